@@ -1,0 +1,24 @@
+package outrigger.generator.accessory;
+
+import java.util.List;
+import java.util.Map;
+import outrigger.shapes.solid.Solid;
+
+/**
+ * One printable part, in its build pose: Z up from the bed, lowest point at z = 0.
+ *
+ * @param suffix what tells it from its siblings in file names, empty for the only one
+ * @param solid its shape
+ * @param pose how it lies on the bed, one sentence
+ * @param notes what the maker should know (layers, fits, cautions), one sentence each
+ * @param stated dimensions it promises, by name, mm; tests measure the mesh against them
+ * @param hardware what it is assembled with, such as "2 x M3-socket", one entry each
+ */
+public record Part(String suffix, Solid solid, String pose, List<String> notes, Map<String, Double> stated,
+    List<String> hardware) {
+  public Part {
+    notes = List.copyOf(notes);
+    stated = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(stated));
+    hardware = List.copyOf(hardware);
+  }
+}

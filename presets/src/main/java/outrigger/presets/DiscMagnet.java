@@ -1,0 +1,4 @@
+package outrigger.presets;
+
+/** A disc magnet magnetised through its thickness, such as {@code 6x2}; mm. */
+public record DiscMagnet(String name, double diameter, double thickness, String grade) implements Item {}

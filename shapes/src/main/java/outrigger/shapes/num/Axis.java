@@ -1,0 +1,4 @@
+package outrigger.shapes.num;
+
+/** A coordinate axis. */
+public enum Axis { X, Y, Z }

@@ -1,0 +1,95 @@
+package outrigger.shapes.num;
+
+/**
+ * A rigid placement, turned or mirrored and then moved: p' = R p + t. Lengths in mm, R row by row.
+ *
+ * <p>Right-handed axes; a positive turn is counter-clockwise seen from the positive end of its axis. Turns by whole
+ * quarter turns are exact; any other turn is rounded to the grid once, when the solid it places is meshed.
+ */
+public record Placement(double xx, double xy, double xz, double yx, double yy, double yz, double zx, double zy,
+    double zz, double tx, double ty, double tz) {
+
+  /** Leaves everything where it is. */
+  public static final Placement IDENTITY = new Placement(1, 0, 0, 0, 1, 0, 0, 0, 1, 0, 0, 0);
+
+  /** Moves by the given millimetres. */
+  public static Placement move(double x, double y, double z) {
+    return new Placement(1, 0, 0, 0, 1, 0, 0, 0, 1, x, y, z);
+  }
+
+  /** Turns about an axis through the origin by degrees. */
+  public static Placement turn(Axis axis, double degrees) {
+    double c = cosine(degrees);
+    double s = cosine(degrees - 90);
+    return switch (axis) {
+      case X -> new Placement(1, 0, 0, 0, c, -s, 0, s, c, 0, 0, 0);
+      case Y -> new Placement(c, 0, s, 0, 1, 0, -s, 0, c, 0, 0, 0);
+      case Z -> new Placement(c, -s, 0, s, c, 0, 0, 0, 1, 0, 0, 0);
+    };
+  }
+
+  /** Mirrors in the plane through the origin whose normal is the given axis. */
+  public static Placement mirror(Axis normal) {
+    return new Placement(normal == Axis.X ? -1 : 1, 0, 0, 0, normal == Axis.Y ? -1 : 1, 0, 0, 0,
+        normal == Axis.Z ? -1 : 1, 0, 0, 0);
+  }
+
+  /** This placement first, then {@code next}. */
+  public Placement then(Placement next) {
+    Placement n = next;
+    return new Placement(
+        n.xx * xx + n.xy * yx + n.xz * zx, n.xx * xy + n.xy * yy + n.xz * zy, n.xx * xz + n.xy * yz + n.xz * zz,
+        n.yx * xx + n.yy * yx + n.yz * zx, n.yx * xy + n.yy * yy + n.yz * zy, n.yx * xz + n.yy * yz + n.yz * zz,
+        n.zx * xx + n.zy * yx + n.zz * zx, n.zx * xy + n.zy * yy + n.zz * zy, n.zx * xz + n.zy * yz + n.zz * zz,
+        n.x(tx, ty, tz), n.y(tx, ty, tz), n.z(tx, ty, tz));
+  }
+
+  /** Image of a point, x. */
+  public double x(double px, double py, double pz) {
+    return xx * px + xy * py + xz * pz + tx;
+  }
+
+  /** Image of a point, y. */
+  public double y(double px, double py, double pz) {
+    return yx * px + yy * py + yz * pz + ty;
+  }
+
+  /** Image of a point, z. */
+  public double z(double px, double py, double pz) {
+    return zx * px + zy * py + zz * pz + tz;
+  }
+
+  /** Whether it turns a left hand into a right one. */
+  public boolean mirrors() {
+    return xx * (yy * zz - yz * zy) - xy * (yx * zz - yz * zx) + xz * (yx * zy - yy * zx) < 0;
+  }
+
+  /** Whether it maps the grid onto itself: axes onto axes, moved by whole grid units. */
+  public boolean keepsGrid() {
+    return isAxis(xx, xy, xz) && isAxis(yx, yy, yz) && isAxis(zx, zy, zz)
+        && isWhole(tx) && isWhole(ty) && isWhole(tz);
+  }
+
+  private static boolean isAxis(double a, double b, double c) {
+    return Math.abs(a) + Math.abs(b) + Math.abs(c) == 1 && a * a + b * b + c * c == 1;
+  }
+
+  private static boolean isWhole(double mm) {
+    return mm * Grid.PER_MM == Math.rint(mm * Grid.PER_MM);
+  }
+
+  /** Cosine by degrees, exact at multiples of 90 degrees, the same on every machine. */
+  private static double cosine(double degrees) {
+    double d = Math.abs(degrees % 360);
+    if (d > 180) {
+      d = 360 - d;
+    }
+    if (d == 0) {
+      return 1;
+    }
+    if (d == 90) {
+      return 0;
+    }
+    return d == 180 ? -1 : StrictMath.cos(StrictMath.toRadians(d));
+  }
+}
