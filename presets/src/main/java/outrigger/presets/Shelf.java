@@ -11,4 +11,9 @@ public final class Shelf {
   public <T extends Item> T get(Class<T> table, String name) {
     throw new UnsupportedOperationException("pending");
   }
+
+  /** Every item of a table, in the table's order; empty where the table has none. */
+  public <T extends Item> java.util.List<T> all(Class<T> table) {
+    throw new UnsupportedOperationException("pending");
+  }
 }
