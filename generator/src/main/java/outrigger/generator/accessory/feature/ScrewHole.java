@@ -1,0 +1,138 @@
+package outrigger.generator.accessory.feature;
+
+import java.util.ArrayList;
+import java.util.List;
+import outrigger.generator.accessory.BadDimension;
+import outrigger.generator.accessory.Words;
+import outrigger.presets.Printer;
+import outrigger.presets.Screw;
+import outrigger.presets.Shelf;
+import outrigger.shapes.profile.Profile;
+import outrigger.shapes.solid.Prism;
+import outrigger.shapes.solid.Revolution;
+import outrigger.shapes.solid.Solid;
+
+/**
+ * A hole for one screw: plain, or widened at its mouth for the head, a brass insert or a nut. Diameters already hold
+ * the printer's hole allowance; they are those of the model, mm.
+ *
+ * <p>An accessory that uses it names its parameters {@code screw}, {@code fit} and {@code head-seat}: refusals name
+ * those keys.
+ *
+ * @param screw what goes through
+ * @param fit what it does there
+ * @param seat how its head lies; {@code NONE} unless the fit is a clearance fit without a nut
+ * @param diameter of the bore, allowance included
+ * @param mouth diameter of the recess at the mouth (across the corners for a nut), or of the bore where there is none
+ * @param recess depth of the recess below the face, 0 where there is none
+ * @param land depth of plain bore that must remain behind the recess to be worth keeping
+ * @param thinnest part that can take this hole
+ * @param wall least plastic round the mouth
+ * @param extras hardware beside the screw, such as {@code M3 nut (ISO 4032)}
+ * @param why where the diameter comes from, one sentence without a full stop
+ */
+public record ScrewHole(Screw screw, Fit fit, HeadSeat seat, double diameter, double mouth, double recess, double land,
+    double thinnest, double wall, List<String> extras, String why) {
+  /** How far a cutter stands out of the faces it cuts, mm: any amount will do that leaves nothing thin behind. */
+  public static final double OVERSHOOT = 1;
+
+  public ScrewHole {
+    extras = List.copyOf(extras);
+  }
+
+  /**
+   * Works the hole out.
+   *
+   * @throws BadDimension where screw, fit and seat do not go together or the size is not in the fit's table
+   */
+  public static ScrewHole of(Screw screw, Fit fit, HeadSeat seat, Printer printer, Shelf shelf) {
+    return new ScrewHoleRules(screw, printer, shelf).hole(fit, seat);
+  }
+
+  /** The bore seen along its axis, about the origin, for holes made in 2D. */
+  public Profile profile() {
+    return Profile.hole(diameter);
+  }
+
+  /** Diameter round the axis that must be solid plastic: the mouth and the least wall on both sides. */
+  public double landDiameter() {
+    return mouth + 2 * wall;
+  }
+
+  /**
+   * What to cut, along Z about the origin, its recess open at the top face.
+   *
+   * @param bottom z of the part's lower face
+   * @param top z of its upper face
+   * @param key the parameter that sets the thickness, for the refusal
+   * @throws BadDimension where the part is too thin
+   */
+  public Solid cutter(double bottom, double top, String key) {
+    requireThickness(top - bottom, key);
+    return fit == Fit.NUT ? nutCutter(bottom, top) : turned(bottom, top);
+  }
+
+  /**
+   * As {@link #cutter(double, double, String)}, its recess open at the bottom face.
+   *
+   * @throws BadDimension where the part is too thin
+   */
+  public Solid cutterFromBelow(double bottom, double top, String key) {
+    return cutter(-top, -bottom, key).mirror(outrigger.shapes.num.Axis.Z);
+  }
+
+  /** Whether the hole is the same all the way through, so that {@link #profile} says it all. */
+  public boolean isPlain() {
+    return recess == 0;
+  }
+
+  /**
+   * Refuses a part too thin for the hole.
+   *
+   * @param key the parameter that sets the thickness
+   */
+  public void requireThickness(double thickness, String key) {
+    if (thickness < thinnest - 1e-9) {
+      throw new BadDimension(key, recessName() + " " + Words.mm(recess) + " deep for " + screw.name() + " needs a part "
+          + Words.mm(thinnest) + " thick, but it is " + Words.mm(thickness),
+          "Make the part thicker, or choose a smaller screw or another seat.");
+    }
+  }
+
+  /** What holds it together, for a number of such holes. */
+  public List<String> hardware(int count) {
+    List<String> lines = new ArrayList<>();
+    lines.add(count + " x " + screw.name());
+    extras.forEach(extra -> lines.add(count + " x " + extra));
+    return lines;
+  }
+
+  private String recessName() {
+    return switch (fit) {
+      case INSERT -> "an insert hole";
+      case NUT -> "a nut pocket";
+      default -> seat == HeadSeat.COUNTERSINK ? "a countersink" : "a counterbore";
+    };
+  }
+
+  /** Bore and round recess as one turned shape, so that both have the same corners. */
+  private Solid turned(double bottom, double top) {
+    double r = diameter / 2;
+    double m = mouth / 2;
+    double low = bottom - OVERSHOOT;
+    double high = top + OVERSHOOT;
+    double step = top - recess;
+    if (isPlain() || step - bottom < land - 1e-9) {
+      return Prism.of(Profile.hole(mouth), low, high);
+    }
+    double shoulder = seat == HeadSeat.COUNTERSINK ? top : step;
+    Profile half = Profile.polygon(0, low, r, low, r, step, m, shoulder, m, high, 0, high);
+    return new Revolution(half, Round.sides(mouth), true);
+  }
+
+  private Solid nutCutter(double bottom, double top) {
+    double across = mouth * StrictMath.cos(StrictMath.PI / 6);
+    Solid bore = Prism.of(profile(), bottom - OVERSHOOT, top - recess / 2);
+    return Solid.union(bore, Prism.of(Profile.hexagon(across), top - recess, top + OVERSHOOT));
+  }
+}

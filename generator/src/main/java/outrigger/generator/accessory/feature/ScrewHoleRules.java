@@ -1,0 +1,142 @@
+package outrigger.generator.accessory.feature;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import outrigger.generator.accessory.BadDimension;
+import outrigger.generator.accessory.Words;
+import outrigger.presets.ClearanceHole;
+import outrigger.presets.HeatSetInsert;
+import outrigger.presets.Item;
+import outrigger.presets.Nut;
+import outrigger.presets.PilotHole;
+import outrigger.presets.Printer;
+import outrigger.presets.Screw;
+import outrigger.presets.Shelf;
+
+/** Turns screw, fit and seat into the dimensions of a hole. */
+record ScrewHoleRules(Screw screw, Printer printer, Shelf shelf) {
+  /** Layers of plain bore behind a countersink, so that the cone does not end in a knife edge; common practice. */
+  private static final int LAYERS_BEHIND_CONE = 2;
+  /** A recess is one layer deeper than what lies in it, so that nothing stands proud; common practice. */
+  private static final int LAYERS_BELOW_FLUSH = 1;
+
+  ScrewHole hole(Fit fit, HeadSeat seat) {
+    requireSeat(fit, seat);
+    return switch (fit) {
+      case PILOT -> pilot();
+      case INSERT -> insert();
+      case NUT -> nut();
+      default -> clearance(fit, seat);
+    };
+  }
+
+  private void requireSeat(Fit fit, HeadSeat seat) {
+    if (seat != HeadSeat.NONE && (fit == Fit.PILOT || fit == Fit.INSERT || fit == Fit.NUT)) {
+      throw new BadDimension("head-seat", "a " + word(seat) + " holds the head, but with fit " + word(fit)
+          + " this hole takes the other end of the screw", "Choose head-seat none, or fit fine, medium or coarse.");
+    }
+    if (seat == HeadSeat.COUNTERSINK && !screw.isCountersunk()) {
+      throw new BadDimension("head-seat", "a countersink does not fit the " + screw.head() + " head of "
+          + screw.name(), "Choose head-seat counterbore, or a countersunk screw.");
+    }
+    if (seat == HeadSeat.COUNTERBORE && screw.isCountersunk()) {
+      throw new BadDimension("head-seat", "a counterbore is flat, but " + screw.name() + " has a conical head",
+          "Choose head-seat countersink, or a screw with a flat seat.");
+    }
+  }
+
+  private ScrewHole clearance(Fit fit, HeadSeat seat) {
+    double table = clearanceDiameter(fit);
+    double bore = table + printer.holeAllowance();
+    String why = "ISO 273 " + word(fit) + " for " + screw.size() + ": " + sum(table);
+    double wall = printer.minimumWall();
+    return switch (seat) {
+      case NONE -> new ScrewHole(screw, fit, seat, bore, bore, 0, 0, 0, wall, List.of(), why);
+      case COUNTERBORE -> counterbore(fit, bore, table - screw.diameter(), why);
+      case COUNTERSINK -> countersink(fit, bore, why);
+    };
+  }
+
+  private ScrewHole counterbore(Fit fit, double bore, double play, String why) {
+    // The head floats with the shank: the same play, so that the shank meets its wall first.
+    double mouth = screw.headDiameter() + play + printer.holeAllowance();
+    double depth = screw.headHeight() + LAYERS_BELOW_FLUSH * printer.layer();
+    return new ScrewHole(screw, fit, HeadSeat.COUNTERBORE, bore, mouth, depth, printer.minimumWall(),
+        depth + printer.minimumWall(), printer.minimumWall(), List.of(), why);
+  }
+
+  private ScrewHole countersink(Fit fit, double bore, String why) {
+    double mouth = screw.headDiameter() + printer.holeAllowance();
+    double depth = (mouth - bore) / 2;
+    if (depth <= 0) {
+      throw new BadDimension("fit", "a bore of " + Words.mm(bore) + " swallows the " + Words.mm(screw.headDiameter())
+          + " head of " + screw.name(), "Choose a finer fit.");
+    }
+    double land = LAYERS_BEHIND_CONE * printer.layer();
+    return new ScrewHole(screw, fit, HeadSeat.COUNTERSINK, bore, mouth, depth, land, depth + land,
+        printer.minimumWall(), List.of(), why);
+  }
+
+  private ScrewHole pilot() {
+    PilotHole pilot = smallest(
+        shelf.all(PilotHole.class).stream().filter(p -> p.name().endsWith("-machine")).toList(), PilotHole::size,
+        PilotHole::hole, "pilot hole");
+    double bore = pilot.hole() + printer.holeAllowance();
+    // The boss is measured over the screw's hole as finished; a wall as thick stands round the hole as modelled.
+    double wall = Math.max(printer.minimumWall(), (pilot.bossDiameter() - pilot.hole()) / 2);
+    return new ScrewHole(screw, Fit.PILOT, HeadSeat.NONE, bore, bore, 0, 0, 0, wall, List.of(),
+        "pilot for " + screw.size() + " to cut its own thread: " + sum(pilot.hole()));
+  }
+
+  private ScrewHole insert() {
+    HeatSetInsert insert = smallest(shelf.all(HeatSetInsert.class), HeatSetInsert::size,
+        HeatSetInsert::length, "heat-set insert");
+    double mouth = insert.hole() + printer.holeAllowance();
+    double bore = Math.min(mouth, clearanceDiameter(Fit.MEDIUM) + printer.holeAllowance());
+    return new ScrewHole(screw, Fit.INSERT, HeadSeat.NONE, bore, mouth, insert.depth(),
+        printer.minimumWall(), insert.length(), Math.max(insert.wall(), printer.minimumWall()), List.of(insert.name() + " insert"),
+        "insert " + insert.name() + ": " + sum(insert.hole()));
+  }
+
+  private ScrewHole nut() {
+    Nut nut = smallest(shelf.all(Nut.class), Nut::name, Nut::height, "nut");
+    double across = nut.acrossFlats() + printer.holeAllowance();
+    double table = clearanceDiameter(Fit.MEDIUM);
+    double depth = nut.height() + LAYERS_BELOW_FLUSH * printer.layer();
+    return new ScrewHole(screw, Fit.NUT, HeadSeat.NONE, table + printer.holeAllowance(),
+        across / StrictMath.cos(StrictMath.PI / 6), depth, printer.minimumWall(), depth + printer.minimumWall(),
+        printer.minimumWall(), List.of(screw.size() + " nut (" + nut.standard() + ")"), "ISO 273 medium for "
+            + screw.size() + ": " + sum(table) + ", nut pocket " + Words.mm(across) + " across flats");
+  }
+
+  private double clearanceDiameter(Fit fit) {
+    ClearanceHole hole = smallest(shelf.all(ClearanceHole.class), ClearanceHole::name,
+        ClearanceHole::medium, "clearance hole");
+    return switch (fit) {
+      case FINE -> hole.fine();
+      case COARSE -> hole.coarse();
+      default -> hole.medium();
+    };
+  }
+
+  private <T extends Item> T smallest(List<T> items, Function<T, String> size, ToDoubleFunction<T> by,
+      String what) {
+    return items.stream().filter(item -> size.apply(item).equals(screw.size()))
+        .filter(item -> by.applyAsDouble(item) > 0).min(Comparator.comparingDouble(by))
+        .orElseThrow(() -> new BadDimension("screw", "there is no " + what + " for " + screw.size()
+            + " in the tables, only for " + String.join(", ", items.stream().map(size).distinct().toList()),
+            "Choose a screw of one of those sizes or another fit."));
+  }
+
+  private String sum(double table) {
+    return Words.mm(table) + " + " + Words.mm(printer.holeAllowance()) + " hole allowance = "
+        + Words.mm(table + printer.holeAllowance());
+  }
+
+  private static String word(Enum<?> value) {
+    return value.name().toLowerCase(Locale.ROOT);
+  }
+}
