@@ -1,10 +1,13 @@
 package outrigger.generator.accessory;
 
+import outrigger.generator.param.Refusal;
+
 /**
  * Dimensions that cannot work together: the parameter to look at, what is wrong with value and limit, what to change.
  */
-public final class BadDimension extends RuntimeException {
+public final class BadDimension extends RuntimeException implements Refusal {
   private final String parameter;
+  private final String what;
   private final String advice;
 
   /**
@@ -15,15 +18,21 @@ public final class BadDimension extends RuntimeException {
   public BadDimension(String parameter, String what, String advice) {
     super(what + ". " + advice);
     this.parameter = parameter;
+    this.what = what;
     this.advice = advice;
   }
 
-  /** Key of the parameter to look at first. */
+  @Override
   public String parameter() {
     return parameter;
   }
 
-  /** What to change. */
+  @Override
+  public String what() {
+    return what;
+  }
+
+  @Override
   public String advice() {
     return advice;
   }

@@ -1,0 +1,47 @@
+package outrigger.generator.param;
+
+import java.util.List;
+import java.util.Locale;
+import outrigger.presets.Item;
+import outrigger.presets.Shelf;
+
+/**
+ * The name of an item on the shelf.
+ *
+ * @param table type of the items
+ */
+record PresetForm(Class<? extends Item> table) implements Form {
+  @Override
+  public String kind() {
+    return "preset";
+  }
+
+  @Override
+  public String placeholder() {
+    return Texts.kebab(table.getSimpleName()).substring(1).toUpperCase(Locale.ROOT);
+  }
+
+  @Override
+  public String allowed() {
+    return "";
+  }
+
+  @Override
+  public Object parse(String text, Shelf shelf) throws BadText {
+    String name = text.strip();
+    List<? extends Item> items = shelf.all(table);
+    for (Item item : items) {
+      if (item.name().equalsIgnoreCase(name)) {
+        return item;
+      }
+    }
+    String noun = placeholder().toLowerCase(Locale.ROOT).replace('-', ' ');
+    throw new BadText(Texts.quoted(text), "and no " + noun + " of that name is on the shelf", "a " + noun + " preset",
+        NearMiss.advice(name, items.stream().map(Item::name).toList()));
+  }
+
+  @Override
+  public String print(Object value, String text) {
+    return ((Item) value).name();
+  }
+}
