@@ -1,0 +1,65 @@
+package outrigger.shapes.exact;
+
+import java.util.Arrays;
+
+/**
+ * Order of boxes along a Morton curve through their centres, equal places by number.
+ *
+ * <p>One sort of longs: the place on the curve in the high bits, the box's number in the low ones. The cells of the
+ * curve are cubes, as fine as the bits left over allow (2^14 along the longest side for a million boxes).
+ */
+final class BoxOrder {
+  private BoxOrder() {}
+
+  static int[] of(int[] boxes) {
+    int n = boxes.length / 6;
+    int numberBits = 32 - Integer.numberOfLeadingZeros(n);
+    int bits = Math.min(20, (63 - numberBits) / 3);
+    long[] least = new long[3];
+    int shift = Math.max(0, span(boxes, least) - bits);
+    long[] keys = new long[n];
+    for (int i = 0; i < n; i++) {
+      long place = spread((sum(boxes, i, 0) - least[0]) >> shift) | spread((sum(boxes, i, 1) - least[1]) >> shift) << 1
+          | spread((sum(boxes, i, 2) - least[2]) >> shift) << 2;
+      keys[i] = place << numberBits | i;
+    }
+    Arrays.sort(keys);
+    int[] order = new int[n];
+    for (int i = 0; i < n; i++) {
+      order[i] = (int) (keys[i] & (1L << numberBits) - 1);
+    }
+    return order;
+  }
+
+  /** Twice the centre. */
+  private static long sum(int[] boxes, int i, int axis) {
+    return (long) boxes[6 * i + axis] + boxes[6 * i + 3 + axis];
+  }
+
+  /** Sets the least doubled centres and returns how many bits the widest span of them takes. */
+  private static int span(int[] boxes, long[] least) {
+    long widest = 0;
+    for (int axis = 0; axis < 3; axis++) {
+      long min = Long.MAX_VALUE;
+      long max = Long.MIN_VALUE;
+      for (int i = 0; i < boxes.length / 6; i++) {
+        long s = sum(boxes, i, axis);
+        min = Math.min(min, s);
+        max = Math.max(max, s);
+      }
+      least[axis] = min;
+      widest = Math.max(widest, boxes.length == 0 ? 0 : max - min);
+    }
+    return 64 - Long.numberOfLeadingZeros(widest);
+  }
+
+  /** Puts two zeros between the bits of a number of at most 20 bits. */
+  private static long spread(long x) {
+    long s = x;
+    s = (s | s << 32) & 0x001F00000000FFFFL;
+    s = (s | s << 16) & 0x001F0000FF0000FFL;
+    s = (s | s << 8) & 0x100F00F00F00F00FL;
+    s = (s | s << 4) & 0x10C30C30C30C30C3L;
+    return (s | s << 2) & 0x1249249249249249L;
+  }
+}

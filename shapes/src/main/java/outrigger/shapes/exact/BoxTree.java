@@ -1,0 +1,219 @@
+package outrigger.shapes.exact;
+
+import java.util.Arrays;
+import java.util.function.IntConsumer;
+import outrigger.shapes.num.Axis;
+
+/**
+ * A bounding-volume tree over closed boxes with integer corners, which may be flat or single points.
+ *
+ * <p>Boxes are sorted along a space-filling curve through their centres (Morton order) and a perfect binary tree of
+ * bounds is laid over them, four boxes a leaf: built in n log n, kept in two flat arrays, log n deep whatever the
+ * boxes are. How much of it a query visits depends on how far boxes reach beyond their neighbours; no bound is
+ * promised for that.
+ *
+ * <p>Same boxes in the same order, same order of answers. A built tree may be read by several threads.
+ */
+public final class BoxTree {
+  private static final int PER_LEAF = 4;
+  private static final int WIDTH = 6;
+
+  /** Takes a pair of boxes that overlap or touch. */
+  @FunctionalInterface
+  public interface PairVisitor {
+    /**
+     * Takes one pair, {@code first < second}.
+     *
+     * @return whether to go on; false ends the search
+     */
+    boolean visit(int first, int second);
+  }
+
+  private final int count;
+  private final int leaves;
+  private final int[] order;
+  private final int[] boxes;
+  private final int[] nodes;
+
+  private BoxTree(int[] boxes) {
+    count = boxes.length / WIDTH;
+    order = BoxOrder.of(boxes);
+    this.boxes = new int[boxes.length];
+    for (int i = 0; i < count; i++) {
+      System.arraycopy(boxes, WIDTH * order[i], this.boxes, WIDTH * i, WIDTH);
+    }
+    int needed = Math.max(1, (count + PER_LEAF - 1) / PER_LEAF);
+    leaves = Integer.highestOneBit(2 * needed - 1);
+    nodes = bounds();
+  }
+
+  /**
+   * A tree over boxes.
+   *
+   * @param boxes least x, y, z and greatest x, y, z of each box; numbered from 0. Copied, and not changed
+   */
+  public static BoxTree of(int[] boxes) {
+    return new BoxTree(boxes);
+  }
+
+  /**
+   * A tree over the boxes of facets.
+   *
+   * @param xyz x, y, z of each vertex
+   * @param corners three vertex numbers a facet; box i is that of facet i
+   */
+  public static BoxTree ofFacets(int[] xyz, int[] corners) {
+    int[] boxes = new int[2 * corners.length];
+    for (int i = 0; i < corners.length / 3; i++) {
+      int a = 3 * corners[3 * i];
+      int b = 3 * corners[3 * i + 1];
+      int c = 3 * corners[3 * i + 2];
+      for (int k = 0; k < 3; k++) {
+        boxes[WIDTH * i + k] = Math.min(xyz[a + k], Math.min(xyz[b + k], xyz[c + k]));
+        boxes[WIDTH * i + 3 + k] = Math.max(xyz[a + k], Math.max(xyz[b + k], xyz[c + k]));
+      }
+    }
+    return new BoxTree(boxes);
+  }
+
+  /** Node i has children 2i and 2i + 1; leaf k is node {@code leaves + k}. Bounds of nothing are turned inside out. */
+  private int[] bounds() {
+    int[] b = new int[2 * leaves * WIDTH];
+    for (int i = 0; i < 2 * leaves; i++) {
+      Arrays.fill(b, WIDTH * i, WIDTH * i + 3, Integer.MAX_VALUE);
+      Arrays.fill(b, WIDTH * i + 3, WIDTH * i + 6, Integer.MIN_VALUE);
+    }
+    for (int i = 0; i < count; i++) {
+      enclose(b, leaves + i / PER_LEAF, boxes, i);
+    }
+    for (int i = 2 * leaves - 1; i > 1; i--) {
+      enclose(b, i / 2, b, i);
+    }
+    return b;
+  }
+
+  private static void enclose(int[] to, int node, int[] from, int box) {
+    for (int k = 0; k < 3; k++) {
+      to[WIDTH * node + k] = Math.min(to[WIDTH * node + k], from[WIDTH * box + k]);
+      to[WIDTH * node + 3 + k] = Math.max(to[WIDTH * node + 3 + k], from[WIDTH * box + 3 + k]);
+    }
+  }
+
+  /** Number of boxes. */
+  public int size() {
+    return count;
+  }
+
+  /** Gives each box that overlaps or touches the closed box asked for, once. */
+  public void forEachOverlap(long minX, long minY, long minZ, long maxX, long maxY, long maxZ, IntConsumer consumer) {
+    for (int node = 1; node != 0;) {
+      boolean in = overlaps(nodes, node, minX, minY, minZ, maxX, maxY, maxZ);
+      if (in && node < leaves) {
+        node = 2 * node;
+        continue;
+      }
+      if (in) {
+        int from = (node - leaves) * PER_LEAF;
+        for (int i = from; i < Math.min(from + PER_LEAF, count); i++) {
+          if (overlaps(boxes, i, minX, minY, minZ, maxX, maxY, maxZ)) {
+            consumer.accept(order[i]);
+          }
+        }
+      }
+      node = following(node);
+    }
+  }
+
+  /** The next node in depth-first order that is not below this one; 0 if there is none. */
+  private static int following(int node) {
+    int n = node >> Integer.numberOfTrailingZeros(~node);
+    return n == 0 ? 0 : n + 1;
+  }
+
+  private static boolean overlaps(int[] b, int i, long minX, long minY, long minZ, long maxX, long maxY, long maxZ) {
+    int o = WIDTH * i;
+    return b[o] <= maxX && b[o + 3] >= minX && b[o + 1] <= maxY && b[o + 4] >= minY && b[o + 2] <= maxZ
+        && b[o + 5] >= minZ;
+  }
+
+  /**
+   * Gives each box that a ray parallel to an axis meets, once, in no order along the ray.
+   *
+   * @param axis the axis it runs along
+   * @param u where it runs on the next axis (X, Y, Z, X, ...), in box units; need not be whole
+   * @param v where it runs on the axis after that
+   * @param from where it starts on its own axis
+   * @param upward whether it runs towards greater coordinates
+   */
+  public void forEachAlong(Axis axis, double u, double v, double from, boolean upward, IntConsumer consumer) {
+    long[] min = new long[3];
+    long[] max = new long[3];
+    int a = axis.ordinal();
+    min[a] = upward ? (long) Math.ceil(from) : Long.MIN_VALUE;
+    max[a] = upward ? Long.MAX_VALUE : (long) Math.floor(from);
+    // A box with whole corners holds u exactly if it reaches down to floor(u) and up to ceil(u).
+    min[(a + 1) % 3] = (long) Math.ceil(u);
+    max[(a + 1) % 3] = (long) Math.floor(u);
+    min[(a + 2) % 3] = (long) Math.ceil(v);
+    max[(a + 2) % 3] = (long) Math.floor(v);
+    forEachOverlap(min[0], min[1], min[2], max[0], max[1], max[2], consumer);
+  }
+
+  /**
+   * Gives each pair of different boxes that overlap or touch, once.
+   *
+   * @return whether the search ran to its end, not stopped by the visitor
+   */
+  public boolean selfPairs(PairVisitor visitor) {
+    return within(1, visitor);
+  }
+
+  private boolean within(int node, PairVisitor visitor) {
+    if (node < leaves) {
+      return within(2 * node, visitor) && within(2 * node + 1, visitor) && between(2 * node, 2 * node + 1, visitor);
+    }
+    int from = (node - leaves) * PER_LEAF;
+    int to = Math.min(from + PER_LEAF, count);
+    for (int i = from; i < to; i++) {
+      if (!pairs(i, i + 1, to, visitor)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Both nodes stand on the same level, the tree being perfect. */
+  private boolean between(int a, int b, PairVisitor visitor) {
+    if (!overlap(nodes, a, nodes, b)) {
+      return true;
+    }
+    if (a < leaves) {
+      return between(2 * a, 2 * b, visitor) && between(2 * a, 2 * b + 1, visitor)
+          && between(2 * a + 1, 2 * b, visitor) && between(2 * a + 1, 2 * b + 1, visitor);
+    }
+    int to = Math.min((b - leaves + 1) * PER_LEAF, count);
+    for (int i = (a - leaves) * PER_LEAF; i < Math.min((a - leaves + 1) * PER_LEAF, count); i++) {
+      if (overlap(boxes, i, nodes, b) && !pairs(i, (b - leaves) * PER_LEAF, to, visitor)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private boolean pairs(int i, int from, int to, PairVisitor visitor) {
+    for (int j = from; j < to; j++) {
+      if (overlap(boxes, i, boxes, j)
+          && !visitor.visit(Math.min(order[i], order[j]), Math.max(order[i], order[j]))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean overlap(int[] a, int i, int[] b, int j) {
+    int p = WIDTH * i;
+    int q = WIDTH * j;
+    return a[p] <= b[q + 3] && a[p + 3] >= b[q] && a[p + 1] <= b[q + 4] && a[p + 4] >= b[q + 1]
+        && a[p + 2] <= b[q + 5] && a[p + 5] >= b[q + 2];
+  }
+}
