@@ -1,0 +1,160 @@
+package outrigger.presets;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.tomlj.TomlArray;
+import org.tomlj.TomlPosition;
+import org.tomlj.TomlTable;
+
+/** Reads the section of one table and lays its rows over those already known. */
+final class TableReader<T extends Item> {
+  private static final List<String> KEYS = List.of("about", "units", SourceRules.ALL, SourceRules.COLUMN, "row");
+
+  private final TableSpec<T> spec;
+  private final Table<T> base;
+  private final Node section;
+  private final SourceBook book;
+  private final Faults faults;
+  private final Map<String, Table.Entry<T>> entries;
+  private final Map<String, TomlPosition> seen = new HashMap<>();
+
+  TableReader(Table<T> base, Node section, SourceBook book) {
+    this.spec = base.spec();
+    this.base = base;
+    this.section = section;
+    this.book = book;
+    this.faults = section.faults();
+    this.entries = new LinkedHashMap<>(base.entries());
+  }
+
+  /** The table with all rows that are sound; the rest has become faults. */
+  Table<T> read() {
+    section.refuseOthers(KEYS, "key");
+    SourceRules rules = SourceRules.read(section, spec.columnNames(), book);
+    Map<String, String> units = units();
+    for (Node row : rows()) {
+      readRow(row, units, rules);
+    }
+    return new Table<>(spec, section.text("about").orElse(base.about()), entries);
+  }
+
+  private List<Node> rows() {
+    List<Node> rows = new ArrayList<>();
+    if (!section.has("row")) {
+      return rows;
+    }
+    if (!(section.value("row") instanceof TomlArray list)) {
+      section.fault("row", "row is " + Node.shown(section.value("row")) + ". Write each row under [[" + spec.key()
+          + ".row]].");
+      return rows;
+    }
+    for (int i = 0; i < list.size(); i++) {
+      if (list.get(i) instanceof TomlTable table) {
+        String called = table.get(List.of("name")) instanceof String name ? " " + Quote.of(name) : " row " + (i + 1);
+        rows.add(new Node(table, list.inputPositionOf(i), spec.key() + called, faults));
+      } else {
+        faults.add(list.inputPositionOf(i), spec.key() + ": row " + (i + 1) + " is " + Node.shown(list.get(i))
+            + ". Write each row under [[" + spec.key() + ".row]].");
+      }
+    }
+    return rows;
+  }
+
+  /** Units of plain numbers by column: those the section gives, otherwise those of the columns. */
+  private Map<String, String> units() {
+    Map<String, String> units = new TreeMap<>();
+    spec.columns().forEach(column -> units.put(column.name(), column.unit()));
+    section.child("units", spec.key() + " units").ifPresent(given -> {
+      given.refuseOthers(spec.columnNames(), "column");
+      for (Column column : spec.columns()) {
+        given.text(column.name()).ifPresent(unit -> {
+          if (unit.equals(column.unit()) || column.isLength() && LengthText.isUnit(unit)) {
+            units.put(column.name(), unit);
+          } else {
+            given.fault(column.name(), "unit of " + column.name() + " is " + Quote.of(unit) + ". "
+                + unitsWanted(column));
+          }
+        });
+      }
+    });
+    return units;
+  }
+
+  private static String unitsWanted(Column column) {
+    if (column.isLength()) {
+      return "Use mm, in or thou.";
+    }
+    return column.unit().isEmpty() ? "It has no unit; leave it out." : "Use " + column.unit() + ".";
+  }
+
+  private void readRow(Node row, Map<String, String> units, SourceRules tableRules) {
+    List<String> known = new ArrayList<>(spec.columnNames());
+    known.add(SourceRules.ALL);
+    known.add(SourceRules.COLUMN);
+    row.refuseOthers(known, "column");
+    SourceRules rules = SourceRules.read(row, spec.columnNames(), book);
+    Map<String, Datum> data = new HashMap<>();
+    Map<String, Source> sources = new HashMap<>();
+    for (Column column : spec.columns()) {
+      if (row.has(column.name())) {
+        new ValueReader(row, column, units.get(column.name())).read()
+            .ifPresent(datum -> data.put(column.name(), datum));
+        rules.find(column.name(), tableRules).or(book::otherwise).ifPresentOrElse(
+            source -> sources.put(column.name(), source),
+            () -> row.fault(column.name(), column.name() + " has no source. Name one by source or source-of."));
+      }
+    }
+    keep(row, new Row(data, sources));
+  }
+
+  private void keep(Node row, Row given) {
+    if (!row.has("name")) {
+      faults.add(row.at(), row.called() + ": name is missing. Give the name of a known row to change it, or a new one.");
+      return;
+    }
+    if (!(given.data().get("name") instanceof Datum.Text name)) {
+      return;
+    }
+    String key = Table.key(name.text());
+    TomlPosition first = seen.putIfAbsent(key, row.at());
+    if (first != null) {
+      faults.add(row.at(), row.called() + ": this row stands already in line " + first.line()
+          + ". Keep one of the two.");
+      return;
+    }
+    Optional<Table.Entry<T>> old = base.find(name.text());
+    Row full = old.map(entry -> entry.row().with(given)).orElse(given);
+    if (isComplete(row, full)) {
+      make(row, full).ifPresent(item -> entries.put(key, new Table.Entry<>(item, full)));
+    }
+  }
+
+  /** Whether every column has a value; a column neither given nor known is a fault. */
+  private boolean isComplete(Node row, Row full) {
+    List<String> missing = spec.columnNames().stream()
+        .filter(column -> !full.data().containsKey(column) && !row.has(column)).toList();
+    if (!missing.isEmpty()) {
+      String name = ((Datum.Text) full.data().get("name")).text();
+      faults.add(row.at(), row.called() + ": a row of a new name must give every column, and " + Words.and(missing)
+          + (missing.size() == 1 ? " is" : " are") + " missing. " + NearNames.hint(name, base.names())
+          + "Add what is missing, or use the name of a known row.");
+    }
+    // Columns that are given but faulty are no news here, but they leave the row without a value, or with an old one.
+    return full.data().size() == spec.columns().size() && row.keys().stream()
+        .filter(spec.columnNames()::contains).allMatch(full.data()::containsKey);
+  }
+
+  private Optional<T> make(Node row, Row full) {
+    try {
+      return Optional.of(spec.maker().apply(new Cells(full.data())));
+    } catch (IllegalArgumentException apart) {
+      faults.add(row.at(), row.called() + ": " + apart.getMessage());
+      return Optional.empty();
+    }
+  }
+}
