@@ -1,0 +1,28 @@
+package outrigger.shapes.check;
+
+/** Sets of numbers that are joined one pair at a time; each set is known by its least number. */
+final class DisjointSets {
+  private final int[] parent;
+
+  DisjointSets(int size) {
+    parent = new int[size];
+    for (int i = 0; i < size; i++) {
+      parent[i] = i;
+    }
+  }
+
+  int find(int i) {
+    int at = i;
+    while (parent[at] != at) {
+      parent[at] = parent[parent[at]];
+      at = parent[at];
+    }
+    return at;
+  }
+
+  void join(int i, int j) {
+    int a = find(i);
+    int b = find(j);
+    parent[Math.max(a, b)] = Math.min(a, b);
+  }
+}

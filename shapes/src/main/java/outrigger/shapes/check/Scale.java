@@ -1,0 +1,92 @@
+package outrigger.shapes.check;
+
+import outrigger.shapes.exact.Total;
+import outrigger.shapes.num.Grid;
+
+/** Weighs and measures a surface, sound or not. */
+final class Scale {
+  /** Areas are summed as whole numbers of 2^-10 square grid units, so that their order does not matter. */
+  private static final int AREA_FRACTION = 1 << 10;
+
+  private final Surface surface;
+  private final int[] min = new int[3];
+  private final int[] max = new int[3];
+
+  private Scale(Surface surface) {
+    this.surface = surface;
+    for (int k = 0; k < 3 && surface.vertices() > 0; k++) {
+      min[k] = Integer.MAX_VALUE;
+      max[k] = Integer.MIN_VALUE;
+      for (int i = k; i < surface.xyz().length; i += 3) {
+        min[k] = Math.min(min[k], surface.xyz()[i]);
+        max[k] = Math.max(max[k], surface.xyz()[i]);
+      }
+    }
+  }
+
+  /** Size alone: of a surface too large to be weighed. */
+  static Measures sizeOnly(Surface surface) {
+    Scale s = new Scale(surface);
+    return s.measures(0, 0, new double[] {s.middle(0), s.middle(1), s.middle(2)}, Measures.NO_GENUS, 0, 0);
+  }
+
+  /**
+   * Weighs all of it.
+   *
+   * @param genus handles, or {@link Measures#NO_GENUS}
+   */
+  static Measures weigh(Surface surface, Shells shells, int genus) {
+    Scale s = new Scale(surface);
+    Total sixVolume = shells.sixVolume();
+    double volume = sixVolume.toDouble() / 6 * Grid.STEP * Grid.STEP * Grid.STEP;
+    return s.measures(volume, s.area(), s.centroid(sixVolume), genus, shells.count(), shells.outerCount());
+  }
+
+  private double area() {
+    Total doubled = new Total();
+    for (int f = 0; f < surface.facets(); f++) {
+      double x = surface.normal(f, 0);
+      double y = surface.normal(f, 1);
+      double z = surface.normal(f, 2);
+      doubled.add((long) Math.rint(Math.sqrt(x * x + y * y + z * z) * AREA_FRACTION), 1);
+    }
+    return doubled.toDouble() / (2.0 * AREA_FRACTION) * Grid.STEP * Grid.STEP;
+  }
+
+  /** First moments of the tetrahedra from the origin to each facet, exact, over four times their volume. */
+  private double[] centroid(Total sixVolume) {
+    double[] c = new double[3];
+    for (int k = 0; k < 3; k++) {
+      if (sixVolume.signum() == 0) {
+        c[k] = middle(k);
+        continue;
+      }
+      Total moment = new Total();
+      for (int f = 0; f < surface.facets(); f++) {
+        addMoment(moment, f, k);
+      }
+      c[k] = moment.toDouble() / (4 * sixVolume.toDouble()) * Grid.STEP;
+    }
+    return c;
+  }
+
+  /** Normals are below 2^52, corner times corner sum below 2^51: each product is below 2^103. */
+  private void addMoment(Total moment, int f, int axis) {
+    int[] p = surface.xyz();
+    int a = 3 * surface.corner(f, 0);
+    long sum = (long) p[a + axis] + p[3 * surface.corner(f, 1) + axis] + p[3 * surface.corner(f, 2) + axis];
+    for (int k = 0; k < 3; k++) {
+      moment.add(surface.normal(f, k), p[a + k] * sum);
+    }
+  }
+
+  private double middle(int k) {
+    return ((double) min[k] + max[k]) / 2 * Grid.STEP;
+  }
+
+  private Measures measures(double volume, double area, double[] c, int genus, int shells, int pieces) {
+    return new Measures(surface.facets(), surface.vertices(), volume, area, c[0], c[1], c[2], Grid.toMm(min[0]),
+        Grid.toMm(min[1]), Grid.toMm(min[2]), Grid.toMm(max[0]), Grid.toMm(max[1]), Grid.toMm(max[2]), genus, shells,
+        pieces);
+  }
+}

@@ -1,0 +1,143 @@
+package outrigger.shapes.check;
+
+import java.util.Arrays;
+import outrigger.shapes.exact.BoxTree;
+import outrigger.shapes.exact.Sign;
+import outrigger.shapes.exact.Total;
+import outrigger.shapes.num.Axis;
+
+/**
+ * Shells of a surface: facets joined over edges. Numbered in the order of their first facet.
+ *
+ * <p>A shell's sign is that of its exact volume. How deep it lies in the others is their winding number at one of its
+ * vertices, by an upward ray; where the ray meets an edge or corner it passes as if moved by an infinitesimal to
+ * greater x and a yet smaller one to greater y, so every edge is on one definite side of it.
+ */
+final class Shells {
+  private final Surface surface;
+  private final int[] shellOf;
+  private final int[] firstFacet;
+  private final Total[] sixVolumes;
+
+  private Shells(Surface surface, int[] shellOf, int[] firstFacet) {
+    this.surface = surface;
+    this.shellOf = shellOf;
+    this.firstFacet = firstFacet;
+    sixVolumes = new Total[firstFacet.length];
+    for (int i = 0; i < sixVolumes.length; i++) {
+      sixVolumes[i] = new Total();
+    }
+  }
+
+  static Shells of(Surface surface, DisjointSets sets) {
+    int[] shellOf = new int[surface.facets()];
+    int[] firstFacet = new int[surface.facets()];
+    int count = 0;
+    for (int f = 0; f < shellOf.length; f++) {
+      int root = sets.find(f);
+      if (root == f) {
+        firstFacet[count] = f;
+        shellOf[f] = count++;
+      } else {
+        shellOf[f] = shellOf[root];
+      }
+    }
+    Shells shells = new Shells(surface, shellOf, Arrays.copyOf(firstFacet, count));
+    shells.weigh();
+    return shells;
+  }
+
+  private void weigh() {
+    for (int f = 0; f < shellOf.length; f++) {
+      int a = surface.corner(f, 0);
+      Total t = sixVolumes[shellOf[f]];
+      t.add(surface.normal(f, 0), surface.x(a));
+      t.add(surface.normal(f, 1), surface.y(a));
+      t.add(surface.normal(f, 2), surface.z(a));
+    }
+  }
+
+  int count() {
+    return firstFacet.length;
+  }
+
+  /** Shells of positive volume. */
+  int outerCount() {
+    int n = 0;
+    for (Total t : sixVolumes) {
+      n += t.signum() > 0 ? 1 : 0;
+    }
+    return n;
+  }
+
+  /** Six times the volume of all shells, grid units cubed. */
+  Total sixVolume() {
+    Total sum = new Total();
+    for (Total t : sixVolumes) {
+      sum.add(t);
+    }
+    return sum;
+  }
+
+  /** Holds each shell to its sign and depth. Only for a surface otherwise without fault. */
+  void judge(BoxTree tree, Findings findings) {
+    for (int i = 0; i < firstFacet.length; i++) {
+      int depth = count() == 1 ? 0 : windingOfOthers(tree, i);
+      int v = surface.corner(firstFacet[i], 0);
+      boolean outer = sixVolumes[i].signum() > 0;
+      if (outer && depth != 0) {
+        findings.addAt(Rule.NESTED, surface, v, () -> "the closed surface through " + surface.words(v)
+            + " mm faces outward but lies " + inWhat(depth));
+      } else if (!outer && depth == 0) {
+        findings.addAt(Rule.INSIDE_OUT, surface, v, () -> "the closed surface through " + surface.words(v)
+            + " mm is inside out: it faces inward, yet there is no solid round it that it could hollow out");
+      } else if (!outer && depth != 1) {
+        findings.addAt(Rule.NESTED, surface, v, () -> "the closed surface through " + surface.words(v)
+            + " mm faces inward like a void but lies " + inWhat(depth));
+      }
+    }
+  }
+
+  private static String inWhat(int depth) {
+    return depth > 0 ? "within " + depth + (depth == 1 ? " other solid" : " other solids at once")
+        : "within a void or an inside-out surface that nothing solid surrounds";
+  }
+
+  private int windingOfOthers(BoxTree tree, int shell) {
+    int v = surface.corner(firstFacet[shell], 0);
+    int[] winding = new int[1];
+    tree.forEachAlong(Axis.Z, surface.x(v), surface.y(v), surface.z(v), true, f -> {
+      if (shellOf[f] != shell) {
+        winding[0] += crossing(f, v);
+      }
+    });
+    return winding[0];
+  }
+
+  /** What a facet above v adds to the winding number at v: 1 if the upward ray leaves through it, -1 if it enters. */
+  private int crossing(int f, int v) {
+    int up = Long.signum(surface.normal(f, 2));
+    if (up == 0) {
+      return 0;
+    }
+    int a = surface.corner(f, 0);
+    int b = surface.corner(f, 1);
+    int c = surface.corner(f, 2);
+    if (turn(a, b, v) != up || turn(b, c, v) != up || turn(c, a, v) != up) {
+      return 0;
+    }
+    int side = Sign.dot(surface.normal(f, 0), surface.normal(f, 1), surface.normal(f, 2), surface.x(v) - surface.x(a),
+        surface.y(v) - surface.y(a), surface.z(v) - surface.z(a));
+    return side == -up ? up : 0;
+  }
+
+  /** Turn of a, b and the moved v, seen from above; never 0 for an edge that is not upright. */
+  private int turn(int a, int b, int v) {
+    int t = Sign.turn(surface.x(a), surface.y(a), surface.x(b), surface.y(b), surface.x(v), surface.y(v));
+    if (t != 0) {
+      return t;
+    }
+    int dy = Integer.compare(surface.y(a), surface.y(b));
+    return dy != 0 ? dy : Integer.compare(surface.x(b), surface.x(a));
+  }
+}
