@@ -28,7 +28,7 @@ public final class Sign {
     return dot(uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx, dx - ax, dy - ay, dz - az);
   }
 
-  /** Sign of n . w for |n| below 2^60 and |w| below 2^60, in 128 bits. */
+  /** Sign of n . w for components below 2^62, in 128 bits. */
   public static int dot(long nx, long ny, long nz, long wx, long wy, long wz) {
     long lo = nx * wx;
     long hi = Math.multiplyHigh(nx, wx);
@@ -39,5 +39,30 @@ public final class Sign {
     lo = sum + l;
     hi += Math.multiplyHigh(nz, wz) + (Long.compareUnsigned(lo, l) < 0 ? 1 : 0);
     return hi < 0 ? -1 : (hi | lo) == 0 ? 0 : 1;
+  }
+
+  /** Sign of a d - b c in 128 bits, for values below 2^62. */
+  public static int minor(long a, long b, long c, long d) {
+    long low = a * d;
+    long high = Math.multiplyHigh(a, d);
+    long other = b * c;
+    high -= Math.multiplyHigh(b, c) + (Long.compareUnsigned(low, other) < 0 ? 1 : 0);
+    low -= other;
+    return high < 0 ? -1 : (high | low) == 0 ? 0 : 1;
+  }
+
+  /**
+   * Whether a point lies inside (+1), outside (-1) or on (0) the circle through three points that turn
+   * counter-clockwise; the sign turns with them. Differences must stay below 2^30, so that all fits 128 bits.
+   */
+  public static int inCircle(long ax, long ay, long bx, long by, long cx, long cy, long dx, long dy) {
+    long aX = ax - dx;
+    long aY = ay - dy;
+    long bX = bx - dx;
+    long bY = by - dy;
+    long cX = cx - dx;
+    long cY = cy - dy;
+    return dot(bX * cY - bY * cX, cX * aY - cY * aX, aX * bY - aY * bX, aX * aX + aY * aY, bX * bX + bY * bY,
+        cX * cX + cY * cY);
   }
 }

@@ -1,0 +1,151 @@
+package outrigger.shapes.exact;
+
+import java.math.BigInteger;
+
+/**
+ * A plane a x + b y + c z = d with whole coefficients in lowest terms, in grid units.
+ *
+ * <p>A plane and its reverse are the same plane: the first of a, b, c that is not zero is positive. Two planes are
+ * equal exactly when they hold the same points. For corners within 25 bits a, b and c take up to 53 bits, d up to 80.
+ */
+public final class Plane {
+  private final long a;
+  private final long b;
+  private final long c;
+  private final long dHigh;
+  private final long dLow;
+  /** Whether every side test fits into a long: the usual case of planes along the axes. */
+  private final boolean small;
+  private BigInteger bigD;
+
+  private Plane(long a, long b, long c, long px, long py, long pz) {
+    this.a = a;
+    this.b = b;
+    this.c = c;
+    long low = a * px;
+    long high = Math.multiplyHigh(a, px);
+    long term = b * py;
+    low += term;
+    high += Math.multiplyHigh(b, py) + (Long.compareUnsigned(low, term) < 0 ? 1 : 0);
+    term = c * pz;
+    low += term;
+    high += Math.multiplyHigh(c, pz) + (Long.compareUnsigned(low, term) < 0 ? 1 : 0);
+    dHigh = high;
+    dLow = low;
+    small = Math.abs(a) < 1L << 34 && Math.abs(b) < 1L << 34 && Math.abs(c) < 1L << 34;
+  }
+
+  /** The plane through three points not in line, or null where they are in line. */
+  public static Plane through(long ax, long ay, long az, long bx, long by, long bz, long cx, long cy, long cz) {
+    long ux = bx - ax;
+    long uy = by - ay;
+    long uz = bz - az;
+    long vx = cx - ax;
+    long vy = cy - ay;
+    long vz = cz - az;
+    long nx = uy * vz - uz * vy;
+    long ny = uz * vx - ux * vz;
+    long nz = ux * vy - uy * vx;
+    long g = gcd(gcd(Math.abs(nx), Math.abs(ny)), Math.abs(nz));
+    if (g == 0) {
+      return null;
+    }
+    if (nx < 0 || nx == 0 && (ny < 0 || ny == 0 && nz < 0)) {
+      g = -g;
+    }
+    return new Plane(nx / g, ny / g, nz / g, ax, ay, az);
+  }
+
+  private static long gcd(long p, long q) {
+    while (q != 0) {
+      long r = p % q;
+      p = q;
+      q = r;
+    }
+    return p;
+  }
+
+  /** Component of the normal along axis 0, 1 or 2. */
+  public long normal(int axis) {
+    return axis == 0 ? a : axis == 1 ? b : c;
+  }
+
+  /** The axis along which the normal is longest. */
+  public int dominantAxis() {
+    long x = Math.abs(a);
+    long y = Math.abs(b);
+    long z = Math.abs(c);
+    return z >= x && z >= y ? 2 : y >= x ? 1 : 0;
+  }
+
+  /** Whether the two planes never meet (or are the same). */
+  public boolean isParallel(Plane other) {
+    return a == other.a && b == other.b && c == other.c;
+  }
+
+  /** Side of a grid point: +1 where the normal points to, -1 behind, 0 in the plane. */
+  public int side(long x, long y, long z) {
+    if (small) {
+      return Long.signum(offset(x, y, z));
+    }
+    long low = a * x;
+    long high = Math.multiplyHigh(a, x);
+    long term = b * y;
+    low += term;
+    high += Math.multiplyHigh(b, y) + (Long.compareUnsigned(low, term) < 0 ? 1 : 0);
+    term = c * z;
+    low += term;
+    high += Math.multiplyHigh(c, z) + (Long.compareUnsigned(low, term) < 0 ? 1 : 0);
+    high -= dHigh + (Long.compareUnsigned(low, dLow) < 0 ? 1 : 0);
+    low -= dLow;
+    return high < 0 ? -1 : (high | low) == 0 ? 0 : 1;
+  }
+
+  /** Whether {@link #offset} is exact. */
+  boolean isSmall() {
+    return small;
+  }
+
+  /** a x + b y + c z - d; exact only for a small plane. */
+  long offset(long x, long y, long z) {
+    return a * x + b * y + c * z - dLow;
+  }
+
+  /** The same exactly, whatever the plane. */
+  BigInteger bigOffset(long x, long y, long z) {
+    if (small) {
+      return BigInteger.valueOf(offset(x, y, z));
+    }
+    return BigInteger.valueOf(a).multiply(BigInteger.valueOf(x))
+        .add(BigInteger.valueOf(b).multiply(BigInteger.valueOf(y)))
+        .add(BigInteger.valueOf(c).multiply(BigInteger.valueOf(z))).subtract(bigD());
+  }
+
+  BigInteger bigNormal(int axis) {
+    return BigInteger.valueOf(normal(axis));
+  }
+
+  BigInteger bigD() {
+    if (bigD == null) {
+      BigInteger low = BigInteger.valueOf(dLow);
+      bigD = BigInteger.valueOf(dHigh).shiftLeft(64).add(dLow < 0 ? low.add(BigInteger.ONE.shiftLeft(64)) : low);
+    }
+    return bigD;
+  }
+
+  /** d as a double, for filters. */
+  double roughD() {
+    return dHigh * 0x1p64 + (dLow >>> 1) * 2.0;
+  }
+
+  @Override
+  public boolean equals(Object o) {
+    return o instanceof Plane p && a == p.a && b == p.b && c == p.c && dHigh == p.dHigh && dLow == p.dLow;
+  }
+
+  @Override
+  public int hashCode() {
+    long h = a * 0x9E3779B97F4A7C15L ^ b * 0xC2B2AE3D27D4EB4FL ^ c * 0x165667B19E3779F9L ^ dLow * 0xD6E8FEB86659FD93L;
+    return (int) (h ^ h >>> 32);
+  }
+}

@@ -1,0 +1,141 @@
+package outrigger.shapes.mesh;
+
+import java.util.ArrayDeque;
+import java.util.Arrays;
+import outrigger.shapes.exact.ExactPoint;
+
+/**
+ * Lays segments into a {@link Triangulation} as marked edges.
+ *
+ * <p>Segments may share pieces, cross and end on each other: where one crosses a marked edge, the exact point of
+ * crossing becomes a vertex. Each marked edge carries the list of all segments that run along it.
+ */
+final class ConstrainedTriangulation {
+
+  /** Gives the exact point where two segments that properly cross meet. */
+  interface Crossing {
+    ExactPoint of(int segment, int other);
+  }
+
+  private final Triangulation tri;
+  private final Crossing crossing;
+  /** Lists of segments, each node a segment and the rest of its list; 0 is the empty list. */
+  private int[] segment = new int[16];
+  private int[] rest = new int[16];
+  private int nodes = 1;
+
+  ConstrainedTriangulation(Triangulation tri, Crossing crossing) {
+    this.tri = tri;
+    this.crossing = crossing;
+  }
+
+  /** Segment of a list node. */
+  int segment(int node) {
+    return segment[node];
+  }
+
+  /** The list after a node; 0 at its end. */
+  int rest(int node) {
+    return rest[node];
+  }
+
+  /** Lays a segment between two vertices. */
+  void lay(int from, int to, int id) {
+    int a = from;
+    while (a != to) {
+      a = step(a, to, id);
+    }
+  }
+
+  /** Lays the first piece of a segment and returns the vertex it ends in. */
+  private int step(int a, int b, int id) {
+    int h = wedge(a, b);
+    if (tri.turn(a, b, tri.destination(h)) == 0) {
+      append(h, id);
+      return tri.destination(h);
+    }
+    ArrayDeque<int[]> crossed = new ArrayDeque<>();
+    int e = Triangulation.next(h);
+    while (true) {
+      if (tri.mark(e) != Triangulation.FREE) {
+        int z = tri.insertOn(e, crossing.of(segment[tri.mark(e)], id));
+        if (crossed.isEmpty()) {
+          append(tri.find(a, z), id);
+          tri.legalize();
+        } else {
+          tri.legalize();
+          lay(a, z, id);
+        }
+        return z;
+      }
+      crossed.add(new int[] {tri.origin(e), tri.destination(e)});
+      int back = tri.twin(e);
+      int apex = tri.origin(Triangulation.previous(back));
+      int side = tri.turn(a, b, apex);
+      if (side == 0) {
+        clear(a, apex, crossed);
+        append(tri.find(a, apex), id);
+        tri.legalize();
+        return apex;
+      }
+      // e ran from its right end to its left one; so does the edge it leaves the next triangle by
+      e = side > 0 ? Triangulation.next(back) : Triangulation.previous(back);
+    }
+  }
+
+  /**
+   * Half-edge a -> x at a whose end lies on the way to b, or to the right of it while the next one's lies to the left.
+   */
+  private int wedge(int a, int b) {
+    int h = tri.out(a);
+    while (true) {
+      int x = tri.destination(h);
+      int sx = tri.turn(a, b, x);
+      if (sx == 0 && isAhead(a, b, x)) {
+        return h;
+      }
+      if (sx < 0) {
+        int y = tri.origin(Triangulation.previous(h));
+        if (tri.turn(a, b, y) > 0) {
+          return h;
+        }
+      }
+      h = tri.twin(Triangulation.previous(h));
+    }
+  }
+
+  private boolean isAhead(int a, int b, int x) {
+    ExactPoint pa = tri.point(a);
+    int du = ExactPoint.compare(tri.point(b), pa, tri.u);
+    return du != 0 ? du == ExactPoint.compare(tri.point(x), pa, tri.u)
+        : ExactPoint.compare(tri.point(b), pa, tri.v) == ExactPoint.compare(tri.point(x), pa, tri.v);
+  }
+
+  /** Flips crossed edges away until a and b are joined. */
+  private void clear(int a, int b, ArrayDeque<int[]> crossed) {
+    while (!crossed.isEmpty()) {
+      int[] pair = crossed.poll();
+      int h = tri.find(pair[0], pair[1]);
+      if (!tri.isConvex(h)) {
+        crossed.add(pair);
+        continue;
+      }
+      int c = tri.origin(Triangulation.previous(h));
+      int d = tri.origin(Triangulation.previous(tri.twin(h)));
+      tri.flip(h);
+      if (c != a && c != b && d != a && d != b && tri.turn(a, b, c) * tri.turn(a, b, d) < 0) {
+        crossed.add(new int[] {c, d});
+      }
+    }
+  }
+
+  private void append(int h, int id) {
+    if (nodes == segment.length) {
+      segment = Arrays.copyOf(segment, 2 * nodes);
+      rest = Arrays.copyOf(rest, 2 * nodes);
+    }
+    segment[nodes] = id;
+    rest[nodes] = tri.mark(h);
+    tri.setMark(h, nodes++);
+  }
+}

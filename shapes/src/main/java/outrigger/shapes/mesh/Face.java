@@ -1,0 +1,34 @@
+package outrigger.shapes.mesh;
+
+/**
+ * One flat face of an operand, as its directed edges: matter lies to the left, seen from outside.
+ *
+ * <p>Package-private working data: the arrays are shared, not copied.
+ */
+final class Face {
+  /** Number of the operand whose boundary it is part of. */
+  final int operand;
+  /** Number of its plane. */
+  final int plane;
+  /** Whether it looks the way the plane's normal points. */
+  final boolean up;
+  /** Vertex each edge starts at. */
+  final int[] from;
+  /** Vertex each edge ends at. */
+  final int[] to;
+  /** Face on the other side of each edge; -1 where that is not known, as in a soup. */
+  final int[] across;
+
+  Face(int operand, int plane, boolean up, int[] from, int[] to, int[] across) {
+    this.operand = operand;
+    this.plane = plane;
+    this.up = up;
+    this.from = from;
+    this.to = to;
+    this.across = across;
+  }
+
+  int edges() {
+    return from.length;
+  }
+}

@@ -1,0 +1,189 @@
+package outrigger.shapes.mesh;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import outrigger.shapes.exact.Plane;
+
+/**
+ * All faces of all operands, with their vertices and planes numbered.
+ *
+ * <p>Faces of one plane are known by its number, whatever operand they belong to and whichever way they look.
+ */
+final class Faces {
+  private int[] x = new int[64];
+  private int[] y = new int[64];
+  private int[] z = new int[64];
+  private int vertices;
+  private final List<Face> faces = new ArrayList<>();
+  private final List<Plane> planes = new ArrayList<>();
+  private final Map<Plane, Integer> planeNumbers = new HashMap<>();
+  private int operands;
+
+  int operandCount() {
+    return operands;
+  }
+
+  int faceCount() {
+    return faces.size();
+  }
+
+  Face face(int f) {
+    return faces.get(f);
+  }
+
+  int planeCount() {
+    return planes.size();
+  }
+
+  Plane plane(int p) {
+    return planes.get(p);
+  }
+
+  int x(int vertex) {
+    return x[vertex];
+  }
+
+  int y(int vertex) {
+    return y[vertex];
+  }
+
+  int z(int vertex) {
+    return z[vertex];
+  }
+
+  int vertexCount() {
+    return vertices;
+  }
+
+  int side(int vertex, Plane plane) {
+    return plane.side(x[vertex], y[vertex], z[vertex]);
+  }
+
+  /** Bounds of a face: least x, y, z, largest x, y, z. */
+  int[] box(int f) {
+    int[] box = {Integer.MAX_VALUE, Integer.MAX_VALUE, Integer.MAX_VALUE, Integer.MIN_VALUE, Integer.MIN_VALUE,
+        Integer.MIN_VALUE};
+    for (int v : faces.get(f).from) {
+      box[0] = Math.min(box[0], x[v]);
+      box[1] = Math.min(box[1], y[v]);
+      box[2] = Math.min(box[2], z[v]);
+      box[3] = Math.max(box[3], x[v]);
+      box[4] = Math.max(box[4], y[v]);
+      box[5] = Math.max(box[5], z[v]);
+    }
+    return box;
+  }
+
+  /** Adds a closed polyhedron as one operand and returns its number. */
+  int add(Polyhedron polyhedron) {
+    int base = addVertices(polyhedron.xyz());
+    int first = faces.size();
+    for (int[][] loops : polyhedron.faces()) {
+      addFace(loops, base);
+    }
+    linkAcross(first);
+    return operands++;
+  }
+
+  /** Adds facets that may cross, overlap and meet anyhow as one operand; together they must bound something. */
+  int addSoup(int[] xyz, int[] corners) {
+    int base = addVertices(xyz);
+    for (int i = 0; i < corners.length; i += 3) {
+      addFace(new int[][] {{corners[i], corners[i + 1], corners[i + 2]}}, base);
+    }
+    return operands++;
+  }
+
+  private int addVertices(int[] xyz) {
+    int base = vertices;
+    int n = xyz.length / 3;
+    if (vertices + n > x.length) {
+      int size = Math.max(vertices + n, 2 * x.length);
+      x = Arrays.copyOf(x, size);
+      y = Arrays.copyOf(y, size);
+      z = Arrays.copyOf(z, size);
+    }
+    for (int i = 0; i < n; i++) {
+      x[vertices] = xyz[3 * i];
+      y[vertices] = xyz[3 * i + 1];
+      z[vertices++] = xyz[3 * i + 2];
+    }
+    return base;
+  }
+
+  private void addFace(int[][] loops, int base) {
+    int n = 0;
+    for (int[] loop : loops) {
+      n += loop.length;
+    }
+    int[] from = new int[n];
+    int[] to = new int[n];
+    int e = 0;
+    for (int[] loop : loops) {
+      for (int i = 0; i < loop.length; i++) {
+        from[e] = base + loop[i];
+        to[e++] = base + loop[(i + 1) % loop.length];
+      }
+    }
+    Plane plane = planeOf(from);
+    Integer number = planeNumbers.putIfAbsent(plane, planes.size());
+    if (number == null) {
+      number = planes.size();
+      planes.add(plane);
+    }
+    int[] across = new int[n];
+    Arrays.fill(across, -1);
+    faces.add(new Face(operands, number, looksUp(planes.get(number), from, to), from, to, across));
+  }
+
+  private Plane planeOf(int[] corners) {
+    int a = corners[0];
+    int b = corners[1];
+    for (int i = 2; i < corners.length; i++) {
+      int c = corners[i];
+      Plane plane = Plane.through(x[a], y[a], z[a], x[b], y[b], z[b], x[c], y[c], z[c]);
+      if (plane != null) {
+        return plane;
+      }
+    }
+    throw new IllegalStateException("a face without area reached the kernel");
+  }
+
+  /** By the area of its shadow along the normal's longest axis; sums that wrap round come right in the end. */
+  private boolean looksUp(Plane plane, int[] from, int[] to) {
+    int w = plane.dominantAxis();
+    int[] cu = w == 0 ? y : w == 1 ? z : x;
+    int[] cv = w == 0 ? z : w == 1 ? x : y;
+    long u0 = cu[from[0]];
+    long v0 = cv[from[0]];
+    long twice = 0;
+    for (int i = 0; i < from.length; i++) {
+      twice += (cu[from[i]] - u0) * (cv[to[i]] - v0) - (cv[from[i]] - v0) * (cu[to[i]] - u0);
+    }
+    return twice > 0 == plane.normal(w) > 0;
+  }
+
+  private void linkAcross(int first) {
+    LongMap map = new LongMap(4 * (faces.size() - first));
+    for (int f = first; f < faces.size(); f++) {
+      Face face = faces.get(f);
+      for (int e = 0; e < face.edges(); e++) {
+        if (map.put(LongMap.edge(face.from[e], face.to[e]), f) >= 0) {
+          throw new IllegalStateException("an operand has an edge twice in one direction");
+        }
+      }
+    }
+    for (int f = first; f < faces.size(); f++) {
+      Face face = faces.get(f);
+      for (int e = 0; e < face.edges(); e++) {
+        face.across[e] = map.get(LongMap.edge(face.to[e], face.from[e]));
+        if (face.across[e] < 0) {
+          throw new IllegalStateException("an operand has an open edge");
+        }
+      }
+    }
+  }
+}

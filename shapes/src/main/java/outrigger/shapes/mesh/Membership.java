@@ -1,0 +1,115 @@
+package outrigger.shapes.mesh;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Whether a place belongs to the result, kept up to date while walking across the operands' surfaces.
+ *
+ * <p>Each operand has a winding number here; it is inside where that is positive. A change climbs the expression only
+ * as far as it matters, so a step costs the depth of the tree, not the number of operands.
+ */
+final class Membership {
+
+  /** What a node of an expression does with its parts. */
+  enum Kind { OPERAND, UNION, COMMON, CUT }
+
+  /** The fixed shape of an expression: nodes numbered, parts before wholes. */
+  static final class Tree {
+    private final List<Kind> kinds = new ArrayList<>();
+    private final List<Integer> parents = new ArrayList<>();
+    private final List<Integer> parts = new ArrayList<>();
+    /** Whether a node is the first part of a cut, the one the others are taken from. */
+    private final List<Boolean> firsts = new ArrayList<>();
+    private final List<Integer> nodeOfOperand = new ArrayList<>();
+
+    /** Adds the next operand and returns its node. */
+    int operand() {
+      nodeOfOperand.add(kinds.size());
+      return node(Kind.OPERAND, List.of());
+    }
+
+    /** Adds an inner node over parts, the first of which a cut cuts from. */
+    int node(Kind kind, List<Integer> of) {
+      int id = kinds.size();
+      kinds.add(kind);
+      parents.add(-1);
+      parts.add(of.size());
+      firsts.add(false);
+      for (int part : of) {
+        parents.set(part, id);
+      }
+      if (kind == Kind.CUT) {
+        firsts.set(of.get(0), true);
+      }
+      return id;
+    }
+  }
+
+  private final Kind[] kind;
+  private final int[] parent;
+  private final int[] parts;
+  private final boolean[] first;
+  private final int[] leaf;
+  private final int[] winding;
+  /** Parts that hold, of a cut only those that are cut away. */
+  private final int[] holding;
+  private final boolean[] base;
+  private final boolean[] on;
+
+  Membership(Tree tree) {
+    int n = tree.kinds.size();
+    kind = tree.kinds.toArray(new Kind[0]);
+    parent = tree.parents.stream().mapToInt(i -> i).toArray();
+    parts = tree.parts.stream().mapToInt(i -> i).toArray();
+    first = new boolean[n];
+    for (int i = 0; i < n; i++) {
+      first[i] = tree.firsts.get(i);
+    }
+    leaf = tree.nodeOfOperand.stream().mapToInt(i -> i).toArray();
+    winding = new int[leaf.length];
+    holding = new int[n];
+    base = new boolean[n];
+    on = new boolean[n];
+  }
+
+  /** Changes the winding number of an operand. */
+  void add(int operand, int change) {
+    int before = winding[operand];
+    winding[operand] = before + change;
+    if (before > 0 != before + change > 0) {
+      climb(leaf[operand], before <= 0);
+    }
+  }
+
+  /** Whether this place belongs to the result. */
+  boolean inside() {
+    return on[on.length - 1];
+  }
+
+  private void climb(int node, boolean now) {
+    while (true) {
+      on[node] = now;
+      int p = parent[node];
+      if (p < 0) {
+        return;
+      }
+      if (first[node]) {
+        base[p] = now;
+      } else {
+        holding[p] += now ? 1 : -1;
+      }
+      boolean next = switch (kind[p]) {
+        case UNION -> holding[p] > 0;
+        case COMMON -> holding[p] == parts[p];
+        case CUT -> base[p] && holding[p] == 0;
+        case OPERAND -> throw new AssertionError(p);
+      };
+      if (next == on[p]) {
+        return;
+      }
+      node = p;
+      now = next;
+    }
+  }
+}

@@ -1,0 +1,14 @@
+package outrigger.shapes.mesh;
+
+import outrigger.shapes.exact.ExactPoint;
+
+/**
+ * A stretch of the line in which a face meets a plane.
+ *
+ * @param from its lower end along the line
+ * @param to its upper end
+ * @param above whether the face lies on the side of the stretch that the plane's normal points to
+ * @param below whether it lies on the other side
+ * @param own whether the stretch is an edge of the face across which its own operand goes on in that plane
+ */
+record Span(ExactPoint from, ExactPoint to, boolean above, boolean below, boolean own) {}

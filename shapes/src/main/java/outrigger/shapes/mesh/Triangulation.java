@@ -1,0 +1,351 @@
+package outrigger.shapes.mesh;
+
+import java.util.Arrays;
+import outrigger.shapes.exact.ExactPoint;
+import outrigger.shapes.exact.Sign;
+
+/**
+ * A growing Delaunay triangulation of exact points of one plane, some of whose edges are marked and stay.
+ *
+ * <p>The plane is seen along an axis: two coordinates of each point count. All turns are exact; the circle test, which
+ * only shapes the facets, uses the points rounded to the grid. That is safe: each flip lowers the volume under the
+ * lifted rounded points, so flipping ends whatever the rounding did.
+ *
+ * <p>Half-edge h = 3 t + k runs from corner k of triangle t to the next corner, counter-clockwise. Vertices 0, 1 and 2
+ * are the corners of one huge triangle round everything. New points are found by walking from the last triangle, so
+ * neighbours should be inserted one after the other.
+ */
+final class Triangulation {
+  /** No mark on an edge. */
+  static final int FREE = 0;
+
+  /** The axis that is the first coordinate. */
+  final int u;
+  /** The axis that is the second coordinate. */
+  final int v;
+  private ExactPoint[] point;
+  private long[] pu;
+  private long[] pv;
+  private boolean[] grid;
+  private int points;
+
+  private int[] origin;
+  private int[] twin;
+  private int[] mark;
+  private int triangles;
+  private int[] out;
+
+  private int last;
+  private int turner;
+  private int[] stack = new int[64];
+  private int stacked;
+
+  Triangulation(int u, int v, int expectedPoints) {
+    this.u = u;
+    this.v = v;
+    int n = expectedPoints + 3;
+    point = new ExactPoint[n];
+    pu = new long[n];
+    pv = new long[n];
+    grid = new boolean[n];
+    out = new int[n];
+    origin = new int[6 * n];
+    twin = new int[6 * n];
+    mark = new int[6 * n];
+    long far = outrigger.shapes.num.Grid.LIMIT;
+    addPoint(flat(-5 * far, -2 * far));
+    addPoint(flat(5 * far, -2 * far));
+    addPoint(flat(0, 5 * far));
+    triangles = 1;
+    for (int h = 0; h < 3; h++) {
+      origin[h] = h;
+      out[h] = h;
+      twin[h] = -1;
+    }
+  }
+
+  private ExactPoint flat(long cu, long cv) {
+    long[] c = new long[3];
+    c[u] = cu;
+    c[v] = cv;
+    return ExactPoint.of(c[0], c[1], c[2]);
+  }
+
+  int triangleCount() {
+    return triangles;
+  }
+
+  ExactPoint point(int vertex) {
+    return point[vertex];
+  }
+
+  int origin(int h) {
+    return origin[h];
+  }
+
+  int twin(int h) {
+    return twin[h];
+  }
+
+  int mark(int h) {
+    return mark[h];
+  }
+
+  int out(int vertex) {
+    return out[vertex];
+  }
+
+  static int next(int h) {
+    return h % 3 == 2 ? h - 2 : h + 1;
+  }
+
+  static int previous(int h) {
+    return h % 3 == 0 ? h + 2 : h - 1;
+  }
+
+  int destination(int h) {
+    return origin[next(h)];
+  }
+
+  /** Marks an edge, both ways. */
+  void setMark(int h, int value) {
+    mark[h] = value;
+    mark[twin[h]] = value;
+  }
+
+  /** Exact turn of three vertices. */
+  int turn(int a, int b, int c) {
+    if (grid[a] && grid[b] && grid[c]) {
+      return Sign.turn(pu[a], pv[a], pu[b], pv[b], pu[c], pv[c]);
+    }
+    return ExactPoint.turn(point[a], point[b], point[c], u, v);
+  }
+
+  /** Inserts a point, or finds the vertex that it is. */
+  int insert(ExactPoint p) {
+    int id = addPoint(p);
+    int t = locate(id);
+    int on = -1;
+    for (int h = 3 * t; h < 3 * t + 3; h++) {
+      if (turn(origin[h], destination(h), id) == 0) {
+        if (on >= 0) {
+          points--;
+          return h == on + 1 ? origin[h] : origin[on];
+        }
+        on = h;
+      }
+    }
+    if (on >= 0) {
+      splitEdge(on, id);
+    } else {
+      splitTriangle(t, id);
+    }
+    legalize();
+    return id;
+  }
+
+  /** Puts a point that lies exactly on an edge there; call {@link #legalize} afterwards. */
+  int insertOn(int h, ExactPoint p) {
+    int id = addPoint(p);
+    splitEdge(h, id);
+    return id;
+  }
+
+  /** The half-edge between two vertices, or -1. */
+  int find(int from, int to) {
+    int h = out[from];
+    do {
+      if (destination(h) == to) {
+        return h;
+      }
+      h = twin[previous(h)];
+    } while (h != out[from] && h >= 0);
+    return -1;
+  }
+
+  /** Triangle that holds a vertex's point, its rim included: a walk that turns its first look to escape circles. */
+  private int locate(int id) {
+    int t = last;
+    int from = -1;
+    while (true) {
+      int step = -1;
+      turner = turner * 1664525 + 1013904223;
+      int first = (turner >>> 16) % 3;
+      for (int k = 0; k < 3 && step < 0; k++) {
+        int h = 3 * t + (first + k) % 3;
+        if (h != from && turn(origin[h], destination(h), id) < 0) {
+          step = twin[h];
+        }
+      }
+      if (step < 0) {
+        last = t;
+        return t;
+      }
+      from = step;
+      t = step / 3;
+    }
+  }
+
+  private void splitTriangle(int t, int p) {
+    int e0 = 3 * t;
+    int t1 = newTriangle();
+    int t2 = newTriangle();
+    int a = origin[e0];
+    int b = origin[e0 + 1];
+    int c = origin[e0 + 2];
+    set(3 * t1, b, twin[e0 + 1], mark[e0 + 1]);
+    set(3 * t2, c, twin[e0 + 2], mark[e0 + 2]);
+    origin[e0 + 2] = p;
+    origin[3 * t1 + 1] = c;
+    origin[3 * t1 + 2] = p;
+    origin[3 * t2 + 1] = a;
+    origin[3 * t2 + 2] = p;
+    join(e0 + 1, 3 * t1 + 2);
+    join(3 * t1 + 1, 3 * t2 + 2);
+    join(3 * t2 + 1, e0 + 2);
+    out[p] = e0 + 2;
+    out[a] = e0;
+    out[b] = 3 * t1;
+    out[c] = 3 * t2;
+    push(e0);
+    push(3 * t1);
+    push(3 * t2);
+  }
+
+  /** Splits edge a-b with apexes c and d: four triangles round the new vertex. */
+  private void splitEdge(int ab, int p) {
+    int bc = next(ab);
+    int ca = previous(ab);
+    int ba = twin[ab];
+    int ad = next(ba);
+    int db = previous(ba);
+    int b = origin[bc];
+    int c = origin[ca];
+    int d = origin[db];
+    int m = mark[ab];
+    int t = newTriangle();
+    int s = newTriangle();
+    set(3 * t + 1, b, twin[bc], mark[bc]);
+    origin[3 * t] = p;
+    origin[3 * t + 2] = c;
+    set(3 * s + 2, d, twin[db], mark[db]);
+    origin[3 * s] = b;
+    origin[3 * s + 1] = p;
+    origin[bc] = p;
+    origin[ba] = p;
+    join(bc, 3 * t + 2);
+    join(db, 3 * s + 1);
+    join(3 * t, 3 * s);
+    mark[3 * t] = m;
+    mark[3 * s] = m;
+    out[p] = bc;
+    out[b] = 3 * t + 1;
+    out[c] = ca;
+    out[d] = db;
+    push(ca);
+    push(ad);
+    push(3 * t + 1);
+    push(3 * s + 2);
+  }
+
+  /** Flips the edge between two triangles; the four edges round them keep their marks. */
+  void flip(int ab) {
+    int bc = next(ab);
+    int ca = previous(ab);
+    int ba = twin[ab];
+    int ad = next(ba);
+    int db = previous(ba);
+    int c = origin[ca];
+    int d = origin[db];
+    set(ab, origin[ab], twin[ad], mark[ad]);
+    set(ba, origin[ba], twin[bc], mark[bc]);
+    origin[bc] = d;
+    origin[ad] = c;
+    join(bc, ad);
+    out[origin[ab]] = ab;
+    out[origin[ba]] = ba;
+    out[d] = bc;
+    out[c] = ad;
+    push(ab);
+    push(ca);
+    push(ba);
+    push(db);
+  }
+
+  /** Whether the two triangles at an edge form a strictly convex quadrangle, so that it can be flipped. */
+  boolean isConvex(int ab) {
+    int a = origin[ab];
+    int b = destination(ab);
+    int c = origin[previous(ab)];
+    int d = origin[previous(twin[ab])];
+    return turn(c, a, d) > 0 && turn(d, b, c) > 0;
+  }
+
+  /** Flips unmarked edges until all that were touched are Delaunay. */
+  void legalize() {
+    while (stacked > 0) {
+      int h = stack[--stacked];
+      if (mark[h] == FREE && twin[h] >= 0 && isWrong(h)) {
+        flip(h);
+      }
+    }
+  }
+
+  private boolean isWrong(int ab) {
+    int a = origin[ab];
+    int b = destination(ab);
+    int c = origin[previous(ab)];
+    int d = origin[previous(twin[ab])];
+    return Sign.inCircle(pu[a], pv[a], pu[b], pv[b], pu[c], pv[c], pu[d], pv[d]) > 0
+        && (grid[a] && grid[b] && grid[c] && grid[d] || isConvex(ab));
+  }
+
+  private void push(int h) {
+    if (stacked == stack.length) {
+      stack = Arrays.copyOf(stack, 2 * stacked);
+    }
+    stack[stacked++] = h;
+  }
+
+  private void set(int h, int from, int other, int m) {
+    origin[h] = from;
+    twin[h] = other;
+    mark[h] = m;
+    if (other >= 0) {
+      twin[other] = h;
+    }
+  }
+
+  private void join(int h, int g) {
+    twin[h] = g;
+    twin[g] = h;
+    mark[h] = FREE;
+    mark[g] = FREE;
+  }
+
+  private int newTriangle() {
+    if (3 * triangles + 3 > origin.length) {
+      int n = 2 * origin.length;
+      origin = Arrays.copyOf(origin, n);
+      twin = Arrays.copyOf(twin, n);
+      mark = Arrays.copyOf(mark, n);
+    }
+    return triangles++;
+  }
+
+  private int addPoint(ExactPoint p) {
+    if (points == point.length) {
+      int n = 2 * points;
+      point = Arrays.copyOf(point, n);
+      pu = Arrays.copyOf(pu, n);
+      pv = Arrays.copyOf(pv, n);
+      grid = Arrays.copyOf(grid, n);
+      out = Arrays.copyOf(out, n);
+    }
+    point[points] = p;
+    pu[points] = p.grid(u);
+    pv[points] = p.grid(v);
+    grid[points] = p.isOnGrid();
+    return points++;
+  }
+}
