@@ -58,4 +58,14 @@ public final class Mesh {
   public int corner(int facet, int k) {
     return corners[3 * facet + k];
   }
+
+  /** x, y, z of each vertex, a copy. */
+  int[] xyz() {
+    return xyz.clone();
+  }
+
+  /** Three vertex numbers a facet, a copy. */
+  int[] corners() {
+    return corners.clone();
+  }
 }

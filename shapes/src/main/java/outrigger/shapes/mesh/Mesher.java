@@ -1,18 +1,107 @@
 package outrigger.shapes.mesh;
 
+import java.util.ArrayList;
+import java.util.List;
+import outrigger.shapes.num.Grid;
+import outrigger.shapes.num.Placement;
+import outrigger.shapes.solid.Common;
+import outrigger.shapes.solid.Cut;
+import outrigger.shapes.solid.Placed;
+import outrigger.shapes.solid.Prism;
+import outrigger.shapes.solid.Revolution;
 import outrigger.shapes.solid.Solid;
+import outrigger.shapes.solid.Union;
 
-/** Evaluates a solid to a mesh on the grid. */
+/**
+ * Evaluates a solid to a mesh on the grid.
+ *
+ * <p>Moves, mirrors and quarter turns are applied to the leaves, the sum of all moves of a leaf rounded to the grid
+ * once. A solid turned by any other angle is meshed first and its corners rounded once where they come to lie; from
+ * then on it is exact again, though what was a flat face may be bent by half a grid unit.
+ */
 public final class Mesher {
+  private final Faces faces = new Faces();
+  private final Membership.Tree tree = new Membership.Tree();
+
   private Mesher() {}
 
   /**
-   * Evaluates a solid whole.
+   * Evaluates a solid whole. The mesh is closed, with facets counter-clockwise seen from outside; no two facets cross.
    *
-   * @throws outrigger.shapes.num.ShapeException if the result is empty, touches itself along a line or at a point, or
-   *     cannot be rounded to the grid soundly
+   * @throws outrigger.shapes.num.ShapeException if nothing is left, if the result touches itself along a line, if it
+   *     reaches beyond the grid, or if it cannot be rounded to the grid
+   * @throws java.util.concurrent.CancellationException if the thread is interrupted
    */
   public static Mesh mesh(Solid solid) {
-    throw new UnsupportedOperationException("pending");
+    Mesher mesher = new Mesher();
+    mesher.add(solid, Placement.IDENTITY);
+    return Settler.settle(Kernel.evaluate(mesher.faces, mesher.tree));
+  }
+
+  /** Adds an expression's operands and nodes; returns its node. */
+  private int add(Solid solid, Placement placement) {
+    if (solid instanceof Placed placed) {
+      return addPlaced(placed, placement);
+    } else if (solid instanceof Union union) {
+      return tree.node(Membership.Kind.UNION, addAll(union.solids(), placement));
+    } else if (solid instanceof Common common) {
+      return tree.node(Membership.Kind.COMMON, addAll(common.solids(), placement));
+    } else if (solid instanceof Cut cut) {
+      List<Solid> all = new ArrayList<>(List.of(cut.solid()));
+      all.addAll(cut.cutters());
+      return tree.node(Membership.Kind.CUT, addAll(all, placement));
+    } else if (solid instanceof Prism prism) {
+      return addOperand(LeafBuilder.prism(prism), placement);
+    } else if (solid instanceof Revolution revolution) {
+      return addOperand(LeafBuilder.revolution(revolution), placement);
+    }
+    throw new AssertionError(solid);
+  }
+
+  private List<Integer> addAll(List<? extends Solid> solids, Placement placement) {
+    List<Integer> nodes = new ArrayList<>();
+    for (Solid solid : solids) {
+      nodes.add(add(solid, placement));
+    }
+    return nodes;
+  }
+
+  private int addPlaced(Placed placed, Placement outer) {
+    Placement all = placed.placement().then(outer);
+    if (all.turnsQuarterly()) {
+      return add(placed.solid(), all);
+    }
+    return addOperand(turned(mesh(placed.solid()), all), Placement.IDENTITY);
+  }
+
+  private int addOperand(Polyhedron polyhedron, Placement placement) {
+    faces.add(LeafBuilder.place(polyhedron, placement.onGrid()));
+    return tree.operand();
+  }
+
+  private static Polyhedron turned(Mesh mesh, Placement p) {
+    int[] xyz = new int[3 * mesh.vertexCount()];
+    for (int v = 0; v < mesh.vertexCount(); v++) {
+      double x = Grid.toMm(mesh.x(v));
+      double y = Grid.toMm(mesh.y(v));
+      double z = Grid.toMm(mesh.z(v));
+      xyz[3 * v] = Grid.fromMm(p.x(x, y, z));
+      xyz[3 * v + 1] = Grid.fromMm(p.y(x, y, z));
+      xyz[3 * v + 2] = Grid.fromMm(p.z(x, y, z));
+    }
+    int[] corners = mesh.corners();
+    if (p.mirrors()) {
+      for (int i = 0; i < corners.length; i += 3) {
+        int c = corners[i + 1];
+        corners[i + 1] = corners[i + 2];
+        corners[i + 2] = c;
+      }
+    }
+    Mesh settled = Settler.settle(new Kernel.Rounded(xyz, corners, true));
+    List<int[][]> facets = new ArrayList<>();
+    for (int f = 0; f < settled.facetCount(); f++) {
+      facets.add(new int[][] {{settled.corner(f, 0), settled.corner(f, 1), settled.corner(f, 2)}});
+    }
+    return new Polyhedron(settled.xyz(), facets);
   }
 }

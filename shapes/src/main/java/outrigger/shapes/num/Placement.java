@@ -66,8 +66,18 @@ public record Placement(double xx, double xy, double xz, double yx, double yy, d
 
   /** Whether it maps the grid onto itself: axes onto axes, moved by whole grid units. */
   public boolean keepsGrid() {
-    return isAxis(xx, xy, xz) && isAxis(yx, yy, yz) && isAxis(zx, zy, zz)
-        && isWhole(tx) && isWhole(ty) && isWhole(tz);
+    return turnsQuarterly() && isWhole(tx) && isWhole(ty) && isWhole(tz);
+  }
+
+  /** Whether it maps axes onto axes: no turn but by quarters. */
+  public boolean turnsQuarterly() {
+    return isAxis(xx, xy, xz) && isAxis(yx, yy, yz) && isAxis(zx, zy, zz);
+  }
+
+  /** The same with its move rounded to the grid. */
+  public Placement onGrid() {
+    return new Placement(xx, xy, xz, yx, yy, yz, zx, zy, zz, Grid.toMm(Grid.fromMm(tx)), Grid.toMm(Grid.fromMm(ty)),
+        Grid.toMm(Grid.fromMm(tz)));
   }
 
   private static boolean isAxis(double a, double b, double c) {

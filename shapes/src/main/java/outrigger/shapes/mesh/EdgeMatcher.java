@@ -1,0 +1,154 @@
+package outrigger.shapes.mesh;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import outrigger.shapes.exact.ExactPoint;
+import outrigger.shapes.exact.Plane;
+import outrigger.shapes.mesh.Outline.IntList;
+import outrigger.shapes.num.ShapeException;
+
+/** Sees to it that every edge of an outline has one that runs the other way, splitting edges at corners within them. */
+final class EdgeMatcher {
+  private final Outline outline;
+
+  EdgeMatcher(Outline outline) {
+    this.outline = outline;
+  }
+
+  /**
+   * Matches all edges.
+   *
+   * @throws ShapeException if more than two faces meet along an edge
+   */
+  void match() {
+    LongMap map = edgeMap();
+    Set<Integer> corners = new HashSet<>();
+    for (int g : outline.groups()) {
+      IntList edges = outline.edges(g);
+      for (int i = 0; i < edges.size(); i += 2) {
+        if (map.get(LongMap.edge(edges.get(i + 1), edges.get(i))) < 0) {
+          corners.add(edges.get(i));
+          corners.add(edges.get(i + 1));
+        }
+      }
+    }
+    if (!corners.isEmpty()) {
+      split(corners, map);
+      checkAll(edgeMap());
+    }
+  }
+
+  private LongMap edgeMap() {
+    LongMap map = new LongMap(64);
+    for (int g : outline.groups()) {
+      IntList edges = outline.edges(g);
+      for (int i = 0; i < edges.size(); i += 2) {
+        if (map.put(LongMap.edge(edges.get(i), edges.get(i + 1)), g) >= 0) {
+          ExactPoint a = outline.point(edges.get(i));
+          ExactPoint b = outline.point(edges.get(i + 1));
+          throw new ShapeException("parts touch only along a line here, from " + Outline.place(a) + " to "
+              + Outline.place(b) + ", which no print file can say",
+              "Let them overlap by a tenth of a millimetre there, or move them apart.");
+        }
+      }
+    }
+    return map;
+  }
+
+  private void checkAll(LongMap map) {
+    for (int g : outline.groups()) {
+      IntList edges = outline.edges(g);
+      for (int i = 0; i < edges.size(); i += 2) {
+        if (map.get(LongMap.edge(edges.get(i + 1), edges.get(i))) < 0) {
+          throw new IllegalStateException("an edge of the result has no partner near "
+              + Outline.place(outline.point(edges.get(i))) + " and " + Outline.place(outline.point(edges.get(i + 1))));
+        }
+      }
+    }
+  }
+
+  private void split(Set<Integer> corners, LongMap map) {
+    List<Integer> byX = new ArrayList<>(corners);
+    byX.sort(Comparator.<Integer>comparingDouble(c -> outline.point(c).rough(0)).thenComparingInt(c -> c));
+    for (int g : List.copyOf(groupList())) {
+      IntList edges = outline.edges(g);
+      IntList result = new IntList();
+      for (int i = 0; i < edges.size(); i += 2) {
+        int a = edges.get(i);
+        int b = edges.get(i + 1);
+        if (map.get(LongMap.edge(b, a)) >= 0) {
+          result.add(a);
+          result.add(b);
+        } else {
+          splitEdge(a, b, within(a, b, byX, outline.plane(g)), result);
+        }
+      }
+      outline.replace(g, result);
+    }
+  }
+
+  private List<Integer> groupList() {
+    List<Integer> list = new ArrayList<>();
+    outline.groups().forEach(list::add);
+    return list;
+  }
+
+  private void splitEdge(int a, int b, List<Integer> corners, IntList result) {
+    ExactPoint pa = outline.point(a);
+    int axis = widest(pa, outline.point(b));
+    int way = ExactPoint.compare(pa, outline.point(b), axis);
+    corners.sort((c, d) -> -way * ExactPoint.compare(outline.point(c), outline.point(d), axis));
+    int from = a;
+    for (int c : corners) {
+      result.add(from);
+      result.add(c);
+      from = c;
+    }
+    result.add(from);
+    result.add(b);
+  }
+
+  private List<Integer> within(int a, int b, List<Integer> byX, Plane plane) {
+    ExactPoint pa = outline.point(a);
+    ExactPoint pb = outline.point(b);
+    double lo = Math.min(pa.rough(0), pb.rough(0)) - 1;
+    double hi = Math.max(pa.rough(0), pb.rough(0)) + 1;
+    int first = 0;
+    int end = byX.size();
+    while (first < end) {
+      int mid = (first + end) >>> 1;
+      if (outline.point(byX.get(mid)).rough(0) < lo) {
+        first = mid + 1;
+      } else {
+        end = mid;
+      }
+    }
+    List<Integer> found = new ArrayList<>();
+    for (int i = first; i < byX.size() && outline.point(byX.get(i)).rough(0) <= hi; i++) {
+      int c = byX.get(i);
+      if (c != a && c != b && isWithin(outline.point(c), pa, pb, plane)) {
+        found.add(c);
+      }
+    }
+    return found;
+  }
+
+  private static boolean isWithin(ExactPoint c, ExactPoint a, ExactPoint b, Plane plane) {
+    int axis = widest(a, b);
+    return ExactPoint.compare(a, c, axis) * ExactPoint.compare(c, b, axis) > 0 && c.side(plane) == 0
+        && ExactPoint.turn(a, b, c, Sheet.firstAxis(plane), Sheet.secondAxis(plane)) == 0;
+  }
+
+  private static int widest(ExactPoint a, ExactPoint b) {
+    int best = 0;
+    for (int k = 1; k < 3; k++) {
+      if (Math.abs(a.rough(k) - b.rough(k)) > Math.abs(a.rough(best) - b.rough(best))) {
+        best = k;
+      }
+    }
+    return best;
+  }
+}

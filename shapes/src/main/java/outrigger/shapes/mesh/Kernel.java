@@ -1,0 +1,101 @@
+package outrigger.shapes.mesh;
+
+import java.util.List;
+import outrigger.shapes.exact.BoxTree;
+import outrigger.shapes.exact.ExactPoint;
+import outrigger.shapes.mesh.Outline.IntList;
+import outrigger.shapes.num.ShapeException;
+
+/**
+ * Evaluates one expression over operands, plane by plane; see the package page for the steps.
+ *
+ * <p>Everything up to the last step is exact. Only then are corners where planes meet off the grid rounded to it.
+ */
+final class Kernel {
+  private Kernel() {}
+
+  /** Facets on the grid, not yet welded; {@code moved} tells whether any corner was rounded. */
+  record Rounded(int[] xyz, int[] corners, boolean moved) {}
+
+  /** Evaluates an expression over solid operands. */
+  static Rounded evaluate(Faces faces, Membership.Tree tree) {
+    return evaluate(faces, tree, false);
+  }
+
+  /** Makes one solid of facets that cross and overlap: all that they wind round. */
+  static Rounded resolve(int[] xyz, int[] corners) {
+    Faces faces = new Faces();
+    faces.addSoup(xyz, corners);
+    Membership.Tree tree = new Membership.Tree();
+    tree.operand();
+    return evaluate(faces, tree, true);
+  }
+
+  private static Rounded evaluate(Faces faces, Membership.Tree tree, boolean soup) {
+    Outline outline = new Outline(faces);
+    if (faces.operandCount() == 1 && !soup) {
+      addAll(faces, outline);
+    } else {
+      addBoundary(faces, tree, soup, outline);
+    }
+    outline.simplify();
+    IntList corners = new FaceTriangulator(outline).triangulate();
+    if (corners.size() == 0) {
+      throw new ShapeException("nothing is left of the solid: the cuts take all of it away",
+          "Check the sizes and places of what is cut.");
+    }
+    return round(outline, corners);
+  }
+
+  private static void addAll(Faces faces, Outline outline) {
+    for (int f = 0; f < faces.faceCount(); f++) {
+      addWhole(faces, f, outline);
+    }
+  }
+
+  private static void addWhole(Faces faces, int f, Outline outline) {
+    Face face = faces.face(f);
+    for (int e = 0; e < face.edges(); e++) {
+      if (faces.face(face.across[e]).plane != face.plane) {
+        outline.add(Outline.group(face.plane, face.up), outline.vertex(point(faces, face.from[e])),
+            outline.vertex(point(faces, face.to[e])));
+      }
+    }
+  }
+
+  private static ExactPoint point(Faces faces, int v) {
+    return ExactPoint.of(faces.x(v), faces.y(v), faces.z(v));
+  }
+
+  private static void addBoundary(Faces faces, Membership.Tree tree, boolean soup, Outline outline) {
+    int[] boxes = new int[6 * faces.faceCount()];
+    for (int f = 0; f < faces.faceCount(); f++) {
+      System.arraycopy(faces.box(f), 0, boxes, 6 * f, 6);
+    }
+    BoxTree boxTree = BoxTree.of(boxes);
+    Arranger arranger = Arranger.of(faces, boxTree, soup);
+    Walker walker = new Walker(new Locator(faces, boxTree), tree, faces.operandCount());
+    for (int p = 0; p < faces.planeCount(); p++) {
+      Interrupt.check();
+      List<Segment> segments = arranger.segments(p);
+      if (!segments.isEmpty()) {
+        outline.add(Sheet.of(faces, p, segments, walker));
+      }
+    }
+  }
+
+  private static Rounded round(Outline outline, IntList corners) {
+    int[] xyz = new int[3 * outline.vertexCount()];
+    boolean moved = false;
+    for (int v = 0; v < outline.vertexCount(); v++) {
+      ExactPoint p = outline.point(v);
+      for (int k = 0; k < 3; k++) {
+        xyz[3 * v + k] = Math.toIntExact(p.grid(k));
+      }
+    }
+    for (int i = 0; i < corners.size(); i++) {
+      moved |= !outline.point(corners.get(i)).isOnGrid();
+    }
+    return new Rounded(xyz, corners.toArray(), moved);
+  }
+}

@@ -1,0 +1,120 @@
+package outrigger.shapes.mesh;
+
+import outrigger.shapes.exact.BoxTree;
+import outrigger.shapes.exact.ExactPoint;
+import outrigger.shapes.exact.Plane;
+
+/**
+ * Counts, by one ray, how often each operand winds round a point just above a sheet.
+ *
+ * <p>The ray runs along the axis nearest to the sheet's normal. Where it meets an edge or a corner of a face it is taken
+ * to run a breath beside it, first along u, then along v, the same for all faces, so that each face counts once or not.
+ */
+final class Locator {
+
+  /** Takes what the ray found. */
+  interface Result {
+    /** The operand winds {@code above} times round the point just above the sheet and {@code below} just below. */
+    void add(int operand, int above, int below);
+  }
+
+  /** The point lies exactly on a face that is not in the sheet: choose another. */
+  static final class OnFace extends RuntimeException {
+    OnFace() {
+      super(null, null, false, false);
+    }
+  }
+
+  private final Faces faces;
+  private final BoxTree tree;
+
+  Locator(Faces faces, BoxTree tree) {
+    this.faces = faces;
+    this.tree = tree;
+  }
+
+  /**
+   * Looks from a point inside a cell of the sheet.
+   *
+   * @param q the point, exactly in the sheet's plane and on no face but the sheet's own
+   * @param planeNumber the sheet
+   */
+  void look(ExactPoint q, int planeNumber, Result result) {
+    Plane plane = faces.plane(planeNumber);
+    int w = plane.dominantAxis();
+    boolean upward = plane.normal(w) > 0;
+    long[] low = new long[3];
+    long[] high = new long[3];
+    for (int k = 0; k < 3; k++) {
+      low[k] = q.grid(k) - 1;
+      high[k] = q.grid(k) + 1;
+    }
+    if (upward) {
+      high[w] = Long.MAX_VALUE;
+    } else {
+      low[w] = Long.MIN_VALUE;
+    }
+    tree.forEachOverlap(low[0], low[1], low[2], high[0], high[1], high[2], f -> {
+      Face face = faces.face(f);
+      if (face.plane == planeNumber) {
+        if (holds(face, q, w)) {
+          result.add(face.operand, 0, face.up ? 1 : -1);
+        }
+        return;
+      }
+      Plane other = faces.plane(face.plane);
+      long slope = other.normal(w);
+      if (slope == 0 || !holds(face, q, w)) {
+        return;
+      }
+      int side = q.side(other);
+      if (side == 0) {
+        throw new OnFace();
+      }
+      boolean ahead = side < 0 == slope > 0 == upward;
+      if (ahead) {
+        int change = slope > 0 == face.up == upward ? 1 : -1;
+        result.add(face.operand, change, change);
+      }
+    });
+  }
+
+  /** Whether the shadow of a face along an axis holds that of a point. */
+  private boolean holds(Face face, ExactPoint q, int w) {
+    int u = (w + 1) % 3;
+    int v = (w + 2) % 3;
+    boolean in = false;
+    double qu = q.rough(u);
+    for (int e = 0; e < face.edges(); e++) {
+      int a = face.from[e];
+      int b = face.to[e];
+      long au = coordinate(a, u);
+      long bu = coordinate(b, u);
+      if (Math.min(au, bu) > qu + 1 || Math.max(au, bu) < qu - 1) {
+        continue;
+      }
+      ExactPoint pa = point(a);
+      ExactPoint pb = point(b);
+      boolean leftA = ExactPoint.compare(pa, q, u) <= 0;
+      if (leftA != ExactPoint.compare(pb, q, u) <= 0) {
+        int turn = ExactPoint.turn(pa, pb, q, u, v);
+        if (turn == 0) {
+          turn = -Long.signum(coordinate(b, v) - coordinate(a, v));
+          if (turn == 0) {
+            turn = Long.signum(bu - au);
+          }
+        }
+        in ^= turn > 0 == leftA;
+      }
+    }
+    return in;
+  }
+
+  private long coordinate(int vertex, int axis) {
+    return axis == 0 ? faces.x(vertex) : axis == 1 ? faces.y(vertex) : faces.z(vertex);
+  }
+
+  private ExactPoint point(int v) {
+    return ExactPoint.of(faces.x(v), faces.y(v), faces.z(v));
+  }
+}

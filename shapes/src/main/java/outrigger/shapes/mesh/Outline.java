@@ -1,0 +1,206 @@
+package outrigger.shapes.mesh;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import outrigger.shapes.exact.ExactPoint;
+import outrigger.shapes.exact.Plane;
+import outrigger.shapes.num.Grid;
+import outrigger.shapes.num.ShapeException;
+
+/**
+ * The edges that bound the result's faces, brought to the fewest that say the same.
+ *
+ * <p>Edges are gathered by plane and sense ({@link #group}), matter to the left seen from outside. A vertex at which no
+ * group's outline bends parts nothing and goes. Then each edge must meet one that runs the other way: where a corner of
+ * one face lies within an edge of its neighbour, that edge is split there.
+ */
+final class Outline {
+  private final Faces faces;
+  private final Map<ExactPoint, Integer> numbers = new HashMap<>();
+  private final List<ExactPoint> points = new ArrayList<>();
+  private final Map<Integer, IntList> groups = new java.util.TreeMap<>();
+  private boolean[] bends = new boolean[0];
+
+  Outline(Faces faces) {
+    this.faces = faces;
+  }
+
+  /** Number of the faces of a plane that look up or down it. */
+  static int group(int plane, boolean up) {
+    return 2 * plane + (up ? 1 : 0);
+  }
+
+  static int planeOf(int group) {
+    return group / 2;
+  }
+
+  static boolean isUp(int group) {
+    return group % 2 == 1;
+  }
+
+  ExactPoint point(int vertex) {
+    return points.get(vertex);
+  }
+
+  int vertexCount() {
+    return points.size();
+  }
+
+  Iterable<Integer> groups() {
+    return groups.keySet();
+  }
+
+  /** Edges of a group: start, end, start, end, ... */
+  IntList edges(int group) {
+    return groups.get(group);
+  }
+
+  int vertex(ExactPoint p) {
+    Integer n = numbers.putIfAbsent(p, points.size());
+    if (n == null) {
+      points.add(p);
+      return points.size() - 1;
+    }
+    return n;
+  }
+
+  void add(int group, int from, int to) {
+    IntList edges = groups.computeIfAbsent(group, g -> new IntList());
+    edges.add(from);
+    edges.add(to);
+  }
+
+  /** Adds the outline of a labelled sheet. */
+  void add(Sheet sheet) {
+    Triangulation tri = sheet.triangulation();
+    for (int h = 0; h < 3 * tri.triangleCount(); h++) {
+      byte label = sheet.label(h / 3);
+      if (label != Sheet.NONE && sheet.label(tri.twin(h) / 3) != label) {
+        int a = vertex(tri.point(tri.origin(h)));
+        int b = vertex(tri.point(tri.destination(h)));
+        boolean up = label == Sheet.UP;
+        add(group(sheet.planeNumber(), up), up ? a : b, up ? b : a);
+      }
+    }
+  }
+
+  /**
+   * Brings all outlines to their fewest edges.
+   *
+   * @throws ShapeException if the result touches itself along a line
+   */
+  void simplify() {
+    bends = new boolean[points.size()];
+    Links links = new Links(points.size());
+    for (int g : groups.keySet()) {
+      links.load(groups.get(g));
+      markBends(g, links);
+    }
+    for (Map.Entry<Integer, IntList> entry : groups.entrySet()) {
+      links.load(entry.getValue());
+      entry.setValue(straightened(entry.getValue(), links));
+    }
+    new EdgeMatcher(this).match();
+  }
+
+  /** The vertices before and after each vertex of one group's outline. */
+  private static final class Links {
+    final int[] before;
+    final int[] after;
+    final int[] ins;
+    final int[] outs;
+
+    Links(int n) {
+      before = new int[n];
+      after = new int[n];
+      ins = new int[n];
+      outs = new int[n];
+    }
+
+    void load(IntList edges) {
+      for (int i = 0; i < edges.size(); i++) {
+        ins[edges.get(i)] = 0;
+        outs[edges.get(i)] = 0;
+      }
+      for (int i = 0; i < edges.size(); i += 2) {
+        int a = edges.get(i);
+        int b = edges.get(i + 1);
+        after[a] = b;
+        outs[a]++;
+        before[b] = a;
+        ins[b]++;
+      }
+    }
+  }
+
+  private void markBends(int group, Links links) {
+    Plane plane = faces.plane(planeOf(group));
+    int u = Sheet.firstAxis(plane);
+    int v = Sheet.secondAxis(plane);
+    IntList edges = groups.get(group);
+    for (int i = 0; i < edges.size(); i += 2) {
+      int a = edges.get(i);
+      if (!bends[a]) {
+        bends[a] = links.ins[a] != 1 || links.outs[a] != 1
+            || ExactPoint.turn(point(links.before[a]), point(a), point(links.after[a]), u, v) != 0;
+      }
+    }
+  }
+
+  private IntList straightened(IntList edges, Links links) {
+    IntList result = new IntList();
+    for (int i = 0; i < edges.size(); i += 2) {
+      if (bends[edges.get(i)]) {
+        int to = edges.get(i + 1);
+        while (!bends[to]) {
+          to = links.after[to];
+        }
+        result.add(edges.get(i));
+        result.add(to);
+      }
+    }
+    return result;
+  }
+
+  /** Plane that a group lies in. */
+  Plane plane(int group) {
+    return faces.plane(planeOf(group));
+  }
+
+  static String place(ExactPoint p) {
+    return String.format(java.util.Locale.ROOT, "(%.3f, %.3f, %.3f) mm", p.rough(0) * Grid.STEP,
+        p.rough(1) * Grid.STEP, p.rough(2) * Grid.STEP);
+  }
+
+  void replace(int group, IntList edges) {
+    groups.put(group, edges);
+  }
+
+  /** A growing list of ints. */
+  static final class IntList {
+    private int[] items = new int[8];
+    private int size;
+
+    void add(int item) {
+      if (size == items.length) {
+        items = Arrays.copyOf(items, 2 * size);
+      }
+      items[size++] = item;
+    }
+
+    int get(int i) {
+      return items[i];
+    }
+
+    int size() {
+      return size;
+    }
+
+    int[] toArray() {
+      return Arrays.copyOf(items, size);
+    }
+  }
+}

@@ -1,0 +1,106 @@
+package outrigger.shapes.mesh;
+
+import java.util.List;
+import outrigger.shapes.exact.ExactPoint;
+import outrigger.shapes.exact.Plane;
+
+/**
+ * One plane with all that lies in it or crosses it there: cut into cells, and the cells that bound the result found.
+ *
+ * <p>The segments are laid into a triangulation. Stepping from triangle to triangle across them changes the winding
+ * numbers just above and just below the plane by what the segments say. Where the operands' faces cover the plane, one
+ * ray a connected piece gives the numbers to start from. A triangle belongs to the result's boundary where the
+ * expression holds on exactly one side of it.
+ */
+final class Sheet {
+  /** Not part of the boundary. */
+  static final byte NONE = 0;
+  /** Boundary that looks the way of the plane's normal. */
+  static final byte UP = 1;
+  /** Boundary that looks the other way. */
+  static final byte DOWN = -1;
+
+  private final Faces faces;
+  private final int planeNumber;
+  private final List<Segment> segments;
+  private final Triangulation tri;
+  private final ConstrainedTriangulation marks;
+  private final byte[] label;
+
+  private Sheet(Faces faces, int planeNumber, List<Segment> segments) {
+    this.faces = faces;
+    this.planeNumber = planeNumber;
+    this.segments = segments;
+    Plane plane = faces.plane(planeNumber);
+    tri = new Triangulation(firstAxis(plane), secondAxis(plane), segments.size() + 8);
+    marks = new ConstrainedTriangulation(tri, this::crossing);
+    for (int i = 0; i < segments.size(); i++) {
+      Segment s = segments.get(i);
+      int a = tri.insert(s.from());
+      marks.lay(a, tri.insert(s.to()), i);
+    }
+    label = new byte[tri.triangleCount()];
+  }
+
+  /** Arranges a plane and labels its triangles. */
+  static Sheet of(Faces faces, int planeNumber, List<Segment> segments, Walker walker) {
+    Sheet sheet = new Sheet(faces, planeNumber, segments);
+    walker.label(sheet);
+    return sheet;
+  }
+
+  /** First axis of the plane's own coordinates: with the second, counter-clockwise seen from where the normal points. */
+  static int firstAxis(Plane plane) {
+    int w = plane.dominantAxis();
+    return plane.normal(w) > 0 ? (w + 1) % 3 : (w + 2) % 3;
+  }
+
+  /** Second axis of the plane's own coordinates. */
+  static int secondAxis(Plane plane) {
+    int w = plane.dominantAxis();
+    return plane.normal(w) > 0 ? (w + 2) % 3 : (w + 1) % 3;
+  }
+
+  private ExactPoint crossing(int s, int t) {
+    return ExactPoint.meeting(faces.plane(planeNumber), planeOf(s), planeOf(t));
+  }
+
+  private Plane planeOf(int segment) {
+    return faces.plane(faces.face(segments.get(segment).face()).plane);
+  }
+
+  Triangulation triangulation() {
+    return tri;
+  }
+
+  int planeNumber() {
+    return planeNumber;
+  }
+
+  byte label(int triangle) {
+    return label[triangle];
+  }
+
+  void setLabel(int triangle, byte value) {
+    label[triangle] = value;
+  }
+
+  /** Tells what changes in stepping over a half-edge from its left to its right. */
+  void cross(int h, Locator.Result change) {
+    int node = tri.mark(h);
+    if (node == Triangulation.FREE) {
+      return;
+    }
+    boolean along = isForward(tri.point(tri.origin(h)), tri.point(tri.destination(h)));
+    for (; node != Triangulation.FREE; node = marks.rest(node)) {
+      Segment s = segments.get(marks.segment(node));
+      int d = along ? s.change() : -s.change();
+      change.add(faces.face(s.face()).operand, s.above() ? d : 0, s.below() ? d : 0);
+    }
+  }
+
+  private boolean isForward(ExactPoint a, ExactPoint b) {
+    int c = ExactPoint.compare(a, b, tri.u);
+    return (c != 0 ? c : ExactPoint.compare(a, b, tri.v)) < 0;
+  }
+}

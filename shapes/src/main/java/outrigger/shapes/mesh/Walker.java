@@ -1,0 +1,218 @@
+package outrigger.shapes.mesh;
+
+import java.util.Arrays;
+import outrigger.shapes.exact.ExactPoint;
+
+/**
+ * Walks the triangles of a sheet and labels them, carrying the state above and below the plane along.
+ *
+ * <p>Two walks: the first, from outside, finds the triangles that operands' faces cover; the second starts in each
+ * connected piece of those from a ray. Each walk goes depth first and takes back every step, so one state serves.
+ */
+final class Walker {
+  /** Weights for a start inside a triangle; others are tried where the first lies on a face by chance. */
+  private static final int[][] WEIGHTS = {{1, 1, 1}, {1, 2, 4}, {3, 1, 2}, {5, 7, 3}, {11, 4, 9}, {13, 29, 17},
+      {97, 89, 31}};
+
+  private final Locator locator;
+  private final Membership above;
+  private final Membership below;
+  private final int[] cover;
+  private int covering;
+
+  private Sheet sheet;
+  private Triangulation tri;
+  private boolean[] covered;
+  private boolean[] seen;
+  private boolean[] reached;
+  private int[] way = new int[64];
+
+  /** What a walk does on arriving in a triangle, and whether it may step over an edge into another. */
+  private interface Visit {
+    void enter(int triangle);
+
+    boolean mayEnter(int triangle);
+  }
+
+  Walker(Locator locator, Membership.Tree tree, int operands) {
+    this.locator = locator;
+    above = new Membership(tree);
+    below = new Membership(tree);
+    cover = new int[operands];
+  }
+
+  /** Labels all triangles of a sheet. */
+  void label(Sheet next) {
+    sheet = next;
+    tri = sheet.triangulation();
+    int n = tri.triangleCount();
+    covered = new boolean[n];
+    seen = new boolean[n];
+    reached = new boolean[n];
+    walk(tri.out(0) / 3, this::coverBy, new Visit() {
+      @Override
+      public void enter(int t) {
+        covered[t] = covering > 0;
+      }
+
+      @Override
+      public boolean mayEnter(int t) {
+        return true;
+      }
+    });
+    Arrays.fill(seen, false);
+    for (int t = 0; t < n; t++) {
+      if (covered[t] && !seen[t]) {
+        labelPiece(largest(t));
+      }
+    }
+  }
+
+  private void coverBy(int operand, int up, int down) {
+    if (up != down) {
+      int before = cover[operand];
+      cover[operand] = before + down - up;
+      covering += (cover[operand] != 0 ? 1 : 0) - (before != 0 ? 1 : 0);
+    }
+  }
+
+  private void change(int operand, int up, int down) {
+    if (up != 0) {
+      above.add(operand, up);
+    }
+    if (down != 0) {
+      below.add(operand, down);
+    }
+  }
+
+  private void labelPiece(int start) {
+    Buffer found = look(start);
+    found.replay(this::change);
+    walk(start, this::change, new Visit() {
+      @Override
+      public void enter(int t) {
+        sheet.setLabel(t, above.inside() == below.inside() ? Sheet.NONE : below.inside() ? Sheet.UP : Sheet.DOWN);
+      }
+
+      @Override
+      public boolean mayEnter(int t) {
+        return covered[t];
+      }
+    });
+    found.takeBack(this::change);
+  }
+
+  private Buffer look(int t) {
+    for (int[] weight : WEIGHTS) {
+      ExactPoint q = ExactPoint.mean(tri.point(tri.origin(3 * t)), weight[0], tri.point(tri.origin(3 * t + 1)),
+          weight[1], tri.point(tri.origin(3 * t + 2)), weight[2]);
+      Buffer buffer = new Buffer();
+      try {
+        locator.look(q, sheet.planeNumber(), buffer);
+        return buffer;
+      } catch (Locator.OnFace chance) {
+        // the next weights give another point of the same triangle
+      }
+    }
+    throw new IllegalStateException("every point tried in a cell lies on a face");
+  }
+
+  /** The largest triangle of the covered piece that one belongs to: the best place to look from. */
+  private int largest(int start) {
+    int[] queue = new int[16];
+    int tail = 0;
+    int best = start;
+    double bestArea = -1;
+    queue[tail++] = start;
+    reached[start] = true;
+    for (int head = 0; head < tail; head++) {
+      int t = queue[head];
+      double area = area(t);
+      if (area > bestArea) {
+        best = t;
+        bestArea = area;
+      }
+      for (int h = 3 * t; h < 3 * t + 3; h++) {
+        int next = tri.twin(h) < 0 ? -1 : tri.twin(h) / 3;
+        if (next >= 0 && covered[next] && !reached[next]) {
+          reached[next] = true;
+          if (tail == queue.length) {
+            queue = Arrays.copyOf(queue, 2 * tail);
+          }
+          queue[tail++] = next;
+        }
+      }
+    }
+    return best;
+  }
+
+  private double area(int t) {
+    ExactPoint a = tri.point(tri.origin(3 * t));
+    ExactPoint b = tri.point(tri.origin(3 * t + 1));
+    ExactPoint c = tri.point(tri.origin(3 * t + 2));
+    return (b.rough(tri.u) - a.rough(tri.u)) * (c.rough(tri.v) - a.rough(tri.v))
+        - (b.rough(tri.v) - a.rough(tri.v)) * (c.rough(tri.u) - a.rough(tri.u));
+  }
+
+  /** Depth first from a triangle; on the way back every change is undone. */
+  private void walk(int start, Locator.Result change, Visit visit) {
+    Locator.Result undo = (operand, up, down) -> change.add(operand, -up, -down);
+    int depth = 0;
+    seen[start] = true;
+    visit.enter(start);
+    int t = start;
+    int k = 0;
+    while (true) {
+      if (k < 3) {
+        int h = 3 * t + k++;
+        int g = tri.twin(h);
+        if (g >= 0 && !seen[g / 3] && visit.mayEnter(g / 3)) {
+          sheet.cross(h, change);
+          if (depth == way.length) {
+            way = Arrays.copyOf(way, 2 * depth);
+          }
+          way[depth++] = h;
+          t = g / 3;
+          k = 0;
+          seen[t] = true;
+          visit.enter(t);
+        }
+      } else if (depth > 0) {
+        int h = way[--depth];
+        sheet.cross(h, undo);
+        t = h / 3;
+        k = h % 3 + 1;
+      } else {
+        return;
+      }
+    }
+  }
+
+  /** Keeps what a ray finds until it is known to be good. */
+  private static final class Buffer implements Locator.Result {
+    private int[] items = new int[24];
+    private int size;
+
+    @Override
+    public void add(int operand, int up, int down) {
+      if (size + 3 > items.length) {
+        items = Arrays.copyOf(items, 2 * items.length);
+      }
+      items[size++] = operand;
+      items[size++] = up;
+      items[size++] = down;
+    }
+
+    void replay(Locator.Result to) {
+      for (int i = 0; i < size; i += 3) {
+        to.add(items[i], items[i + 1], items[i + 2]);
+      }
+    }
+
+    void takeBack(Locator.Result from) {
+      for (int i = 0; i < size; i += 3) {
+        from.add(items[i], -items[i + 1], -items[i + 2]);
+      }
+    }
+  }
+}
