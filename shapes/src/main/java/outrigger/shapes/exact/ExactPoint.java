@@ -190,7 +190,7 @@ public final class ExactPoint {
     }
     double d = plane.roughD();
     s -= d;
-    // each term: coordinate error ROUGH, a few roundings of 2^-53; d is within 2^-52 of its size
+    // each term: coordinate error ROUGH, a few roundings of 2^-53; d is within 2^-51 of its size
     if (Math.abs(s) > (size + Math.abs(d)) * 0x1p-48 + size * ROUGH) {
       return s > 0 ? 1 : -1;
     }

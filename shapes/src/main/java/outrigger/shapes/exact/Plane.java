@@ -133,9 +133,9 @@ public final class Plane {
     return bigD;
   }
 
-  /** d as a double, for filters. */
+  /** d as a double, within 2^-51 of its size. */
   double roughD() {
-    return dHigh * 0x1p64 + (dLow >>> 1) * 2.0;
+    return small ? dLow : dHigh * 0x1p64 + (dLow >>> 32) * 0x1p32 + (dLow & 0xffffffffL);
   }
 
   @Override

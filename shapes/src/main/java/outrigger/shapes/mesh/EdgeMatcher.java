@@ -145,7 +145,8 @@ final class EdgeMatcher {
   private static int widest(ExactPoint a, ExactPoint b) {
     int best = 0;
     for (int k = 1; k < 3; k++) {
-      if (Math.abs(a.rough(k) - b.rough(k)) > Math.abs(a.rough(best) - b.rough(best))) {
+      if (ExactPoint.compare(a, b, best) == 0
+          || Math.abs(a.rough(k) - b.rough(k)) > Math.abs(a.rough(best) - b.rough(best))) {
         best = k;
       }
     }

@@ -67,6 +67,9 @@ public final class Mesher {
   }
 
   private int addPlaced(Placed placed, Placement outer) {
+    if (placed.solid() instanceof Placed inner) {
+      return addPlaced(new Placed(inner.solid(), inner.placement().then(placed.placement())), outer);
+    }
     Placement all = placed.placement().then(outer);
     if (all.turnsQuarterly()) {
       return add(placed.solid(), all);

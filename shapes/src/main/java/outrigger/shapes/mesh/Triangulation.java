@@ -151,16 +151,16 @@ final class Triangulation {
     return id;
   }
 
-  /** The half-edge between two vertices, or -1. */
+  /** The half-edge between two joined vertices, at least one of them inside. */
   int find(int from, int to) {
+    if (from < 3) {
+      return twin[find(to, from)];
+    }
     int h = out[from];
-    do {
-      if (destination(h) == to) {
-        return h;
-      }
+    while (destination(h) != to) {
       h = twin[previous(h)];
-    } while (h != out[from] && h >= 0);
-    return -1;
+    }
+    return h;
   }
 
   /** Triangle that holds a vertex's point, its rim included: a walk that turns its first look to escape circles. */
