@@ -3,7 +3,7 @@ package outrigger.shapes.exact;
 import java.math.BigInteger;
 
 /**
- * A point known exactly: on the grid, or a fraction X/W, Y/W, Z/W in lowest terms (W above 1) where planes meet.
+ * A point known exactly: on the grid, or a fraction X/W, Y/W, Z/W (W positive, not in lowest terms) where planes meet.
  *
  * <p>Equal points are equal objects by {@link #equals}. Comparisons try doubles with a proven bound first and whole
  * numbers where that leaves them in doubt.
@@ -49,9 +49,9 @@ public final class ExactPoint {
     roughX = bigX.doubleValue() / w;
     roughY = bigY.doubleValue() / w;
     roughZ = bigZ.doubleValue() / w;
-    x = round(bigX, bigW);
-    y = round(bigY, bigW);
-    z = round(bigZ, bigW);
+    x = round(roughX, bigX, bigW);
+    y = round(roughY, bigY, bigW);
+    z = round(roughZ, bigZ, bigW);
   }
 
   /** A grid point. */
@@ -60,32 +60,44 @@ public final class ExactPoint {
   }
 
   private static ExactPoint fraction(BigInteger x, BigInteger y, BigInteger z, BigInteger w) {
-    BigInteger g = w.gcd(x).gcd(y).gcd(z);
     if (w.signum() < 0) {
-      g = g.negate();
+      return fraction(x.negate(), y.negate(), z.negate(), w.negate());
     }
-    BigInteger ww = w.divide(g);
-    if (ww.equals(BigInteger.ONE)) {
-      return new ExactPoint(x.divide(g).longValueExact(), y.divide(g).longValueExact(), z.divide(g).longValueExact());
-    }
-    return new ExactPoint(x.divide(g), y.divide(g), z.divide(g), ww);
+    ExactPoint p = new ExactPoint(x, y, z, w);
+    return p.seemsOnGrid() && isMultiple(x, w) && isMultiple(y, w) && isMultiple(z, w)
+        ? new ExactPoint(p.x, p.y, p.z) : p;
+  }
+
+  private boolean seemsOnGrid() {
+    return Math.abs(roughX - x) < 2 * ROUGH && Math.abs(roughY - y) < 2 * ROUGH && Math.abs(roughZ - z) < 2 * ROUGH;
+  }
+
+  private static boolean isMultiple(BigInteger n, BigInteger w) {
+    return n.remainder(w).signum() == 0;
   }
 
   /** Where the line through two grid points, on different sides of a plane, meets it. */
   public static ExactPoint crossing(long px, long py, long pz, long qx, long qy, long qz, Plane plane) {
     if (plane.isSmall()) {
-      long sp = plane.offset(px, py, pz);
-      long den = sp - plane.offset(qx, qy, qz);
-      long g = gcd(Math.abs(sp), Math.abs(den));
-      sp /= g;
-      den /= g;
-      if ((qx - px) % den == 0 && (qy - py) % den == 0 && (qz - pz) % den == 0) {
-        return of(px + (qx - px) / den * sp, py + (qy - py) / den * sp, pz + (qz - pz) / den * sp);
+      ExactPoint near = smallCrossing(px, py, pz, qx, qy, qz, plane);
+      if (near != null) {
+        return near;
       }
     }
     BigInteger sp = plane.bigOffset(px, py, pz);
     BigInteger w = sp.subtract(plane.bigOffset(qx, qy, qz));
     return fraction(along(px, qx, sp, w), along(py, qy, sp, w), along(pz, qz, sp, w), w);
+  }
+
+  /** The same in longs where that gives a grid point; otherwise null. */
+  private static ExactPoint smallCrossing(long px, long py, long pz, long qx, long qy, long qz, Plane plane) {
+    long sp = plane.offset(px, py, pz);
+    long den = sp - plane.offset(qx, qy, qz);
+    long g = gcd(Math.abs(sp), Math.abs(den));
+    sp /= g;
+    den /= g;
+    return (qx - px) % den == 0 && (qy - py) % den == 0 && (qz - pz) % den == 0
+        ? of(px + (qx - px) / den * sp, py + (qy - py) / den * sp, pz + (qz - pz) / den * sp) : null;
   }
 
   private static BigInteger along(long p, long q, BigInteger s, BigInteger w) {
@@ -230,19 +242,26 @@ public final class ExactPoint {
     return p.w().multiply(qr).add(q.w().multiply(rp)).add(r.w().multiply(pq)).signum();
   }
 
-  private static long round(BigInteger n, BigInteger w) {
-    BigInteger twice = w.shiftLeft(1);
-    BigInteger[] parts = n.shiftLeft(1).add(w).divideAndRemainder(twice);
+  private static long round(double rough, BigInteger n, BigInteger w) {
+    double down = Math.floor(rough);
+    double part = rough - down;
+    if (Math.abs(part - 0.5) > 2 * ROUGH) {
+      return (long) down + (part > 0.5 ? 1 : 0);
+    }
+    BigInteger[] parts = n.shiftLeft(1).add(w).divideAndRemainder(w.shiftLeft(1));
     return parts[1].signum() < 0 ? parts[0].longValueExact() - 1 : parts[0].longValueExact();
   }
 
   @Override
   public boolean equals(Object o) {
+    if (this == o) {
+      return true;
+    }
     if (!(o instanceof ExactPoint p) || x != p.x || y != p.y || z != p.z) {
       return false;
     }
-    return bigW == null ? p.bigW == null
-        : p.bigW != null && bigW.equals(p.bigW) && bigX.equals(p.bigX) && bigY.equals(p.bigY) && bigZ.equals(p.bigZ);
+    return bigW == null || p.bigW == null ? bigW == p.bigW
+        : compare(this, p, 0) == 0 && compare(this, p, 1) == 0 && compare(this, p, 2) == 0;
   }
 
   @Override
@@ -250,7 +269,7 @@ public final class ExactPoint {
     long h = x * 0x9E3779B97F4A7C15L ^ y * 0xC2B2AE3D27D4EB4FL ^ z * 0x165667B19E3779F9L;
     h ^= h >>> 29;
     h *= 0xD6E8FEB86659FD93L;
-    return (int) (h >>> 32) + (bigW == null ? 0 : bigW.hashCode());
+    return (int) (h >>> 32);
   }
 
   @Override

@@ -17,16 +17,22 @@ final class ConstrainedTriangulation {
     ExactPoint of(int segment, int other);
   }
 
-  private final Triangulation tri;
-  private final Crossing crossing;
+  private final Triangulation tri = new Triangulation();
+  private Crossing crossing;
   /** Lists of segments, each node a segment and the rest of its list; 0 is the empty list. */
   private int[] segment = new int[16];
   private int[] rest = new int[16];
   private int nodes = 1;
 
-  ConstrainedTriangulation(Triangulation tri, Crossing crossing) {
-    this.tri = tri;
-    this.crossing = crossing;
+  /** Starts anew on a plane with these axes. */
+  void reset(int firstAxis, int secondAxis, Crossing by) {
+    tri.reset(firstAxis, secondAxis);
+    crossing = by;
+    nodes = 1;
+  }
+
+  Triangulation triangulation() {
+    return tri;
   }
 
   /** Segment of a list node. */
@@ -106,9 +112,9 @@ final class ConstrainedTriangulation {
 
   private boolean isAhead(int a, int b, int x) {
     ExactPoint pa = tri.point(a);
-    int du = ExactPoint.compare(tri.point(b), pa, tri.u);
-    return du != 0 ? du == ExactPoint.compare(tri.point(x), pa, tri.u)
-        : ExactPoint.compare(tri.point(b), pa, tri.v) == ExactPoint.compare(tri.point(x), pa, tri.v);
+    int du = ExactPoint.compare(tri.point(b), pa, tri.u());
+    return du != 0 ? du == ExactPoint.compare(tri.point(x), pa, tri.u())
+        : ExactPoint.compare(tri.point(b), pa, tri.v()) == ExactPoint.compare(tri.point(x), pa, tri.v());
   }
 
   /** Flips crossed edges away until a and b are joined. */

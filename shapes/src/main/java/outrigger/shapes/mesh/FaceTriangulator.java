@@ -14,6 +14,7 @@ final class FaceTriangulator {
   };
 
   private final Outline outline;
+  private final ConstrainedTriangulation marks = new ConstrainedTriangulation();
   /** Facet corners so far. */
   private final IntList corners = new IntList();
 
@@ -45,8 +46,8 @@ final class FaceTriangulator {
     var plane = outline.plane(group);
     int u = Sheet.firstAxis(plane);
     int v = Sheet.secondAxis(plane);
-    Triangulation tri = new Triangulation(u, v, edges.size() / 2);
-    ConstrainedTriangulation marks = new ConstrainedTriangulation(tri, NONE);
+    marks.reset(u, v, NONE);
+    Triangulation tri = marks.triangulation();
     int[] number = new int[edges.size() + 3];
     for (int i = 0; i < edges.size(); i += 2) {
       ExactPoint pa = outline.point(edges.get(i));

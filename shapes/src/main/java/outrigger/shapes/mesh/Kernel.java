@@ -75,11 +75,14 @@ final class Kernel {
     BoxTree boxTree = BoxTree.of(boxes);
     Arranger arranger = Arranger.of(faces, boxTree, soup);
     Walker walker = new Walker(new Locator(faces, boxTree), tree, faces.operandCount());
+    Sheet sheet = new Sheet(faces);
     for (int p = 0; p < faces.planeCount(); p++) {
       Interrupt.check();
       List<Segment> segments = arranger.segments(p);
       if (!segments.isEmpty()) {
-        outline.add(Sheet.of(faces, p, segments, walker));
+        sheet.lay(p, segments);
+        walker.label(sheet);
+        outline.add(sheet);
       }
     }
   }

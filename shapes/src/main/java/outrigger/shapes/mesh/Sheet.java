@@ -1,5 +1,6 @@
 package outrigger.shapes.mesh;
 
+import java.util.Arrays;
 import java.util.List;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.Plane;
@@ -21,32 +22,32 @@ final class Sheet {
   static final byte DOWN = -1;
 
   private final Faces faces;
-  private final int planeNumber;
-  private final List<Segment> segments;
-  private final Triangulation tri;
-  private final ConstrainedTriangulation marks;
-  private final byte[] label;
+  private final ConstrainedTriangulation marks = new ConstrainedTriangulation();
+  private final Triangulation tri = marks.triangulation();
+  private int planeNumber;
+  private List<Segment> segments = List.of();
+  private byte[] label = new byte[64];
 
-  private Sheet(Faces faces, int planeNumber, List<Segment> segments) {
+  /** An empty sheet, to be laid again and again. */
+  Sheet(Faces faces) {
     this.faces = faces;
-    this.planeNumber = planeNumber;
-    this.segments = segments;
-    Plane plane = faces.plane(planeNumber);
-    tri = new Triangulation(firstAxis(plane), secondAxis(plane), segments.size() + 8);
-    marks = new ConstrainedTriangulation(tri, this::crossing);
+  }
+
+  /** Arranges the segments of a plane; what was here before is gone. */
+  void lay(int plane, List<Segment> onPlane) {
+    planeNumber = plane;
+    segments = onPlane;
+    Plane p = faces.plane(plane);
+    marks.reset(firstAxis(p), secondAxis(p), this::crossing);
     for (int i = 0; i < segments.size(); i++) {
       Segment s = segments.get(i);
       int a = tri.insert(s.from());
       marks.lay(a, tri.insert(s.to()), i);
     }
-    label = new byte[tri.triangleCount()];
-  }
-
-  /** Arranges a plane and labels its triangles. */
-  static Sheet of(Faces faces, int planeNumber, List<Segment> segments, Walker walker) {
-    Sheet sheet = new Sheet(faces, planeNumber, segments);
-    walker.label(sheet);
-    return sheet;
+    if (label.length < tri.triangleCount()) {
+      label = new byte[2 * tri.triangleCount()];
+    }
+    Arrays.fill(label, 0, tri.triangleCount(), NONE);
   }
 
   /** First axis of the plane's own coordinates: with the second, counter-clockwise seen from where the normal points. */
@@ -100,7 +101,7 @@ final class Sheet {
   }
 
   private boolean isForward(ExactPoint a, ExactPoint b) {
-    int c = ExactPoint.compare(a, b, tri.u);
-    return (c != 0 ? c : ExactPoint.compare(a, b, tri.v)) < 0;
+    int c = ExactPoint.compare(a, b, tri.u());
+    return (c != 0 ? c : ExactPoint.compare(a, b, tri.v())) < 0;
   }
 }

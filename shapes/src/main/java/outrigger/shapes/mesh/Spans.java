@@ -1,7 +1,9 @@
 package outrigger.shapes.mesh;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.Plane;
 import outrigger.shapes.exact.Sign;
@@ -15,6 +17,17 @@ import outrigger.shapes.exact.Sign;
  */
 final class Spans {
   private final Faces faces;
+  /** Crossings of edges with planes off the grid: each is asked for by both faces at the edge, for two sheets. */
+  private final Map<Crossing, ExactPoint> crossings = new HashMap<>();
+
+  private record Crossing(long edge, int plane) {
+    /** Mixed well: the two halves of an edge's number are alike. */
+    @Override
+    public int hashCode() {
+      long h = edge * 0x9E3779B97F4A7C15L + plane * 0xC2B2AE3D27D4EB4FL;
+      return (int) (h >>> 32);
+    }
+  }
 
   private record Event(ExactPoint at, boolean above, boolean below, boolean own) {}
 
@@ -77,7 +90,7 @@ final class Spans {
       int sa = faces.side(a, plane);
       int sb = faces.side(b, plane);
       if (sa * sb < 0) {
-        events.add(new Event(crossing(Math.min(a, b), Math.max(a, b), plane), true, true, false));
+        events.add(new Event(crossing(Math.min(a, b), Math.max(a, b), planeNumber), true, true, false));
       } else if (sa == 0 && sb == 0) {
         if (face.across[e] >= 0 && faces.face(face.across[e]).plane == planeNumber) {
           events.add(new Event(point(a), false, false, true));
@@ -96,7 +109,12 @@ final class Spans {
     return ExactPoint.of(faces.x(v), faces.y(v), faces.z(v));
   }
 
-  private ExactPoint crossing(int a, int b, Plane plane) {
-    return ExactPoint.crossing(faces.x(a), faces.y(a), faces.z(a), faces.x(b), faces.y(b), faces.z(b), plane);
+  private ExactPoint crossing(int a, int b, int plane) {
+    return crossings.computeIfAbsent(new Crossing(LongMap.edge(a, b), plane), c -> compute(a, b, plane));
+  }
+
+  private ExactPoint compute(int a, int b, int plane) {
+    return ExactPoint.crossing(faces.x(a), faces.y(a), faces.z(a), faces.x(b), faces.y(b), faces.z(b),
+        faces.plane(plane));
   }
 }

@@ -3,6 +3,7 @@ package outrigger.shapes.mesh;
 import java.util.Arrays;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.Sign;
+import outrigger.shapes.num.Grid;
 
 /**
  * A growing Delaunay triangulation of exact points of one plane, some of whose edges are marked and stay.
@@ -19,15 +20,16 @@ final class Triangulation {
   /** No mark on an edge. */
   static final int FREE = 0;
 
-  /** The axis that is the first coordinate. */
-  final int u;
-  /** The axis that is the second coordinate. */
-  final int v;
-  private ExactPoint[] point;
+  /** Corners of the huge triangle, far outside the grid. */
+  private static final long[] FAR_U = {-5L * Grid.LIMIT, 5L * Grid.LIMIT, 0};
+  private static final long[] FAR_V = {-2L * Grid.LIMIT, -2L * Grid.LIMIT, 5L * Grid.LIMIT};
+
+  private int u;
+  private int v;
+  private final VertexTable table = new VertexTable();
   private long[] pu;
   private long[] pv;
   private boolean[] grid;
-  private int points;
 
   private int[] origin;
   private int[] twin;
@@ -40,11 +42,8 @@ final class Triangulation {
   private int[] stack = new int[64];
   private int stacked;
 
-  Triangulation(int u, int v, int expectedPoints) {
-    this.u = u;
-    this.v = v;
-    int n = expectedPoints + 3;
-    point = new ExactPoint[n];
+  Triangulation() {
+    int n = 16;
     pu = new long[n];
     pv = new long[n];
     grid = new boolean[n];
@@ -52,23 +51,40 @@ final class Triangulation {
     origin = new int[6 * n];
     twin = new int[6 * n];
     mark = new int[6 * n];
-    long far = outrigger.shapes.num.Grid.LIMIT;
-    addPoint(flat(-5 * far, -2 * far));
-    addPoint(flat(5 * far, -2 * far));
-    addPoint(flat(0, 5 * far));
-    triangles = 1;
+  }
+
+  /**
+   * Starts anew with nothing but the huge triangle; the room taken before is used again.
+   *
+   * @param firstAxis the axis that is the first coordinate
+   * @param secondAxis the axis that is the second coordinate
+   */
+  void reset(int firstAxis, int secondAxis) {
+    u = firstAxis;
+    v = secondAxis;
+    table.clear();
+    last = 0;
+    turner = 0;
+    stacked = 0;
     for (int h = 0; h < 3; h++) {
+      long[] c = new long[3];
+      c[u] = FAR_U[h];
+      c[v] = FAR_V[h];
+      addPoint(ExactPoint.of(c[0], c[1], c[2]));
       origin[h] = h;
       out[h] = h;
       twin[h] = -1;
+      mark[h] = FREE;
     }
+    triangles = 1;
   }
 
-  private ExactPoint flat(long cu, long cv) {
-    long[] c = new long[3];
-    c[u] = cu;
-    c[v] = cv;
-    return ExactPoint.of(c[0], c[1], c[2]);
+  int u() {
+    return u;
+  }
+
+  int v() {
+    return v;
   }
 
   int triangleCount() {
@@ -76,7 +92,7 @@ final class Triangulation {
   }
 
   ExactPoint point(int vertex) {
-    return point[vertex];
+    return table.point(vertex);
   }
 
   int origin(int h) {
@@ -118,25 +134,23 @@ final class Triangulation {
     if (grid[a] && grid[b] && grid[c]) {
       return Sign.turn(pu[a], pv[a], pu[b], pv[b], pu[c], pv[c]);
     }
-    return ExactPoint.turn(point[a], point[b], point[c], u, v);
+    return ExactPoint.turn(point(a), point(b), point(c), u, v);
   }
 
   /** Inserts a point, or finds the vertex that it is. */
   int insert(ExactPoint p) {
+    int before = table.size();
     int id = addPoint(p);
-    int t = locate(id);
-    int on = -1;
-    for (int h = 3 * t; h < 3 * t + 3; h++) {
-      if (turn(origin[h], destination(h), id) == 0) {
-        if (on >= 0) {
-          points--;
-          return h == on + 1 ? origin[h] : origin[on];
-        }
-        on = h;
-      }
+    if (id < before) {
+      return id;
     }
-    if (on >= 0) {
-      splitEdge(on, id);
+    int t = locate(id);
+    int h = 3 * t;
+    while (h < 3 * t + 3 && turn(origin[h], destination(h), id) != 0) {
+      h++;
+    }
+    if (h < 3 * t + 3) {
+      splitEdge(h, id);
     } else {
       splitTriangle(t, id);
     }
@@ -334,18 +348,17 @@ final class Triangulation {
   }
 
   private int addPoint(ExactPoint p) {
-    if (points == point.length) {
-      int n = 2 * points;
-      point = Arrays.copyOf(point, n);
+    int id = table.number(p);
+    if (id == pu.length) {
+      int n = 2 * id;
       pu = Arrays.copyOf(pu, n);
       pv = Arrays.copyOf(pv, n);
       grid = Arrays.copyOf(grid, n);
       out = Arrays.copyOf(out, n);
     }
-    point[points] = p;
-    pu[points] = p.grid(u);
-    pv[points] = p.grid(v);
-    grid[points] = p.isOnGrid();
-    return points++;
+    pu[id] = p.grid(u);
+    pv[id] = p.grid(v);
+    grid[id] = p.isOnGrid();
+    return id;
   }
 }

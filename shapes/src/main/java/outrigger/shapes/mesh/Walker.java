@@ -22,9 +22,10 @@ final class Walker {
 
   private Sheet sheet;
   private Triangulation tri;
-  private boolean[] covered;
-  private boolean[] seen;
-  private boolean[] reached;
+  private boolean[] covered = new boolean[64];
+  private boolean[] seen = new boolean[64];
+  private boolean[] reached = new boolean[64];
+  private int[] queue = new int[64];
   private int[] way = new int[64];
 
   /** What a walk does on arriving in a triangle, and whether it may step over an edge into another. */
@@ -46,9 +47,14 @@ final class Walker {
     sheet = next;
     tri = sheet.triangulation();
     int n = tri.triangleCount();
-    covered = new boolean[n];
-    seen = new boolean[n];
-    reached = new boolean[n];
+    if (seen.length < n) {
+      covered = new boolean[2 * n];
+      seen = new boolean[2 * n];
+      reached = new boolean[2 * n];
+      queue = new int[2 * n];
+    }
+    Arrays.fill(seen, 0, n, false);
+    Arrays.fill(reached, 0, n, false);
     walk(tri.out(0) / 3, this::coverBy, new Visit() {
       @Override
       public void enter(int t) {
@@ -60,7 +66,7 @@ final class Walker {
         return true;
       }
     });
-    Arrays.fill(seen, false);
+    Arrays.fill(seen, 0, n, false);
     for (int t = 0; t < n; t++) {
       if (covered[t] && !seen[t]) {
         labelPiece(largest(t));
@@ -119,7 +125,6 @@ final class Walker {
 
   /** The largest triangle of the covered piece that one belongs to: the best place to look from. */
   private int largest(int start) {
-    int[] queue = new int[16];
     int tail = 0;
     int best = start;
     double bestArea = -1;
@@ -136,9 +141,6 @@ final class Walker {
         int next = tri.twin(h) < 0 ? -1 : tri.twin(h) / 3;
         if (next >= 0 && covered[next] && !reached[next]) {
           reached[next] = true;
-          if (tail == queue.length) {
-            queue = Arrays.copyOf(queue, 2 * tail);
-          }
           queue[tail++] = next;
         }
       }
@@ -150,8 +152,8 @@ final class Walker {
     ExactPoint a = tri.point(tri.origin(3 * t));
     ExactPoint b = tri.point(tri.origin(3 * t + 1));
     ExactPoint c = tri.point(tri.origin(3 * t + 2));
-    return (b.rough(tri.u) - a.rough(tri.u)) * (c.rough(tri.v) - a.rough(tri.v))
-        - (b.rough(tri.v) - a.rough(tri.v)) * (c.rough(tri.u) - a.rough(tri.u));
+    return (b.rough(tri.u()) - a.rough(tri.u())) * (c.rough(tri.v()) - a.rough(tri.v()))
+        - (b.rough(tri.v()) - a.rough(tri.v())) * (c.rough(tri.u()) - a.rough(tri.u()));
   }
 
   /** Depth first from a triangle; on the way back every change is undone. */

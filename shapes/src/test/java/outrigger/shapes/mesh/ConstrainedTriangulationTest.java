@@ -17,10 +17,14 @@ class ConstrainedTriangulationTest {
 
   /** Lays random segments of the plane z = 0; each stands in a plane of its own, upright. */
   private static final class Laid {
-    final Triangulation tri = new Triangulation(0, 1, 16);
     final List<ExactPoint[]> segments = new ArrayList<>();
-    final ConstrainedTriangulation marks = new ConstrainedTriangulation(tri,
-        (s, t) -> ExactPoint.meeting(Plane.through(0, 0, 0, 1, 0, 0, 0, 1, 0), upright(s), upright(t)));
+    final ConstrainedTriangulation marks = new ConstrainedTriangulation();
+    final Triangulation tri = marks.triangulation();
+
+    Laid() {
+      marks.reset(0, 1,
+          (s, t) -> ExactPoint.meeting(Plane.through(0, 0, 0, 1, 0, 0, 0, 1, 0), upright(s), upright(t)));
+    }
 
     Plane upright(int s) {
       ExactPoint a = segments.get(s)[0];
@@ -93,7 +97,8 @@ class ConstrainedTriangulationTest {
   @Test
   void insert_gridPoints_unmarkedEdgesAreDelaunay() {
     Random random = new Random(SEED);
-    Triangulation tri = new Triangulation(0, 1, 4);
+    Triangulation tri = new Triangulation();
+    tri.reset(0, 1);
     for (int i = 0; i < 2000; i++) {
       tri.insert(ExactPoint.of(random.nextInt(200), random.nextInt(200), 0));
     }
@@ -111,7 +116,8 @@ class ConstrainedTriangulationTest {
 
   @Test
   void insert_samePointTwice_findsTheVertex() {
-    Triangulation tri = new Triangulation(0, 1, 4);
+    Triangulation tri = new Triangulation();
+    tri.reset(0, 1);
     int a = tri.insert(ExactPoint.of(5, 5, 0));
     tri.insert(ExactPoint.of(9, 5, 0));
     assertEquals(a, tri.insert(ExactPoint.of(5, 5, 0)));
