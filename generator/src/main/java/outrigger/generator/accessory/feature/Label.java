@@ -3,6 +3,7 @@ package outrigger.generator.accessory.feature;
 import java.util.List;
 import outrigger.generator.accessory.BadDimension;
 import outrigger.generator.accessory.Words;
+import outrigger.generator.param.Refused;
 import outrigger.presets.Printer;
 import outrigger.shapes.num.ShapeException;
 import outrigger.shapes.profile.Profile;
@@ -107,8 +108,9 @@ public record Label(String text, double capital, double stroke, Profile profile)
     try {
       return Profile.text(text, capital, stroke);
     } catch (ShapeException e) {
-      throw new BadDimension(key, "the label \"" + text + "\" cannot be engraved: " + e.getMessage(),
-          "Change the label.");
+      Refused refused = Refused.by(e);
+      throw new BadDimension(key, "the label \"" + text + "\" cannot be engraved: " + refused.what(),
+          refused.advice());
     }
   }
 }

@@ -1,12 +1,16 @@
 package outrigger.generator.accessory.feature;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import outrigger.generator.accessory.BadDimension;
 import outrigger.generator.accessory.Words;
 import outrigger.presets.Printer;
 import outrigger.presets.Screw;
 import outrigger.presets.Shelf;
+import outrigger.shapes.num.Axis;
 import outrigger.shapes.profile.Profile;
 import outrigger.shapes.solid.Prism;
 import outrigger.shapes.solid.Revolution;
@@ -68,8 +72,17 @@ public record ScrewHole(Screw screw, Fit fit, HeadSeat seat, double diameter, do
    * @throws BadDimension where the part is too thin
    */
   public Solid cutter(double bottom, double top, String key) {
-    requireThickness(top - bottom, key);
-    return fit == Fit.NUT ? nutCutter(bottom, top) : turned(bottom, top);
+    return cutter(bottom, top, 0, key);
+  }
+
+  /**
+   * As {@link #cutter(double, double, String)}, with the rim at the bottom face broken.
+   *
+   * @param bevel leg of the 45 degree bevel at the bottom rim, mm, 0 for none
+   */
+  public Solid cutter(double bottom, double top, double bevel, String key) {
+    requireThickness(top - bottom - bevel, key);
+    return fit == Fit.NUT ? nutCutter(bottom, top, bevel) : turned(bottom, top, bevel);
   }
 
   /**
@@ -78,7 +91,7 @@ public record ScrewHole(Screw screw, Fit fit, HeadSeat seat, double diameter, do
    * @throws BadDimension where the part is too thin
    */
   public Solid cutterFromBelow(double bottom, double top, String key) {
-    return cutter(-top, -bottom, key).mirror(outrigger.shapes.num.Axis.Z);
+    return cutter(-top, -bottom, key).mirror(Axis.Z);
   }
 
   /** Whether the hole is the same all the way through, so that {@link #profile} says it all. */
@@ -107,6 +120,23 @@ public record ScrewHole(Screw screw, Fit fit, HeadSeat seat, double diameter, do
     return lines;
   }
 
+  /** The dimensions it promises, by name, mm. */
+  public Map<String, Double> stated() {
+    Map<String, Double> stated = new LinkedHashMap<>();
+    stated.put("hole-diameter", diameter);
+    if (!isPlain()) {
+      String name = recessName().substring(recessName().indexOf(' ') + 1).replace(' ', '-');
+      boolean nut = fit == Fit.NUT;
+      stated.put(name + (nut ? "-across-flats" : "-diameter"), nut ? acrossFlats() : mouth);
+      stated.put(name + "-depth", recess);
+    }
+    return stated;
+  }
+
+  private double acrossFlats() {
+    return mouth * StrictMath.cos(StrictMath.PI / 6);
+  }
+
   private String recessName() {
     return switch (fit) {
       case INSERT -> "an insert hole";
@@ -116,23 +146,44 @@ public record ScrewHole(Screw screw, Fit fit, HeadSeat seat, double diameter, do
   }
 
   /** Bore and round recess as one turned shape, so that both have the same corners. */
-  private Solid turned(double bottom, double top) {
+  private Solid turned(double bottom, double top, double bevel) {
+    double step = top - recess;
+    double high = top + OVERSHOOT;
+    if (isPlain() || step - bottom - bevel < land - 1e-9) {
+      return turned(mouth, bottom, high, bevel);
+    }
     double r = diameter / 2;
     double m = mouth / 2;
-    double low = bottom - OVERSHOOT;
-    double high = top + OVERSHOOT;
-    double step = top - recess;
-    if (isPlain() || step - bottom < land - 1e-9) {
-      return Prism.of(Profile.hole(mouth), low, high);
-    }
     double shoulder = seat == HeadSeat.COUNTERSINK ? top : step;
-    Profile half = Profile.polygon(0, low, r, low, r, step, m, shoulder, m, high, 0, high);
-    return new Revolution(half, Round.sides(mouth), true);
+    return turned(mouth, bottom, bevel, r, r, step, m, shoulder, m, high, 0, high);
   }
 
-  private Solid nutCutter(double bottom, double top) {
-    double across = mouth * StrictMath.cos(StrictMath.PI / 6);
-    Solid bore = Prism.of(profile(), bottom - OVERSHOOT, top - recess / 2);
-    return Solid.union(bore, Prism.of(Profile.hexagon(across), top - recess, top + OVERSHOOT));
+  private Solid nutCutter(double bottom, double top, double bevel) {
+    Solid bore = turned(diameter, bottom, top - recess / 2, bevel);
+    return Solid.union(bore, Prism.of(Profile.hexagon(acrossFlats()), top - recess, top + OVERSHOOT));
+  }
+
+  /** A plain round cutter. */
+  private static Solid turned(double width, double bottom, double high, double bevel) {
+    if (bevel == 0) {
+      return Prism.of(Profile.hole(width), bottom - OVERSHOOT, high);
+    }
+    return turned(width, bottom, bevel, width / 2, width / 2, high, 0, high);
+  }
+
+  /**
+   * A turned cutter with a bevelled lower rim.
+   *
+   * @param widest diameter that sets the number of sides
+   * @param r radius at the bottom face above the bevel
+   * @param above the rest of the half section, r and z of each corner
+   */
+  private static Solid turned(double widest, double bottom, double bevel, double r, double... above) {
+    double low = bottom - OVERSHOOT;
+    double[] start = bevel == 0 ? new double[] {0, low, r, low}
+        : new double[] {0, low, r + bevel, low, r + bevel, bottom, r, bottom + bevel};
+    double[] all = Arrays.copyOf(start, start.length + above.length);
+    System.arraycopy(above, 0, all, start.length, above.length);
+    return new Revolution(Profile.polygon(all), Round.sides(widest), true);
   }
 }

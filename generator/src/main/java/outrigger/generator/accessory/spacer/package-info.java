@@ -1,0 +1,2 @@
+/** Spacers between bumper and chassis: plates of exact thickness with a pattern of screw holes. */
+package outrigger.generator.accessory.spacer;
