@@ -105,9 +105,4 @@ public final class Shelf {
     Table<?> laid = laidOver.get(spec);
     return laid != null ? laid : StandardTables.get(spec);
   }
-
-  /** Every item of a table, in the table's order; empty where the table has none. */
-  public <T extends Item> java.util.List<T> all(Class<T> table) {
-    throw new UnsupportedOperationException("pending");
-  }
 }

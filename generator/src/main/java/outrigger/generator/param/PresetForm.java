@@ -29,7 +29,7 @@ record PresetForm(Class<? extends Item> table) implements Form {
   @Override
   public Object parse(String text, Shelf shelf) throws BadText {
     String name = text.strip();
-    List<? extends Item> items = shelf.all(table);
+    List<? extends Item> items = shelf.items(table);
     for (Item item : items) {
       if (item.name().equalsIgnoreCase(name)) {
         return item;

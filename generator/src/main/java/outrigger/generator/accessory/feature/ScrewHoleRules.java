@@ -82,7 +82,7 @@ record ScrewHoleRules(Screw screw, Printer printer, Shelf shelf) {
 
   private ScrewHole pilot() {
     PilotHole pilot = smallest(
-        shelf.all(PilotHole.class).stream().filter(p -> p.name().endsWith("-machine")).toList(), PilotHole::size,
+        shelf.items(PilotHole.class).stream().filter(p -> p.name().endsWith("-machine")).toList(), PilotHole::size,
         PilotHole::hole, "pilot hole");
     double bore = pilot.hole() + printer.holeAllowance();
     // The boss is measured over the screw's hole as finished; a wall as thick stands round the hole as modelled.
@@ -92,7 +92,7 @@ record ScrewHoleRules(Screw screw, Printer printer, Shelf shelf) {
   }
 
   private ScrewHole insert() {
-    HeatSetInsert insert = smallest(shelf.all(HeatSetInsert.class), HeatSetInsert::size,
+    HeatSetInsert insert = smallest(shelf.items(HeatSetInsert.class), HeatSetInsert::size,
         HeatSetInsert::length, "heat-set insert");
     double mouth = insert.hole() + printer.holeAllowance();
     double bore = Math.min(mouth, clearanceDiameter(Fit.MEDIUM) + printer.holeAllowance());
@@ -102,7 +102,7 @@ record ScrewHoleRules(Screw screw, Printer printer, Shelf shelf) {
   }
 
   private ScrewHole nut() {
-    Nut nut = smallest(shelf.all(Nut.class), Nut::name, Nut::height, "nut");
+    Nut nut = smallest(shelf.items(Nut.class), Nut::name, Nut::height, "nut");
     double across = nut.acrossFlats() + printer.holeAllowance();
     double table = clearanceDiameter(Fit.MEDIUM);
     double depth = nut.height() + LAYERS_BELOW_FLUSH * printer.layer();
@@ -113,7 +113,7 @@ record ScrewHoleRules(Screw screw, Printer printer, Shelf shelf) {
   }
 
   private double clearanceDiameter(Fit fit) {
-    ClearanceHole hole = smallest(shelf.all(ClearanceHole.class), ClearanceHole::name,
+    ClearanceHole hole = smallest(shelf.items(ClearanceHole.class), ClearanceHole::name,
         ClearanceHole::medium, "clearance hole");
     return switch (fit) {
       case FINE -> hole.fine();

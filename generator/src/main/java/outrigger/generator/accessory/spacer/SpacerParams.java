@@ -9,7 +9,7 @@ import outrigger.presets.Screw;
 
 /** What a bumper spacer is made from. X is its length, Y its width, Z its thickness. */
 public record SpacerParams(
-    @Param(def = "fdm-0.4", help = "Printer preset: its layers, hole allowance and thinnest wall.")
+    @Param(def = "demo-0.4", help = "Printer preset: its layers, hole allowance and thinnest wall.")
     Printer printer,
 
     @Param(min = 4, max = 300, def = "30", help = "Length over all.")
