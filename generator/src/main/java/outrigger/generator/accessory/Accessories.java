@@ -2,11 +2,13 @@ package outrigger.generator.accessory;
 
 import java.util.List;
 import java.util.Optional;
+import outrigger.generator.accessory.body.BodyMount;
 import outrigger.generator.accessory.spacer.Spacer;
 
 /** Every kind of part that can be made: one line each. */
 public final class Accessories {
   private static final List<Accessory<?>> ALL = List.of(
+      new BodyMount(),
       new Spacer()
   );
 

@@ -1,0 +1,90 @@
+package outrigger.generator.accessory.body;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import outrigger.generator.accessory.Words;
+import outrigger.generator.accessory.feature.LayerNote;
+import outrigger.generator.accessory.feature.MagnetPocket;
+import outrigger.generator.accessory.feature.PocketFit;
+import outrigger.generator.accessory.feature.Pole;
+import outrigger.presets.Nut;
+import outrigger.presets.Screw;
+import outrigger.presets.Shelf;
+
+/** What goes with a body mount on paper: notes for the maker and the hardware. */
+final class BodyMountNotes {
+  private BodyMountNotes() {}
+
+  static List<String> of(BodyMountLayout l) {
+    List<String> notes = new ArrayList<>();
+    notes.add(hand(l));
+    notes.add(pocket(l));
+    notes.add(layers(l));
+    notes.add("Screw holes: " + l.hole().hole().why() + ", with a pointed roof above the round hole.");
+    notes.add(foot(l));
+    if (l.p().magnets() == 2 && l.p().pole() != Pole.NONE) {
+      notes.add("Both magnets have the " + l.p().pole() + " pole up and push each other apart: glue one at a time and "
+          + "let it set.");
+    }
+    notes.add("Loose magnets are dangerous: two that are swallowed are an emergency, they disturb pacemakers, pinch "
+        + "and shatter; never heat them, and keep them from children.");
+    return notes;
+  }
+
+  /** Screws with the shortest stock length that does, nuts or inserts, and magnets. */
+  static List<String> hardware(BodyMountLayout l, Shelf shelf) {
+    BodyMountParams p = l.p();
+    List<String> lines = new ArrayList<>(l.hole().hole().hardware(p.screws()));
+    ScrewLength.of(l, shelf).ifPresent(length ->
+        lines.set(0, p.screws() + " x " + p.screw().name() + " x " + Words.number(length)));
+    if (ScrewLength.isThrough(p)) {
+      nut(p.screw(), shelf).ifPresent(nut ->
+          lines.add(p.screws() + " x " + p.screw().size() + " nut (" + nut.standard() + ")"));
+    }
+    lines.add(p.magnets() * p.stack() + " x " + p.magnet().name() + " magnet");
+    return lines;
+  }
+
+  static Optional<Nut> nut(Screw screw, Shelf shelf) {
+    return shelf.items(Nut.class).stream().filter(nut -> nut.name().equals(screw.size())).findFirst();
+  }
+
+  private static String hand(BodyMountLayout l) {
+    String where = word(l.p().side()) + " rail, " + word(l.p().mounting());
+    return l.isHanded() ? "For the " + where + "; the other hand is another part."
+        : "For the " + where + "; left and right are the same part.";
+  }
+
+  private static String pocket(BodyMountLayout l) {
+    MagnetPocket pocket = l.pocket();
+    String drawn = "Pocket for " + l.p().stack() + " x " + l.p().magnet().name() + ": " + Words.mm(pocket.diameter())
+        + " wide (" + Words.mm(l.p().printer().holeAllowance()) + " hole allowance in it), ";
+    String held = pocket.fit() == PocketFit.GLUE
+        ? "ribs on a circle of " + Words.mm(pocket.grip()) + " hold the magnet while the glue sets"
+        : "a lip of " + Words.mm(pocket.grip()) + " keeps the magnet in once it is pressed past";
+    return drawn + held + "; its face lies " + Words.mm(pocket.recess()) + " below the head.";
+  }
+
+  private static String layers(BodyMountLayout l) {
+    LayerNote layers = LayerNote.of(l.top(), l.p().printer());
+    String whole = "The part is " + Words.mm(l.top()) + " high over all; layers of "
+        + Words.mm(l.p().printer().layer());
+    return layers.isExact() ? whole + " make that exactly."
+        : whole + " make " + Words.mm(layers.printed()) + ", so the head stands "
+            + String.format(Locale.ROOT, "%+.3f", layers.error()) + " mm off.";
+  }
+
+  private static String foot(BodyMountLayout l) {
+    Balance balance = Balance.of(l);
+    String foot = "It stands on a foot " + Words.mm(balance.foot()) + " deep";
+    return balance.stands() ? foot + " with its weight over it."
+        : foot + ", but its weight lies " + Words.mm(balance.weight() - balance.foot())
+            + " outside it: print it with a brim, or use a smaller gusset-angle.";
+  }
+
+  private static String word(Enum<?> value) {
+    return value.name().toLowerCase(Locale.ROOT);
+  }
+}
