@@ -1,7 +1,7 @@
 package outrigger.generator.param;
 
-import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import outrigger.presets.Item;
 import outrigger.presets.Shelf;
 
@@ -29,15 +29,13 @@ record PresetForm(Class<? extends Item> table) implements Form {
   @Override
   public Object parse(String text, Shelf shelf) throws BadText {
     String name = text.strip();
-    List<? extends Item> items = shelf.items(table);
-    for (Item item : items) {
-      if (item.name().equalsIgnoreCase(name)) {
-        return item;
-      }
+    Optional<? extends Item> item = shelf.find(table, name);
+    if (item.isPresent()) {
+      return item.get();
     }
     String noun = placeholder().toLowerCase(Locale.ROOT).replace('-', ' ');
     throw new BadText(Texts.quoted(text), "and no " + noun + " of that name is on the shelf", "a " + noun + " preset",
-        NearMiss.advice(name, items.stream().map(Item::name).toList()));
+        NearMiss.advice(name, shelf.names(table)));
   }
 
   @Override

@@ -1,5 +1,6 @@
 package outrigger.generator.param;
 
+import outrigger.presets.UnknownPreset;
 import outrigger.shapes.num.ShapeException;
 
 /**
@@ -22,6 +23,10 @@ public record Refused(String parameter, String what, String advice) {
       String message = e.getMessage();
       int end = message.length() - e.advice().length() - 2;
       return new Refused("", message.substring(0, end), e.advice());
+    }
+    if (thrown instanceof UnknownPreset e) {
+      return new Refused("", "table " + e.table() + " has no " + Texts.quoted(e.name()),
+          NearMiss.advice(e.name(), e.all()));
     }
     if (thrown instanceof RuntimeException e) {
       throw e;

@@ -112,19 +112,19 @@ class ParamValuesTest {
           + "above the maximum of 9 mm. Use 9 mm or less.",
       "wall-thickness | 1e300 | wall-thickness is 1.0E300 mm (option --wall-thickness, written 1e300), "
           + "above the maximum of 9 mm. Use 9 mm or less.",
-      "wall-thickness | 1e999 | wall-thickness is Infinity mm (option --wall-thickness, written 1e999), "
-          + "above the maximum of 9 mm. Use 9 mm or less.",
-      "wall-thickness | NaN | wall-thickness is \"NaN\" (option --wall-thickness), not a length. "
+      "wall-thickness | 1e999 | wall-thickness is \"1e999\" (option --wall-thickness), not a length: too large a "
+          + "number. Write a length in mm, in or thou, such as 6, 6mm, 0.25in or 40thou.",
+      "wall-thickness | NaN | wall-thickness is \"NaN\" (option --wall-thickness), not a length: not a number. "
           + "Write a length in mm, in or thou, such as 6, 6mm, 0.25in or 40thou.",
-      "wall-thickness | 3kg | wall-thickness is \"3kg\" (option --wall-thickness), not a length: \"kg\" is no unit "
-          + "of it. Write a length in mm, in or thou, such as 6, 6mm, 0.25in or 40thou.",
-      "wall-thickness | 3,5 | wall-thickness is \"3,5\" (option --wall-thickness), not a length. "
+      "wall-thickness | 3kg | wall-thickness is \"3kg\" (option --wall-thickness), not a length: unknown unit \"kg\". "
           + "Write a length in mm, in or thou, such as 6, 6mm, 0.25in or 40thou.",
-      "lean | 3mm | lean is \"3mm\" (option --lean), not an angle: \"mm\" is no unit of it. "
+      "wall-thickness | 3,5 | wall-thickness is \"3,5\" (option --wall-thickness), not a length: a decimal comma is "
+          + "not read. Write a length in mm, in or thou, such as 6, 6mm, 0.25in or 40thou.",
+      "lean | 3mm | lean is \"3mm\" (option --lean), not an angle: not a number. "
           + "Write an angle in degrees, such as 30 or 30deg.",
       "lean | 90deg | lean is 90 degrees (option --lean, written 90deg), above the maximum of 45 degrees. "
           + "Use 45 degrees or less.",
-      "factor | 1mm | factor is \"1mm\" (option --factor), not a number: \"mm\" is no unit of it. "
+      "factor | 1mm | factor is \"1mm\" (option --factor), not a number: not a number. "
           + "Write a number without a unit, such as 1.5.",
       "screws | 2.5 | screws is \"2.5\" (option --screws), not a whole number. Write a count such as 1.",
       "screws | 99999999999 | screws is 9.9999999999E10 (option --screws, written 99999999999), "
@@ -133,7 +133,7 @@ class ParamValuesTest {
       "marked | maybe | marked is \"maybe\" (option --marked), neither yes nor no. Write yes or no.",
       "label | ABCDEFGHI | label is \"ABCDEFGHI\" (option --label), 9 characters long, above the maximum of 8. "
           + "Shorten it.",
-      "steps | 1,,2 | steps is \"\" (option --steps, written 1,,2), not a length. "
+      "steps | 1,,2 | steps is \"\" (option --steps, written 1,,2), not a length: empty. "
           + "Write a length in mm, in or thou, such as 6, 6mm, 0.25in or 40thou.",
       "tags | a | tags is \"a\" (option --tags), which is no NAME:SIZE. Write it such as a:1.",
       "wall-thicknes | 3 | there is no parameter \"wall-thicknes\" (option --wall-thicknes). "

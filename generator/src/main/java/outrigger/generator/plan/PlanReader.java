@@ -1,0 +1,150 @@
+package outrigger.generator.plan;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.tomlj.Toml;
+import org.tomlj.TomlArray;
+import org.tomlj.TomlParseResult;
+import org.tomlj.TomlTable;
+import outrigger.generator.accessory.Kinds;
+import outrigger.generator.param.Fault;
+import outrigger.generator.param.Given;
+import outrigger.generator.param.InputException;
+import outrigger.generator.param.NearMiss;
+import outrigger.generator.param.Origin;
+import outrigger.generator.param.Texts;
+import outrigger.presets.Shelf;
+
+/** Reads plan files. */
+public final class PlanReader {
+  /** Greatest number of parts one plan may make. */
+  public static final int MOST_PARTS = 1000;
+
+  private static final String PART = "part";
+  private static final String DEFAULTS = "defaults";
+  private static final String PRESETS = "presets";
+  private static final String TITLE = "title";
+  /** Top keys that stand for a parameter of every part. */
+  private static final List<String> FOR_ALL = List.of("printer", "material");
+  private static final Set<String> TOP =
+      new TreeSet<>(List.of(TITLE, "printer", "material", PRESETS, DEFAULTS, PART));
+
+  private final Kinds kinds;
+  private final Optional<Path> ownPresets;
+  private final Map<String, Given> options;
+
+  /**
+   * @param kinds the kinds of part a plan may ask for
+   * @param ownPresets a table file to lay over the standard tables and those of the plan
+   * @param options values that override the plan's in every part that has such a parameter
+   */
+  public PlanReader(Kinds kinds, Optional<Path> ownPresets, Map<String, Given> options) {
+    this.kinds = kinds;
+    this.ownPresets = ownPresets;
+    this.options = Map.copyOf(options);
+  }
+
+  /**
+   * Reads a plan. Faults of its content are left in it, to be told together with what making the parts shows.
+   *
+   * @throws InputException if the file cannot be read or is not TOML, with every fault found
+   */
+  public Plan read(Path path) {
+    String file = PlanText.name(path);
+    TomlParseResult toml = Toml.parse(PlanText.read(path));
+    List<Fault> faults = new ArrayList<>(SyntaxFaults.of(file, toml.errors()));
+    if (!toml.errors().stream().allMatch(SyntaxFaults::leavesTheRest)) {
+      throw new InputException(faults);
+    }
+    return new Reading(file, toml, faults).plan(path);
+  }
+
+  /** One file being read. */
+  private final class Reading {
+    private final String file;
+    private final TomlTable toml;
+    private final List<Fault> faults;
+    private final Defaults defaults;
+
+    Reading(String file, TomlTable toml, List<Fault> faults) {
+      this.file = file;
+      this.toml = toml;
+      this.faults = faults;
+      this.defaults = new Defaults(file, faults);
+    }
+
+    Plan plan(Path path) {
+      refuseUnknownKeys();
+      Shelf shelf = PresetFiles.shelf(presetsOf(path), ownPresets, faults);
+      FOR_ALL.forEach(key -> defaults.top(toml, key));
+      if (toml.get(List.of(DEFAULTS)) instanceof TomlTable table) {
+        defaults.table(table, kinds);
+      } else if (has(DEFAULTS)) {
+        fault(DEFAULTS, DEFAULTS + " is no table", "Begin it with a line [defaults].");
+      }
+      return new Plan(file, text(TITLE).orElse(""), shelf, requests(), faults);
+    }
+
+    private void refuseUnknownKeys() {
+      for (String key : toml.keySet()) {
+        if (!TOP.contains(key)) {
+          fault(key, "there is no top key " + Texts.quoted(key), NearMiss.advice(key, TOP));
+        }
+      }
+    }
+
+    private Optional<Path> presetsOf(Path plan) {
+      return text(PRESETS).map(name -> plan.resolveSibling(name));
+    }
+
+    private List<Request<?>> requests() {
+      List<Request<?>> requests = new ArrayList<>();
+      if (!(toml.get(List.of(PART)) instanceof TomlArray parts) || parts.isEmpty()) {
+        Origin where = has(PART) ? place(PART) : Origin.file(file);
+        faults.add(Fault.of("", "the plan asks for no part (" + where.words() + ")",
+            "Begin each part with a line [[part]], then kind = \"...\".", where));
+        return requests;
+      }
+      PartReader reader = new PartReader(file, kinds, defaults, options, faults);
+      for (int i = 0; i < parts.size() && requests.size() <= MOST_PARTS; i++) {
+        Origin where = TomlText.place(file, parts, i);
+        if (parts.get(i) instanceof TomlTable table) {
+          requests.addAll(reader.read(table, where));
+        } else {
+          faults.add(Fault.of("", "a part is " + TomlText.noun(parts.get(i)) + " (" + where.words() + ")",
+              "Begin each part with a line [[part]].", where));
+        }
+      }
+      if (requests.size() > MOST_PARTS) {
+        fault(PART, "the plan makes more than " + MOST_PARTS + " parts", "Shorten its lists or split it.");
+      }
+      return requests;
+    }
+
+    private Optional<String> text(String key) {
+      Object value = toml.get(List.of(key));
+      if (value != null && !(value instanceof String)) {
+        fault(key, key + " is " + TomlText.noun(value) + ", not a text", "Write it in quotes.");
+      }
+      return value instanceof String s ? Optional.of(s) : Optional.empty();
+    }
+
+    private boolean has(String key) {
+      return toml.contains(List.of(key));
+    }
+
+    private Origin place(String key) {
+      return TomlText.place(file, toml, key);
+    }
+
+    private void fault(String key, String what, String advice) {
+      Origin where = place(key);
+      faults.add(new Fault("", key, what + " (" + where.words() + ")", "", "", advice, where));
+    }
+  }
+}
