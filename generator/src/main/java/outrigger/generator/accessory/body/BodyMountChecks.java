@@ -24,6 +24,9 @@ final class BodyMountChecks {
   /** Below this, lengths are equal, mm: sums of decimals differ in the last binary digits. */
   private static final double EQUAL = 1e-6;
 
+  /** Limits in advice are worded in hundredths of a millimetre. */
+  private static final double ROUNDED = 100;
+
   private final BodyMountLayout l;
   private final BodyMountParams p;
   private final Printer printer;
@@ -60,7 +63,7 @@ final class BodyMountChecks {
     double most = BEVEL_SHARE * l.pocket().depth() - (l.pocket().bevelDepth() - p.leadIn());
     if (p.pocket() == PocketFit.GLUE && p.leadIn() > most + EQUAL) {
       refuse("lead-in", "a lead-in of " + mm(p.leadIn()) + " leaves too little of a pocket "
-          + mm(l.pocket().depth()) + " deep to hold the magnet", "Use " + mm(most) + " or less.");
+          + mm(l.pocket().depth()) + " deep to hold the magnet", "Use " + under(most) + " or less.");
     }
   }
 
@@ -69,7 +72,7 @@ final class BodyMountChecks {
     if (l.pushOut() > most + EQUAL) {
       refuse("push-out", "a push-out hole of " + mm(l.pushOut()) + " (" + mm(printer.holeAllowance())
           + " hole allowance in it) leaves a " + mm(p.magnet().diameter()) + " magnet less than " + mm(LEDGE)
-          + " of floor to lie on", "Use " + mm(Math.max(0, most - printer.holeAllowance())) + " or less.");
+          + " of floor to lie on", "Use " + under(most - printer.holeAllowance()) + " or less.");
     }
   }
 
@@ -78,7 +81,7 @@ final class BodyMountChecks {
     if (l.post() < least - EQUAL) {
       refuse("post-size", "a pocket " + mm(l.pocket().diameter()) + " wide (" + mm(l.pocket().mouth())
           + " at its mouth) with walls needs a post of " + mm(least) + ", but post-size is " + mm(l.post()),
-          "Use " + mm(least) + " or more, 0 to have it worked out, or a smaller magnet.");
+          "Use " + over(least) + " or more, 0 to have it worked out, or a smaller magnet.");
     }
   }
 
@@ -87,7 +90,7 @@ final class BodyMountChecks {
     if (p.magnets() == 2 && l.magnetSpacing() < least - EQUAL) {
       refuse("magnet-spacing", "two pockets " + mm(l.pocket().widest()) + " wide need " + mm(least)
           + " from middle to middle to keep a wall of " + mm(printer.minimumWall()) + ", but magnet-spacing is "
-          + mm(l.magnetSpacing()), "Use " + mm(least) + " or more, or 0 to have it worked out.");
+          + mm(l.magnetSpacing()), "Use " + over(least) + " or more, or 0 to have it worked out.");
     }
     if (p.magnets() == 1 && p.magnetSpacing() > 0) {
       refuse("magnet-spacing", "there is one magnet, so magnet-spacing " + mm(p.magnetSpacing()) + " has no meaning",
@@ -102,12 +105,12 @@ final class BodyMountChecks {
     if (p.reach() < least - EQUAL) {
       refuse("reach", "at a reach of " + mm(p.reach()) + " a post of " + mm(l.post()) + " meets the rail"
           + (inside ? "'s flange, which stands " + mm(p.rail().flange() - p.rail().web()) + " out from the web"
-          : ""), "Use a reach of " + mm(least) + " or more, or a slimmer post.");
+          : ""), "Use a reach of " + over(least) + " or more, or a slimmer post.");
     }
     if (p.mounting() == Mounting.INBOARD && l.outerFace() > p.rail().spacing() - nearest - RAIL_PLAY + EQUAL) {
       refuse("reach", "at a reach of " + mm(p.reach()) + " a post of " + mm(l.post())
           + " meets the other rail, " + mm(p.rail().spacing()) + " away", "Use a reach of "
-          + mm(p.rail().spacing() - nearest - RAIL_PLAY - l.post() / 2) + " or less, or mount it outboard.");
+          + under(p.rail().spacing() - nearest - RAIL_PLAY - l.post() / 2) + " or less, or mount it outboard.");
     }
   }
 
@@ -115,7 +118,7 @@ final class BodyMountChecks {
     double most = BodyMountLayout.highestFlange(p);
     if (l.flangeHeight() > most + EQUAL) {
       refuse("flange-height", "a flange " + mm(l.flangeHeight()) + " high does not lie flat on rail " + p.rail().name()
-          + ", whose web leaves " + mm(most), "Use " + mm(most) + " or less, or 0 to have it worked out.");
+          + ", whose web leaves " + mm(most), "Use " + under(most) + " or less, or 0 to have it worked out.");
     }
   }
 
@@ -134,7 +137,7 @@ final class BodyMountChecks {
       String key = p.stack() > 1 && missing <= (p.stack() - 1) * p.magnet().thickness() ? "stack" : "height";
       refuse(key, "at a height of " + mm(p.height()) + " a pocket " + mm(l.pocket().depth()) + " deep for "
           + p.stack() + " x " + p.magnet().name() + " leaves no sound floor above the gusset",
-          "Use a height of " + mm(p.height() + missing) + " or more, fewer or thinner magnets, or a smaller "
+          "Use a height of " + over(p.height() + missing) + " or more, fewer or thinner magnets, or a smaller "
               + "gusset-angle.");
     }
   }
@@ -157,7 +160,7 @@ final class BodyMountChecks {
     double thread = ENGAGEMENT_DIAMETERS * screw.diameter();
     if (p.fit() == Fit.PILOT && p.flangeThickness() < thread - EQUAL) {
       refuse("flange-thickness", "a flange " + mm(p.flangeThickness()) + " thick gives " + screw.name()
-          + " too little thread, " + mm(thread) + " is the least", "Use " + mm(thread) + " or more, or fit insert.");
+          + " too little thread, " + mm(thread) + " is the least", "Use " + over(thread) + " or more, or fit insert.");
     }
   }
 
@@ -172,7 +175,7 @@ final class BodyMountChecks {
       refuse(p.flangeHeight() > 0 ? "flange-height" : "screw", "screws in the middle of a flange "
           + mm(l.flangeHeight()) + " high are closer to its edges than " + mm(least) + ", which "
           + p.screw().name() + " needs", p.flangeHeight() > 0
-          ? "Use a flange-height of " + mm(2 * least) + " or more, or a smaller screw."
+          ? "Use a flange-height of " + over(2 * least) + " or more, or a smaller screw."
           : "Use a smaller screw, or a rail with a higher web.");
     }
   }
@@ -185,11 +188,11 @@ final class BodyMountChecks {
     if (l.nearestScrew() < least - EQUAL) {
       refuse("screw-spacing", what + p.screw().name() + " (" + mm(seat) + " with room round it) meets the gusset, "
           + mm(l.width()) + " wide, at a screw-spacing of " + mm(2 * l.nearestScrew()), "Use "
-          + mm(2 * least) + " or more, or 0 to have it worked out.");
+          + over(2 * least) + " or more, or 0 to have it worked out.");
     }
     if (p.screwPitch() > 0 && p.screwPitch() < seat - EQUAL) {
       refuse("screw-pitch", "screws " + mm(p.screwPitch()) + " apart meet each other: " + p.screw().name() + " takes "
-          + mm(seat) + " with room round it", "Use " + mm(seat) + " or more, or 0 to have it worked out.");
+          + mm(seat) + " with room round it", "Use " + over(seat) + " or more, or 0 to have it worked out.");
     }
   }
 
@@ -201,7 +204,7 @@ final class BodyMountChecks {
     double length = l.flangeTo() - l.flangeFrom();
     if (length < least - EQUAL) {
       refuse("flange-length", "a flange " + mm(length) + " long leaves less than " + mm(edge)
-          + " from its outermost screws to its ends, or none of it under the post", "Use " + mm(least)
+          + " from its outermost screws to its ends, or none of it under the post", "Use " + over(least)
           + " or more, 0 to have it worked out, or bring the screws closer.");
     }
   }
@@ -224,6 +227,16 @@ final class BodyMountChecks {
 
   private static void refuse(String parameter, String what, String advice) {
     throw new BadDimension(parameter, what, advice);
+  }
+
+  /** A limit to stay above, rounded to the safe side. */
+  private static String over(double least) {
+    return mm(Math.ceil(least * ROUNDED - EQUAL) / ROUNDED);
+  }
+
+  /** A limit to stay below, rounded to the safe side. */
+  private static String under(double most) {
+    return mm(Math.max(0, Math.floor(most * ROUNDED + EQUAL) / ROUNDED));
   }
 
   private static String mm(double value) {

@@ -27,6 +27,8 @@ public record Label(String text, double capital, double stroke, Profile profile)
   private static final double WIDEST = 0.8;
   /** Tallest capitals a label gets, mm: beyond that it is a sign, not a mark. */
   private static final double TALLEST = 6;
+  /** Least height of the alphabet's capitals, in strokes. */
+  private static final double FEWEST_STROKES = 4;
   /** Stroke widths tried, in beads: two read best (common practice), one still comes out. */
   private static final List<Double> BEADS = List.of(2.0, 1.75, 1.5, 1.25, 1.0);
 
@@ -44,7 +46,7 @@ public record Label(String text, double capital, double stroke, Profile profile)
     for (double beads : BEADS) {
       double stroke = Math.min(WIDEST, Math.max(NARROWEST, beads * bead));
       double smallest = smallestCapital(stroke, bead);
-      double capital = largestCapital(text, stroke, width, height, key);
+      double capital = largestCapital(text, stroke, smallest, width, height, key);
       if (capital >= smallest) {
         return new Label(text, capital, stroke, centred(text, capital, stroke, key));
       }
@@ -76,20 +78,21 @@ public record Label(String text, double capital, double stroke, Profile profile)
     return new Label(text, capital, stroke, profile.turn(degrees));
   }
 
-  /** Three lines and two gaps of one bead stand above each other in the letters E and B. */
+  /** Three lines and two gaps of one bead stand above each other in E and B; the alphabet wants four strokes anyway. */
   private static double smallestCapital(double stroke, double bead) {
-    return 2 * stroke + 2 * bead;
+    return Math.max(2 * stroke + 2 * bead, FEWEST_STROKES * stroke);
   }
 
   /** Largest capitals that fit, in steps of 0.05 mm; width and height grow in proportion to the capitals. */
-  private static double largestCapital(String text, double stroke, double width, double height, String key) {
+  private static double largestCapital(String text, double stroke, double smallest, double width, double height,
+      String key) {
     double trial = 10;
     Profile at = drawn(text, trial, stroke, key);
     double perWidth = (at.maxX() - at.minX() - stroke) / trial;
     double perHeight = (at.maxY() - at.minY() - stroke) / trial;
     double fit = Math.min(TALLEST, Math.min((width - stroke) / perWidth, (height - stroke) / perHeight));
     double capital = Math.floor(fit * 20) / 20;
-    while (capital > 0 && !fits(drawn(text, capital, stroke, key), width, height)) {
+    while (capital >= smallest && !fits(drawn(text, capital, stroke, key), width, height)) {
       capital -= 0.05;
     }
     return capital;

@@ -1,6 +1,5 @@
 package outrigger.generator.accessory.feature;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import outrigger.generator.accessory.BadDimension;
@@ -26,30 +25,34 @@ public record PoleMark(double y, double width, double bottom, double top) {
   private static final double POLE_SHARE = 0.45;
 
   /**
-   * What to cut for the marks asked for.
+   * What to cut for the marks asked for: above each other, or in one line where the face is too low for that.
    *
    * @param pole what the mark says
    * @param text the line under it; empty for none
    * @throws BadDimension naming {@code pole} or {@code label} where the face is too small
    */
   public List<Solid> cutters(Pole pole, Optional<String> text, Printer printer) {
-    List<Solid> cutters = new ArrayList<>();
     double room = top - bottom - 2 * MARGIN;
-    double ceiling = top - MARGIN;
     double across = width - 2 * MARGIN;
-    if (pole != Pole.NONE) {
-      double share = Math.min(TALLEST_POLE, text.isPresent() ? room * POLE_SHARE : room);
-      Label mark = Label.fit(pole.name(), across, share, printer, "pole");
-      double tall = mark.profile().maxY() - mark.profile().minY();
-      cutters.add(engrave(mark, ceiling - tall / 2));
-      ceiling -= tall + MARGIN;
+    if (text.isEmpty()) {
+      return pole == Pole.NONE ? List.of()
+          : List.of(hung(Label.fit(pole.name(), across, Math.min(TALLEST_POLE, room), printer, "pole"), top - MARGIN));
     }
-    if (text.isPresent()) {
-      double height = ceiling - bottom - MARGIN;
-      Label line = larger(text.get(), across, height, printer);
-      cutters.add(engrave(line, ceiling - (line.profile().maxY() - line.profile().minY()) / 2));
+    if (pole == Pole.NONE) {
+      return List.of(hung(larger(text.get(), across, room, printer), top - MARGIN));
     }
-    return cutters;
+    try {
+      return stacked(pole.name(), text.get(), across, room, printer);
+    } catch (BadDimension tooLow) {
+      return List.of(hung(larger(pole.name() + " " + text.get(), across, room, printer), top - MARGIN));
+    }
+  }
+
+  private List<Solid> stacked(String pole, String text, double across, double room, Printer printer) {
+    Label mark = Label.fit(pole, across, Math.min(TALLEST_POLE, room * POLE_SHARE), printer, "pole");
+    double used = tall(mark) + MARGIN;
+    Label line = larger(text, across, room - used, printer);
+    return List.of(hung(mark, top - MARGIN), hung(line, top - MARGIN - used));
   }
 
   private static Label larger(String text, double width, double height, Printer printer) {
@@ -72,7 +75,12 @@ public record PoleMark(double y, double width, double bottom, double top) {
     }
   }
 
-  private Solid engrave(Label label, double z) {
-    return label.engraveTop(y, Label.DEPTH).turn(Axis.X, 90).turn(Axis.Z, 180).move(0, 0, z);
+  /** The label as a cutter, its upper edge at a height. */
+  private Solid hung(Label label, double ceiling) {
+    return label.engraveTop(y, Label.DEPTH).turn(Axis.X, 90).turn(Axis.Z, 180).move(0, 0, ceiling - tall(label) / 2);
+  }
+
+  private static double tall(Label label) {
+    return label.profile().maxY() - label.profile().minY();
   }
 }
