@@ -37,8 +37,8 @@ final class Contacts {
     }
     if (!sameCorners(f, g)) {
       findings.add(Rule.CONTACT, middle(f, g, 0), middle(f, g, 1), middle(f, g, 2),
-          () -> "facet " + f + " " + surface.facetWords(f) + " mm and facet " + g + " " + surface.facetWords(g) + " mm "
-              + how(f, g));
+          () -> "facet " + (f + 1) + " " + surface.facetWords(f) + " mm and facet " + (g + 1) + " "
+              + surface.facetWords(g) + " mm " + how(f, g));
     }
     return ++met < ENOUGH;
   }

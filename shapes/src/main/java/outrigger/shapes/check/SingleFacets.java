@@ -8,8 +8,8 @@ final class SingleFacets {
     for (int f = 0; f < surface.facets(); f++) {
       if (!surface.hasArea(f)) {
         int facet = f;
-        findings.addFacet(Rule.ZERO_AREA, surface, f, () ->
-            "facet " + facet + " has no area: its corners " + surface.facetWords(facet) + " mm lie in one line");
+        findings.addFacet(Rule.ZERO_AREA, surface, f, () -> "facet " + (facet + 1)
+            + " has no area: its corners " + surface.facetWords(facet) + " mm lie in one line");
       }
     }
   }
@@ -32,7 +32,7 @@ final class SingleFacets {
       if (keys[i] == keys[i - 1] && greatest(surface, facets[i]) == greatest(surface, facets[i - 1])) {
         int first = facets[i - 1];
         int second = facets[i];
-        findings.addFacet(Rule.DUPLICATE, surface, second, () -> "facets " + first + " and " + second
+        findings.addFacet(Rule.DUPLICATE, surface, second, () -> "facets " + (first + 1) + " and " + (second + 1)
             + " have the same three corners " + surface.facetWords(second) + " mm");
       }
     }

@@ -1,20 +1,72 @@
 package outrigger.shapes.stl;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.UUID;
 import outrigger.shapes.check.CheckedMesh;
 
-/** Writes proven meshes as binary STL. Pending. */
+/**
+ * Writes proven meshes as binary STL, millimetres.
+ *
+ * <p>Corners are the mesh's own, exactly: every grid coordinate is a 32-bit float. A facet's corners stand
+ * counter-clockwise seen from outside; its normal is that of its corners by the right-hand rule, of length 1 to within
+ * rounding. The header begins with {@code Outrigger binary STL}, never with {@code solid}; attributes are 0. Same mesh
+ * and title, same bytes.
+ */
 public final class StlWriter {
   private StlWriter() {}
 
-  /** The file's bytes: same mesh and title, same bytes. */
+  /**
+   * The file's bytes.
+   *
+   * @param title stands in the header as far as it fits; characters other than printable ASCII become question marks
+   */
   public static byte[] bytes(CheckedMesh mesh, String title) {
-    throw new UnsupportedOperationException("pending");
+    ByteArrayOutputStream out = new ByteArrayOutputStream(
+        Math.toIntExact(BinaryStl.size(mesh.mesh().facetCount())));
+    try {
+      write(mesh, title, out);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return out.toByteArray();
   }
 
-  /** Writes whole or not at all: a temporary file beside the target, then an atomic move. */
+  /** Writes to a stream, some facets at a time, and leaves it open. */
+  public static void write(CheckedMesh mesh, String title, OutputStream out) throws IOException {
+    StlEncoder.write(mesh.mesh(), title, out);
+  }
+
+  /**
+   * Writes a file whole or not at all: to a temporary file beside it, then by an atomic move, or a plain one where the
+   * file system has no atomic ones. A file already there is replaced. The folder must exist.
+   *
+   * @throws IOException if it cannot be written; what was there before is then unchanged and nothing else is left
+   */
   public static void write(CheckedMesh mesh, String title, Path file) throws IOException {
-    throw new UnsupportedOperationException("pending");
+    Path part = file.resolveSibling(".outrigger-" + UUID.randomUUID() + ".tmp");
+    try {
+      try (OutputStream out = Files.newOutputStream(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+        write(mesh, title, out);
+      }
+      move(part, file);
+    } finally {
+      Files.deleteIfExists(part);
+    }
+  }
+
+  private static void move(Path from, Path to) throws IOException {
+    try {
+      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
+    } catch (AtomicMoveNotSupportedException e) {
+      Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+    }
   }
 }

@@ -1,0 +1,142 @@
+package outrigger.shapes.stl;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.util.Arrays;
+import java.util.regex.Pattern;
+
+/**
+ * The ASCII form: {@code solid name}, facets, {@code endsolid name}; several solids in a row are taken as one. Keywords
+ * in capitals or not, numbers with a decimal point and perhaps an exponent, whatever the machine's locale.
+ */
+final class AsciiStl {
+  private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d+)?");
+  private static final Pattern NOT_FINITE = Pattern.compile("[+-]?(nan(\\(\\w*\\))?|inf(inity)?)",
+      Pattern.CASE_INSENSITIVE);
+  private static final String ADVICE = "Repair the line or export the file anew.";
+  /** A facet with short numbers takes about so many bytes; only a first guess at the room needed. */
+  private static final int LIKELY_BYTES = 200;
+
+  private final AsciiScanner scanner;
+  private float[] coordinates;
+  private int count;
+  private String name = "";
+
+  private AsciiStl(FileChannel channel, long size) throws IOException {
+    scanner = new AsciiScanner(channel);
+    coordinates = new float[9 * (int) Math.min(StlReader.MOST_FACETS, size / LIKELY_BYTES + 16)];
+  }
+
+  static StlFile read(FileChannel channel, long size) throws IOException, StlException {
+    AsciiStl stl = new AsciiStl(channel, size);
+    stl.solids();
+    return new StlFile(StlFile.Encoding.ASCII, stl.name, stl.coordinates, stl.count);
+  }
+
+  private void solids() throws IOException, StlException {
+    expect("solid");
+    name = scanner.restOfLine();
+    while (true) {
+      facets();
+      scanner.restOfLine();
+      if (!scanner.next()) {
+        break;
+      }
+      require("solid");
+      scanner.restOfLine();
+    }
+    if (count == 0) {
+      throw scanner.fault("the file has no facets", "Export it anew.");
+    }
+  }
+
+  /** Facets up to and with {@code endsolid}. */
+  private void facets() throws IOException, StlException {
+    while (true) {
+      if (!scanner.next()) {
+        throw scanner.fault("the file ends after " + count + " facets without \"endsolid\"", "Copy or export it anew.");
+      }
+      if (scanner.is("endsolid")) {
+        return;
+      }
+      require("facet");
+      facet();
+    }
+  }
+
+  private void facet() throws IOException, StlException {
+    expect("normal");
+    for (int k = 0; k < 3; k++) {
+      normal();
+    }
+    expect("outer");
+    expect("loop");
+    makeRoom();
+    for (int corner = 0; corner < 3; corner++) {
+      expect("vertex");
+      for (int axis = 0; axis < 3; axis++) {
+        coordinates[9 * count + 3 * corner + axis] = coordinate();
+      }
+    }
+    expect("endloop");
+    expect("endfacet");
+    count++;
+  }
+
+  private void makeRoom() throws StlException {
+    if (9L * (count + 1) > coordinates.length) {
+      if (count == StlReader.MOST_FACETS) {
+        throw scanner.fault("more than " + count + " facets", "Split the part.");
+      }
+      long facets = Math.min(StlReader.MOST_FACETS, count + count / 2L + 16);
+      coordinates = Arrays.copyOf(coordinates, 9 * (int) facets);
+    }
+  }
+
+  private void expect(String keyword) throws IOException, StlException {
+    need("\"" + keyword + "\"");
+    require(keyword);
+  }
+
+  private void require(String keyword) throws StlException {
+    if (!scanner.is(keyword)) {
+      throw scanner.fault("\"" + keyword + "\" should stand here, not \"" + scanner.shown() + "\"", ADVICE);
+    }
+  }
+
+  private void need(String what) throws IOException, StlException {
+    if (!scanner.next()) {
+      throw scanner.fault("the file ends in facet " + (count + 1) + " where " + what + " should stand",
+          "Copy or export it anew.");
+    }
+  }
+
+  /** The normal is not used, so it may be anything that is meant as a number. */
+  private void normal() throws IOException, StlException {
+    need("a number");
+    String text = scanner.text();
+    if (!NUMBER.matcher(text).matches() && !NOT_FINITE.matcher(text).matches()) {
+      throw notNumber();
+    }
+  }
+
+  private float coordinate() throws IOException, StlException {
+    need("a number");
+    String text = scanner.text();
+    if (NOT_FINITE.matcher(text).matches()) {
+      throw BinaryStl.notFinite(count, text, scanner.offset());
+    }
+    if (!NUMBER.matcher(text).matches()) {
+      throw notNumber();
+    }
+    float x = Float.parseFloat(text);
+    if (!Float.isFinite(x)) {
+      throw BinaryStl.notFinite(count, text, scanner.offset());
+    }
+    return x;
+  }
+
+  private StlException notNumber() {
+    return scanner.fault("a number should stand here, not \"" + scanner.shown() + "\"", ADVICE);
+  }
+}
