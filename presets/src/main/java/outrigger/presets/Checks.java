@@ -1,7 +1,5 @@
 package outrigger.presets;
 
-import java.util.Locale;
-
 /** Checks shared by the compact constructors of the items; a refused value names its component. */
 final class Checks {
   private Checks() {}
@@ -25,9 +23,14 @@ final class Checks {
 
   /** Refuses a pair that is not in rising order. */
   static void below(String lesser, double lesserValue, String greater, double greaterValue) {
-    require(lesserValue < greaterValue, String.format(Locale.ROOT,
-        "%s (%s) must be below %s (%s). Lower %s or raise %s.",
-        lesser, Datum.print(lesserValue), greater, Datum.print(greaterValue), lesser, greater));
+    require(lesserValue < greaterValue, lesser + " (" + Datum.print(lesserValue) + ") must be below " + greater
+        + " (" + Datum.print(greaterValue) + "). Lower " + lesser + " or raise " + greater + ".");
+  }
+
+  /** Refuses a pair that is in falling order. */
+  static void notAbove(String lesser, double lesserValue, String greater, double greaterValue) {
+    require(lesserValue <= greaterValue, lesser + " (" + Datum.print(lesserValue) + ") must not be above " + greater
+        + " (" + Datum.print(greaterValue) + "). Lower " + lesser + " or raise " + greater + ".");
   }
 
   /** Refuses with this message unless the condition holds. */

@@ -8,15 +8,16 @@ import java.util.regex.Pattern;
 
 /**
  * Reads lengths as people write them: {@code 6}, {@code 6mm}, {@code 0.25in}, {@code 40thou}. The decimal sign is a
- * point in every locale. What {@link Double#parseDouble} would take beyond that (NaN, Infinity, hexadecimal, {@code 3d},
- * {@code 3f}) is refused, and so is what overflows.
+ * point in every locale. What {@link Double#parseDouble} would take beyond that (NaN, Infinity, hexadecimal,
+ * {@code 3d}, {@code 3f}) is refused, and so is what overflows.
  */
 public final class LengthText {
   /** Millimetres in each unit: the international inch is 25.4 mm exactly, a thou is a thousandth of it. */
   private static final Map<String, BigDecimal> MM_PER = Map.of("", BigDecimal.ONE, "mm", BigDecimal.ONE,
       "in", new BigDecimal("25.4"), "thou", new BigDecimal("0.0254"));
 
-  private static final Pattern NUMBER = Pattern.compile("[+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)(?:[eE][+-]?[0-9]{1,4})?");
+  private static final Pattern NUMBER =
+      Pattern.compile("[+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)(?:[eE][+-]?[0-9]{1,9})?");
   private static final Pattern COMMA = Pattern.compile("[+-]?[0-9]+,[0-9]+ *[a-z]*");
   private static final int LONGEST = 64;
 

@@ -9,4 +9,23 @@ package outrigger.presets;
  */
 public record Printer(String name, double nozzle, double extrusionWidth, double layer, double firstLayer, double bedX,
     double bedY, double bedZ, double minimumWall, double overhang, double bridge, double holeAllowance,
-    double outerAllowance) implements Item {}
+    double outerAllowance) implements Item {
+  public Printer {
+    Checks.text("name", name);
+    Checks.positive("nozzle", nozzle);
+    Checks.positive("extrusion-width", extrusionWidth);
+    Checks.positive("layer", layer);
+    Checks.positive("first-layer", firstLayer);
+    Checks.positive("bed-x", bedX);
+    Checks.positive("bed-y", bedY);
+    Checks.positive("bed-z", bedZ);
+    Checks.positive("minimum-wall", minimumWall);
+    Checks.positive("overhang", overhang);
+    Checks.positive("bridge", bridge);
+    Checks.zeroOrMore("hole-allowance", holeAllowance);
+    Checks.zeroOrMore("outer-allowance", outerAllowance);
+    Checks.notAbove("layer", layer, "nozzle", nozzle);
+    Checks.notAbove("first-layer", firstLayer, "nozzle", nozzle);
+    Checks.require(overhang < 90, "overhang is " + Datum.print(overhang) + " degrees. Use less than 90.");
+  }
+}

@@ -1,5 +1,7 @@
 package outrigger.presets;
 
+import java.util.List;
+
 /**
  * A chassis rail, standing on edge; mm.
  *
@@ -10,4 +12,30 @@ package outrigger.presets;
  * @param spacing inside to inside of the two webs
  */
 public record Rail(String name, String form, double height, double web, double flange, double spacing)
-    implements Item {}
+    implements Item {
+  private static final List<String> FORMS = List.of("plate", "channel", "box");
+
+  public Rail {
+    Checks.text("name", name);
+    Checks.positive("height", height);
+    Checks.positive("web", web);
+    Checks.positive("spacing", spacing);
+    Checks.zeroOrMore("flange", flange);
+    checkForm(form, height, web, flange);
+  }
+
+  private static void checkForm(String form, double height, double web, double flange) {
+    Checks.require(FORMS.contains(form), "form is " + Quote.of(form) + ". Use " + Words.or(FORMS) + ".");
+    if (form.equals("plate")) {
+      Checks.require(flange == 0,
+          "flange is " + Datum.print(flange) + ", but a plate has none. Give 0, or another form.");
+      return;
+    }
+    Checks.below("twice the web", 2 * web, "height", height);
+    if (form.equals("box")) {
+      Checks.below("twice the web", 2 * web, "flange", flange);
+    } else {
+      Checks.below("web", web, "flange", flange);
+    }
+  }
+}

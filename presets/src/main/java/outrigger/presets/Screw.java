@@ -17,6 +17,21 @@ package outrigger.presets;
 public record Screw(String name, String size, String head, String standard, double diameter, double pitch,
     double headDiameter, double headHeight, String drive, double driveSize) implements Item {
 
+  public Screw {
+    Checks.text("name", name);
+    Checks.text("size", size);
+    Checks.text("head", head);
+    Checks.text("standard", standard);
+    Checks.text("drive", drive);
+    Checks.positive("diameter", diameter);
+    Checks.positive("pitch", pitch);
+    Checks.positive("head-diameter", headDiameter);
+    Checks.positive("head-height", headHeight);
+    Checks.zeroOrMore("drive-size", driveSize);
+    Checks.below("pitch", pitch, "diameter", diameter);
+    Checks.below("diameter", diameter, "head-diameter", headDiameter);
+  }
+
   /** Whether the head is a 90 degree cone that sits flush. */
   public boolean isCountersunk() {
     return head.equals("countersunk");

@@ -24,8 +24,8 @@ public final class Shelf {
   }
 
   /**
-   * This shelf with a table file of the user laid over it: a row of a known name changes the values it gives, a row of a
-   * new name is added to the end of its table. {@code docs/presets.md} describes the file.
+   * This shelf with a table file of the user laid over it: a row of a known name changes the values it gives, a row of
+   * a new name is added to the end of its table. {@code docs/presets.md} describes the file.
    *
    * @throws PresetFileException if the file cannot be read or used, with everything that is wrong with it
    */

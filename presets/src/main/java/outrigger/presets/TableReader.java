@@ -114,7 +114,8 @@ final class TableReader<T extends Item> {
 
   private void keep(Node row, Row given) {
     if (!row.has("name")) {
-      faults.add(row.at(), row.called() + ": name is missing. Give the name of a known row to change it, or a new one.");
+      faults.add(row.at(),
+          row.called() + ": name is missing. Give the name of a known row to change it, or a new one.");
       return;
     }
     if (!(given.data().get("name") instanceof Datum.Text name)) {
@@ -129,7 +130,9 @@ final class TableReader<T extends Item> {
     }
     Optional<Table.Entry<T>> old = base.find(name.text());
     Row full = old.map(entry -> entry.row().with(given)).orElse(given);
-    if (isComplete(row, full)) {
+    // A column that is given but faulty is told already; what the old value in its place would do is no news.
+    boolean sound = spec.columnNames().stream().filter(row::has).allMatch(given.data()::containsKey);
+    if (isComplete(row, full) && sound) {
       make(row, full).ifPresent(item -> entries.put(key, new Table.Entry<>(item, full)));
     }
   }
@@ -144,9 +147,7 @@ final class TableReader<T extends Item> {
           + (missing.size() == 1 ? " is" : " are") + " missing. " + NearNames.hint(name, base.names())
           + "Add what is missing, or use the name of a known row.");
     }
-    // Columns that are given but faulty are no news here, but they leave the row without a value, or with an old one.
-    return full.data().size() == spec.columns().size() && row.keys().stream()
-        .filter(spec.columnNames()::contains).allMatch(full.data()::containsKey);
+    return missing.isEmpty();
   }
 
   private Optional<T> make(Node row, Row full) {

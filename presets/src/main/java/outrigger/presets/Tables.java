@@ -98,7 +98,7 @@ final class Tables {
   private Tables() {}
 
   static List<String> keys() {
-    return ALL.stream().map(TableSpec::key).<String>map(key -> key).toList();
+    return ALL.stream().<String>map(TableSpec::key).toList();
   }
 
   /** The table of a record class, which must be one of ALL. */

@@ -89,9 +89,9 @@ class ShelfTest {
     UnknownPreset unknown = assertThrows(UnknownPreset.class, () -> shelf.get(DiscMagnet.class, "7x2"));
     assertEquals("disc-magnets", unknown.table());
     assertEquals("7x2", unknown.name());
-    assertEquals(List.of("3x2", "4x2", "5x2"), unknown.near());
+    assertEquals(List.of("6x2", "8x2", "5x2"), unknown.near());
     assertEquals(shelf.names(DiscMagnet.class), unknown.all());
-    assertEquals("disc-magnets: there is no \"7x2\". Did you mean 3x2, 4x2 or 5x2? "
+    assertEquals("disc-magnets: there is no \"7x2\". Did you mean 6x2, 8x2 or 5x2? "
         + "Use a name of the table, or add a row of that name in a table file of your own.", unknown.getMessage());
   }
 
