@@ -27,8 +27,6 @@ public record Label(String text, double capital, double stroke, Profile profile)
   private static final double WIDEST = 0.8;
   /** Tallest capitals a label gets, mm: beyond that it is a sign, not a mark. */
   private static final double TALLEST = 6;
-  /** Least height of the alphabet's capitals, in strokes. */
-  private static final double FEWEST_STROKES = 4;
   /** Stroke widths tried, in beads: two read best (common practice), one still comes out. */
   private static final List<Double> BEADS = List.of(2.0, 1.75, 1.5, 1.25, 1.0);
 
@@ -42,20 +40,34 @@ public record Label(String text, double capital, double stroke, Profile profile)
    *     stroke alphabet has not
    */
   public static Label fit(String text, double width, double height, Printer printer, String key) {
+    try {
+      return fitted(text, width, height, printer, key);
+    } catch (ShapeException e) {
+      Refused refused = Refused.by(e);
+      throw new BadDimension(key, "the label \"" + text + "\" cannot be engraved: " + refused.what(),
+          refused.advice());
+    }
+  }
+
+  private static Label fitted(String text, double width, double height, Printer printer, String key) {
     double bead = printer.extrusionWidth();
     for (double beads : BEADS) {
-      double stroke = Math.min(WIDEST, Math.max(NARROWEST, beads * bead));
-      double smallest = smallestCapital(stroke, bead);
-      double capital = largestCapital(text, stroke, smallest, width, height, key);
-      if (capital >= smallest) {
-        return new Label(text, capital, stroke, centred(text, capital, stroke, key));
+      double stroke = stroke(beads * bead);
+      double capital = largestCapital(text, stroke, smallestCapital(stroke, bead), width, height);
+      if (capital > 0) {
+        return new Label(text, capital, stroke, centred(text, capital, stroke));
       }
     }
-    double stroke = Math.max(NARROWEST, bead);
-    Profile least = centred(text, smallestCapital(stroke, bead), stroke, key);
-    throw new BadDimension(key, "the label \"" + text + "\" takes at least " + Words.mm(least.maxX() - least.minX())
-        + " x " + Words.mm(least.maxY() - least.minY()) + ", but there is room for " + Words.mm(Math.max(0, width))
-        + " x " + Words.mm(Math.max(0, height)), "Shorten the label, leave it out, or make the part larger.");
+    double stroke = stroke(bead);
+    double least = smallestCapital(stroke, bead);
+    throw new BadDimension(key, "the label \"" + text + "\" takes at least "
+        + Words.mm(Profile.textWidth(text, least, stroke)) + " x " + Words.mm(least) + ", but there is room for "
+        + Words.mm(Math.max(0, width)) + " x " + Words.mm(Math.max(0, height)),
+        "Shorten the label, leave it out, or make the part larger.");
+  }
+
+  private static double stroke(double wanted) {
+    return Math.min(WIDEST, Math.max(NARROWEST, wanted));
   }
 
   /** What to cut from a face looking up. */
@@ -78,42 +90,23 @@ public record Label(String text, double capital, double stroke, Profile profile)
     return new Label(text, capital, stroke, profile.turn(degrees));
   }
 
-  /** Three lines and two gaps of one bead stand above each other in E and B; the alphabet wants four strokes anyway. */
+  /** Three bars and two ridges of a bead and more stand above each other in E and B; the lettering asks 4 strokes. */
   private static double smallestCapital(double stroke, double bead) {
-    return Math.max(2 * stroke + 2 * bead, FEWEST_STROKES * stroke);
+    return Math.max(4 * stroke, 3 * stroke + 2 * bead);
   }
 
-  /** Largest capitals that fit, in steps of 0.05 mm; width and height grow in proportion to the capitals. */
-  private static double largestCapital(String text, double stroke, double smallest, double width, double height,
-      String key) {
-    double trial = 10;
-    Profile at = drawn(text, trial, stroke, key);
-    double perWidth = (at.maxX() - at.minX() - stroke) / trial;
-    double perHeight = (at.maxY() - at.minY() - stroke) / trial;
-    double fit = Math.min(TALLEST, Math.min((width - stroke) / perWidth, (height - stroke) / perHeight));
-    double capital = Math.floor(fit * 20) / 20;
-    while (capital >= smallest && !fits(drawn(text, capital, stroke, key), width, height)) {
-      capital -= 0.05;
+  /** Largest capitals that fit, to 0.05 mm, or 0 where not even the smallest do. */
+  private static double largestCapital(String text, double stroke, double smallest, double width, double height) {
+    for (double capital = Math.min(TALLEST, height); capital >= smallest; capital -= 0.05) {
+      if (Profile.textWidth(text, capital, stroke) <= width) {
+        return capital;
+      }
     }
-    return capital;
+    return 0;
   }
 
-  private static boolean fits(Profile drawn, double width, double height) {
-    return drawn.maxX() - drawn.minX() <= width && drawn.maxY() - drawn.minY() <= height;
-  }
-
-  private static Profile centred(String text, double capital, double stroke, String key) {
-    Profile drawn = drawn(text, capital, stroke, key);
+  private static Profile centred(String text, double capital, double stroke) {
+    Profile drawn = Profile.text(text, capital, stroke);
     return drawn.move(-(drawn.minX() + drawn.maxX()) / 2, -(drawn.minY() + drawn.maxY()) / 2);
-  }
-
-  private static Profile drawn(String text, double capital, double stroke, String key) {
-    try {
-      return Profile.text(text, capital, stroke);
-    } catch (ShapeException e) {
-      Refused refused = Refused.by(e);
-      throw new BadDimension(key, "the label \"" + text + "\" cannot be engraved: " + refused.what(),
-          refused.advice());
-    }
   }
 }

@@ -1,21 +1,18 @@
 package outrigger.generator.accessory.feature;
 
+import outrigger.shapes.profile.Circles;
 import outrigger.shapes.profile.Profile;
 
-/** How many sides a circle gets. */
+/** How many sides a turned cutter gets. */
 final class Round {
   private Round() {}
 
   /**
-   * Sides of a circumscribed polygon that keeps the chord error: a multiple of 4.
+   * Sides of a circumscribed polygon that keeps the chord error, as a hole of the same diameter has.
    *
    * @param diameter of the true circle, mm
    */
   static int sides(double diameter) {
-    int n = 8;
-    while (diameter / 2 * (1 / StrictMath.cos(StrictMath.PI / n) - 1) > Profile.CHORD_ERROR) {
-      n += 4;
-    }
-    return n;
+    return Circles.circumscribedSides(diameter / 2, Profile.CHORD_ERROR);
   }
 }
