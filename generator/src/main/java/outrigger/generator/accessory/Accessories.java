@@ -3,12 +3,14 @@ package outrigger.generator.accessory;
 import java.util.List;
 import outrigger.generator.accessory.body.BodyMount;
 import outrigger.generator.accessory.spacer.Spacer;
+import outrigger.generator.accessory.tray.Tray;
 
 /** Every kind of part that can be made: one line each. */
 public final class Accessories {
   private static final Kinds KINDS = new Kinds(List.of(
       new BodyMount(),
-      new Spacer()
+      new Spacer(),
+      new Tray()
   ));
 
   private Accessories() {}

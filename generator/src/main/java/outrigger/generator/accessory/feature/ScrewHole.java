@@ -11,7 +11,6 @@ import outrigger.presets.Printer;
 import outrigger.presets.Screw;
 import outrigger.presets.Shelf;
 import outrigger.shapes.num.Axis;
-import outrigger.shapes.profile.Circles;
 import outrigger.shapes.profile.Profile;
 import outrigger.shapes.solid.Prism;
 import outrigger.shapes.solid.Revolution;
@@ -185,6 +184,6 @@ public record ScrewHole(Screw screw, Fit fit, HeadSeat seat, double diameter, do
         : new double[] {0, low, r + bevel, low, r + bevel, bottom, r, bottom + bevel};
     double[] all = Arrays.copyOf(start, start.length + above.length);
     System.arraycopy(above, 0, all, start.length, above.length);
-    return new Revolution(Profile.polygon(all), Circles.circumscribedSides(widest / 2, Profile.CHORD_ERROR), true);
+    return new Revolution(Profile.polygon(all), Round.sides(widest), true);
   }
 }

@@ -1,0 +1,130 @@
+package outrigger.generator.accessory.tray;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import outrigger.generator.accessory.Accessory;
+import outrigger.generator.accessory.Part;
+import outrigger.generator.accessory.Words;
+import outrigger.generator.accessory.feature.HeadSeat;
+import outrigger.generator.accessory.feature.LayerNote;
+import outrigger.generator.accessory.feature.ScrewHole;
+import outrigger.generator.accessory.feature.SidewaysHole;
+import outrigger.presets.Shelf;
+import outrigger.shapes.num.Axis;
+import outrigger.shapes.profile.Profile;
+import outrigger.shapes.solid.Prism;
+import outrigger.shapes.solid.Solid;
+
+/** A tray for battery, speed controller and receiver, between the rails or outboard of one. */
+public final class Tray implements Accessory<TrayParams> {
+  /** How deep a tab's upper part reaches into the wall below, so that they are one, mm. */
+  private static final double OVERLAP = 0.2;
+
+  @Override
+  public String kind() {
+    return "electronics-tray";
+  }
+
+  @Override
+  public String summary() {
+    return "A tray between the rails or outboard of one, with screw tabs, strap slots, cable notches and a lightened "
+        + "floor, that lays out what it must carry.";
+  }
+
+  @Override
+  public Class<TrayParams> parameters() {
+    return TrayParams.class;
+  }
+
+  @Override
+  public List<Part> build(TrayParams p, Shelf shelf) {
+    ScrewHole hole = ScrewHole.of(p.screw(), p.fit(), HeadSeat.NONE, p.printer(), shelf);
+    TrayFrame frame = TrayFrame.of(p, new SidewaysHole(hole, p.printer().overhang()));
+    FloorPattern pattern = FloorPattern.of(frame);
+    ClearFloor clear = ClearFloor.of(frame);
+    Layout layout = Layout.of(p.items(), clear);
+    int screws = frame.tabs().size();
+    return List.of(new Part("", solid(frame, pattern), "Floor down, as it hangs.", notes(frame, pattern, clear, layout),
+        stated(frame, clear, layout), screws == 0 ? List.of() : frame.hole().hole().hardware(screws)));
+  }
+
+  private static Solid solid(TrayFrame frame, FloorPattern pattern) {
+    TrayParams p = frame.params();
+    Solid box = Prism.of(frame.outside(), 0, p.wallHeight());
+    if (frame.tabTop() > p.wallHeight()) {
+      box = box.join(Prism.of(Profile.union(frame.tabs()), p.wallHeight() - OVERLAP, frame.tabTop()));
+    }
+    List<Solid> cutters = new ArrayList<>();
+    cutters.add(Prism.of(frame.inside(), p.floor(), p.wallHeight() + ScrewHole.OVERSHOOT));
+    Profile through = pattern.all();
+    if (!through.isEmpty()) {
+      cutters.add(Prism.of(through, -ScrewHole.OVERSHOOT, p.floor() + OVERLAP));
+    }
+    cutters.addAll(new EndWalls(frame).cutters());
+    cutters.addAll(screwHoles(frame));
+    return box.cut(cutters);
+  }
+
+  /** Bored from the rail's side; what the screw runs into sits inside the tray, where it cannot be pulled through. */
+  private static List<Solid> screwHoles(TrayFrame frame) {
+    List<Solid> holes = new ArrayList<>();
+    double from = -frame.reach();
+    for (int side : frame.heldSides()) {
+      for (double x : frame.tabPlaces()) {
+        Solid right = frame.hole().cutter(from, from + frame.tabDepth(), "tab-thickness").move(x, 0, frame.holeZ());
+        holes.add(side < 0 ? right : right.mirror(Axis.Y));
+      }
+    }
+    return holes;
+  }
+
+  private static List<String> notes(TrayFrame frame, FloorPattern pattern, ClearFloor clear, Layout layout) {
+    TrayParams p = frame.params();
+    List<String> notes = new ArrayList<>();
+    notes.add("Hangs " + frame.describe() + ", underside " + Words.mm(p.drop()) + " below the plane of the rails' tops"
+        + (p.drop() > p.railHeight() ? " and " + Words.mm(p.drop() - p.railHeight()) + " below the rails" : "") + ".");
+    notes.add("Inside " + Words.number(2 * frame.insideX()) + " x " + Words.mm(2 * frame.insideY())
+        + "; clear of tabs, slots and corners " + clear.words() + ", " + Words.mm(clear.height()) + " high.");
+    notes.add("Floor " + LayerNote.of(p.floor(), p.printer()).text());
+    if (p.tabs() > 0) {
+      notes.add("Tab holes: " + frame.hole().hole().why() + ".");
+    }
+    if (p.hexagon() > 0) {
+      notes.add(pattern.hexagons().size() + " hexagons lighten the floor.");
+    }
+    notes.addAll(layout.notes());
+    return notes;
+  }
+
+  private static Map<String, Double> stated(TrayFrame frame, ClearFloor clear, Layout layout) {
+    TrayParams p = frame.params();
+    Map<String, Double> stated = new LinkedHashMap<>();
+    stated.put("length", p.length());
+    stated.put("outside-width", overallWidth(frame));
+    stated.put("wall-height", p.wallHeight());
+    stated.put("height", Math.max(p.wallHeight(), frame.tabTop()));
+    stated.put("floor", p.floor());
+    stated.put("inside-length", 2 * frame.insideX());
+    stated.put("inside-width", 2 * frame.insideY());
+    stated.put("clear-length", clear.length());
+    stated.put("clear-width", clear.width());
+    stated.put("clear-height", clear.height());
+    if (p.tabs() > 0) {
+      stated.putAll(frame.hole().hole().stated());
+      stated.put("hole-height", frame.holeZ());
+    }
+    for (Layout.Place place : layout.places()) {
+      stated.put(place.item().name() + "-x", place.x());
+      stated.put(place.item().name() + "-y", place.y());
+    }
+    return stated;
+  }
+
+  /** Over the tabs where there are any, else over the box. */
+  private static double overallWidth(TrayFrame frame) {
+    return frame.params().tabs() > 0 && frame.params().place() == TrayPlace.BETWEEN ? 2 * frame.reach()
+        : 2 * frame.halfWidth();
+  }
+}
