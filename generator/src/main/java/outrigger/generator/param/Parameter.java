@@ -1,5 +1,7 @@
 package outrigger.generator.param;
 
+import outrigger.presets.LengthText;
+
 /**
  * One declared parameter.
  *
@@ -23,9 +25,21 @@ public record Parameter(String key, Unit unit, double min, double max, String de
     return form instanceof NumberForm || form instanceof CountForm;
   }
 
+  /** Whether its numbers carry a unit, those of a list included. */
+  public boolean hasUnit() {
+    return unit != Unit.NONE && (numeric(form) || form instanceof ListForm list && numeric(list.element()));
+  }
+
+  private static boolean numeric(Form form) {
+    return form instanceof NumberForm;
+  }
+
   /** Its default with the unit, for help and pages. */
   public String defaultWords() {
-    return def.isEmpty() ? "none" : form instanceof NumberForm && unit == Unit.MM && def.matches("[0-9.]+")
-        ? def + " mm" : def;
+    if (def.isEmpty()) {
+      return "none";
+    }
+    return form instanceof NumberForm && LengthText.parseNumber(def).isNumber()
+        ? Texts.number(Double.parseDouble(def), unit) : def;
   }
 }

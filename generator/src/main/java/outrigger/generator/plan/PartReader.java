@@ -55,22 +55,19 @@ final class PartReader {
   }
 
   private <P extends Record> List<Request<?>> requests(TomlTable table, Accessory<P> accessory, Origin where) {
-    Optional<String> given = word(table, NAME);
-    String name = given.orElse(accessory.kind());
-    int before = faults.size();
+    String name = word(table, NAME).orElse(accessory.kind());
     Origin nameWhere = table.contains(List.of(NAME)) ? TomlText.place(file, table, NAME) : where;
-    Names.fault(name, nameWhere).ifPresent(faults::add);
+    Optional<Fault> badName = Names.fault(name, nameWhere);
+    badName.ifPresent(faults::add);
+    // A part whose name cannot stand is called by its place, so that its other faults are told too.
+    String called = badName.isEmpty() ? name : accessory.kind() + "-of-line-" + where.line();
+    int before = faults.size();
     ParamSpec<P> spec = ParamSpec.of(accessory.parameters());
     List<Variants> variants = variants(table, spec);
     for (int i = before; i < faults.size(); i++) {
-      faults.set(i, faults.get(i).subject().isEmpty() ? faults.get(i).about(subject(name)) : faults.get(i));
+      faults.set(i, faults.get(i).about(called));
     }
-    return expand(name, accessory, spec, variants, nameWhere);
-  }
-
-  /** A bad name is not repeated at the head of its own message. */
-  private static String subject(String name) {
-    return Names.fault(name, Origin.DEFAULT).isEmpty() ? name : "";
+    return expand(called, accessory, spec, variants, nameWhere);
   }
 
   private Optional<String> word(TomlTable table, String key) {
@@ -107,7 +104,7 @@ final class PartReader {
       count = Math.min(count * v.values().size(), Integer.MAX_VALUE);
     }
     if (count > PlanReader.MOST_PARTS) {
-      faults.add(Fault.of(subject(name), "its lists make " + count + " parts (" + where.words()
+      faults.add(Fault.of(name, "its lists make " + count + " parts (" + where.words()
           + "), above the maximum of " + PlanReader.MOST_PARTS + " a plan", "Shorten a list or split the plan.", where));
       return List.of();
     }

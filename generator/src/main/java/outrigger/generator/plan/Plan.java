@@ -1,19 +1,23 @@
 package outrigger.generator.plan;
 
 import java.util.List;
+import java.util.Optional;
 import outrigger.generator.param.Fault;
+import outrigger.presets.Material;
 import outrigger.presets.Shelf;
 
 /**
- * What a plan file asks for.
+ * Parts that are wanted together: what a plan file asks for, or one part asked for by options.
  *
- * @param file name of the file, without folders
+ * @param file name of the plan file, without folders; empty where there is none
  * @param title heading of its outputs, may be empty
  * @param shelf presets its parts are made from
+ * @param material what they are printed in, if it is said
  * @param requests the parts, in the order of the file
  * @param faults what is wrong with the file so far; values are checked when parts are made
  */
-public record Plan(String file, String title, Shelf shelf, List<Request<?>> requests, List<Fault> faults) {
+public record Plan(String file, String title, Shelf shelf, Optional<Material> material,
+    List<Request<?>> requests, List<Fault> faults) {
   public Plan {
     requests = List.copyOf(requests);
     faults = List.copyOf(faults);

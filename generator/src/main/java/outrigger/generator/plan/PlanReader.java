@@ -18,6 +18,7 @@ import outrigger.generator.param.InputException;
 import outrigger.generator.param.NearMiss;
 import outrigger.generator.param.Origin;
 import outrigger.generator.param.Texts;
+import outrigger.presets.Material;
 import outrigger.presets.Shelf;
 
 /** Reads plan files. */
@@ -29,10 +30,9 @@ public final class PlanReader {
   private static final String DEFAULTS = "defaults";
   private static final String PRESETS = "presets";
   private static final String TITLE = "title";
-  /** Top keys that stand for a parameter of every part. */
-  private static final List<String> FOR_ALL = List.of("printer", "material");
-  private static final Set<String> TOP =
-      new TreeSet<>(List.of(TITLE, "printer", "material", PRESETS, DEFAULTS, PART));
+  private static final String PRINTER = "printer";
+  private static final String MATERIAL = "material";
+  private static final Set<String> TOP = new TreeSet<>(List.of(TITLE, PRINTER, MATERIAL, PRESETS, DEFAULTS, PART));
 
   private final Kinds kinds;
   private final Optional<Path> ownPresets;
@@ -81,13 +81,25 @@ public final class PlanReader {
     Plan plan(Path path) {
       refuseUnknownKeys();
       Shelf shelf = PresetFiles.shelf(presetsOf(path), ownPresets, faults);
-      FOR_ALL.forEach(key -> defaults.top(toml, key));
+      defaults.top(toml, PRINTER);
       if (toml.get(List.of(DEFAULTS)) instanceof TomlTable table) {
         defaults.table(table, kinds);
       } else if (has(DEFAULTS)) {
         fault(DEFAULTS, DEFAULTS + " is no table", "Begin it with a line [defaults].");
       }
-      return new Plan(file, text(TITLE).orElse(""), shelf, requests(), faults);
+      Optional<Material> material = material(shelf);
+      return new Plan(file, text(TITLE).orElse(""), shelf, material, requests(), faults);
+    }
+
+    private Optional<Material> material(Shelf shelf) {
+      Given option = options.get(MATERIAL);
+      Optional<String> name = option == null ? text(MATERIAL) : Optional.of(option.text());
+      Optional<Material> material = name.flatMap(n -> shelf.find(Material.class, n));
+      if (name.isPresent() && material.isEmpty()) {
+        Origin where = option == null ? place(MATERIAL) : option.origin();
+        faults.add(Materials.unknown(shelf, name.get(), where));
+      }
+      return material;
     }
 
     private void refuseUnknownKeys() {

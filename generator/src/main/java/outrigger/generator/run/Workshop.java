@@ -1,0 +1,146 @@
+package outrigger.generator.run;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import outrigger.generator.accessory.Accessories;
+import outrigger.generator.accessory.Accessory;
+import outrigger.generator.accessory.Part;
+import outrigger.generator.param.Fault;
+import outrigger.generator.param.Given;
+import outrigger.generator.param.InputException;
+import outrigger.generator.param.NearMiss;
+import outrigger.generator.param.Origin;
+import outrigger.generator.param.ParamSpec;
+import outrigger.generator.param.ParamValues;
+import outrigger.generator.param.Refused;
+import outrigger.generator.param.Texts;
+import outrigger.generator.plan.Plan;
+import outrigger.generator.plan.Request;
+import outrigger.presets.Shelf;
+
+/**
+ * Makes parts: the front of Outrigger as a library.
+ *
+ * <pre>{@code
+ * Workshop workshop = new Workshop();
+ * Plan plan = Workshop.one("bumper-spacer", "front", Shelf.standard(), Map.of("thickness", "0.25in"));
+ * Batch batch = workshop.make(plan);
+ * workshop.write(batch, Path.of("out"));
+ * }</pre>
+ */
+public final class Workshop {
+  private final Crew crew;
+  private final Progress progress;
+
+  /** A workshop that uses every core and tells nobody how far it is. */
+  public Workshop() {
+    this(Runtime.getRuntime().availableProcessors(), Progress.NONE);
+  }
+
+  /**
+   * @param threads how many parts to work on at once, at least 1; the result does not depend on it
+   * @param progress told of every part finished
+   */
+  public Workshop(int threads, Progress progress) {
+    if (threads < 1) {
+      throw new IllegalArgumentException("threads is " + threads);
+    }
+    this.crew = new Crew(threads);
+    this.progress = progress;
+  }
+
+  /**
+   * A plan for one part of a kind.
+   *
+   * @param name what its file is called
+   * @param parameters texts by key, as a user would write them; the others stand at their defaults
+   * @throws InputException if there is no such kind or parameter
+   */
+  public static Plan one(String kind, String name, Shelf shelf, Map<String, String> parameters) {
+    Accessory<?> accessory = Accessories.kinds().find(kind).orElseThrow(() -> new InputException(
+        Fault.of("", "there is no kind " + Texts.quoted(kind), NearMiss.advice(kind, Accessories.kinds().names()),
+            Origin.option("kind"))));
+    return new Plan("", "", shelf, Optional.empty(), List.of(request(accessory, name, parameters)), List.of());
+  }
+
+  private static <P extends Record> Request<P> request(Accessory<P> accessory, String name,
+      Map<String, String> parameters) {
+    ParamValues<P> values = ParamValues.of(ParamSpec.of(accessory.parameters()));
+    for (Map.Entry<String, String> given : parameters.entrySet()) {
+      values = values.with(given.getKey(), Given.of(given.getValue(), Origin.option(given.getKey())));
+    }
+    return new Request<>(name, accessory, values, Origin.option("name"));
+  }
+
+  /**
+   * Makes and proves every part of a plan. Writes nothing.
+   *
+   * @throws InputException with every fault of the plan, if it has any
+   * @throws UnsoundException if a mesh does not pass its proof
+   */
+  public Batch make(Plan plan) {
+    List<Draft> drafts = crew.each(plan.requests(), request -> draft(request, plan.shelf()));
+    List<Fault> faults = new ArrayList<>(plan.faults());
+    drafts.forEach(draft -> faults.addAll(draft.faults()));
+    faults.addAll(FileNames.faults(plan.requests(), drafts));
+    FaultList.throwIfAny(faults);
+    List<Job> jobs = new ArrayList<>();
+    drafts.forEach(draft -> draft.parts().forEach(part -> jobs.add(new Job(draft, part))));
+    progress.begin(jobs.size());
+    return batch(plan, crew.each(jobs, this::finish));
+  }
+
+  private Job.Outcome finish(Job job) {
+    Job.Outcome outcome = job.finish();
+    progress.finished(job.name());
+    return outcome;
+  }
+
+  private static Batch batch(Plan plan, List<Job.Outcome> outcomes) {
+    FaultList.throwIfAny(outcomes.stream().flatMap(outcome -> outcome.fault().stream()).toList());
+    List<UnsoundException.Unsound> unsound = outcomes.stream().flatMap(o -> o.unsound().stream()).toList();
+    if (!unsound.isEmpty()) {
+      throw new UnsoundException(unsound);
+    }
+    return new Batch(plan.file(), plan.title(), plan.material(),
+        outcomes.stream().flatMap(outcome -> outcome.made().stream()).toList());
+  }
+
+  /**
+   * Writes every part of a batch into a folder, made if need be; all of them or none.
+   *
+   * @return the files written
+   * @throws InputException if the folder or a file in it cannot be written
+   */
+  public List<Path> write(Batch batch, Path folder) {
+    return new OutputFolder(folder).write(batch.parts().stream().map(Made::output).toList());
+  }
+
+  /** The same with {@code manifest.json}, which tells of every part where its parameters came from. */
+  public List<Path> writeWithManifest(Batch batch, Path folder) {
+    List<OutputFile> files = new ArrayList<>(batch.parts().stream().map(Made::output).toList());
+    files.add(new OutputFile(Manifest.FILE, Manifest.bytes(batch)));
+    return new OutputFolder(folder).write(files);
+  }
+
+  private static <P extends Record> Draft draft(Request<P> request, Shelf shelf) {
+    try {
+      ParamValues.Resolved<P> resolved = request.values().resolve(request.name(), shelf);
+      return new Draft(request, resolved.values(), built(request, resolved.record(), shelf), List.of());
+    } catch (InputException e) {
+      return new Draft(request, List.of(), List.of(),
+          e.faults().stream().map(fault -> FaultList.atPart(fault, request.where())).toList());
+    }
+  }
+
+  private static <P extends Record> List<Part> built(Request<P> request, P parameters, Shelf shelf) {
+    try {
+      return request.accessory().build(parameters, shelf);
+    } catch (RuntimeException e) {
+      throw new InputException(Refused.by(e).fault(request.name(), request.values()));
+    }
+  }
+}
