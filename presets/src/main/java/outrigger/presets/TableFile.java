@@ -60,6 +60,9 @@ final class TableFile {
     } catch (StackOverflowError tooDeep) {
       // The parser calls itself once for each level of brackets; no table needs more than a few.
       throw Faults.whole(file, "the lists or tables are nested too deeply. Write the rows as the guide shows.");
+    } catch (AssertionError brokenEscape) {
+      // Where assertions are switched on, the parser trips over a backslash it has already listed as an error.
+      throw Faults.whole(file, "a text in double quotes has a broken escape. Write \\\\ for a backslash.");
     }
   }
 

@@ -173,6 +173,11 @@ class BadPresetFileTest {
   }
 
   @Test
+  void with_brokenEscape_isRefused() throws IOException {
+    assertTrue(refusal("x = \"a\\\n").getMessage().startsWith(folder.resolve("bad.toml").toString()));
+  }
+
+  @Test
   void with_controlBytes_isRefused() throws IOException {
     assertTrue(refusal(new byte[] {0, 1, 2}).getMessage().contains("not TOML here"));
   }
