@@ -17,7 +17,8 @@ class PresetFilePropertyTest {
   private static final long SEED = 20_240_607;
   private static final int ROUNDS = 400;
   private static final String[] PIECES = {"[", "]", "[[", "]]", "{", "}", "=", "\"", "'", "\"\"\"", ".", ",", "\n", "#",
-      "-", "\\", "\\u", "nan", "inf", "1e999", "0x", "1979-05-27T07:32:00Z", "\\u0000", "\u0000", "\u00e9", "\uD83D\uDE9A", "name = 3\n",
+      "-", "\\", "\\u", "nan", "inf", "1e999", "0x",
+      "1979-05-27T07:32:00Z", "\\u0000", "\u0000", "\u00e9", "\uD83D\uDE9A", "name = 3\n",
       "[rails.row]\n", "source = 1\n", "[[source]]\n", "row = [[]]\n", "\"\" = 1\n", "a.b = 1\n", "true", "\t", "\r"};
 
   @TempDir
