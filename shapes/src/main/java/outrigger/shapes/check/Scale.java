@@ -5,8 +5,8 @@ import outrigger.shapes.num.Grid;
 
 /** Weighs and measures a surface, sound or not. */
 final class Scale {
-  /** Areas are summed as whole numbers of 2^-10 square grid units, so that their order does not matter. */
-  private static final int AREA_FRACTION = 1 << 10;
+  /** A normal's length, 1 to 2^52 or 0, is a whole number of 2^-52 as a double. */
+  private static final int FRACTION_BITS = 52;
 
   private final Surface surface;
   private final int[] min = new int[3];
@@ -42,15 +42,20 @@ final class Scale {
     return s.measures(volume, s.area(), s.centroid(sixVolume), genus, shells.count(), shells.outerCount());
   }
 
+  /** Each facet's area is rounded, but their sum is exact, so that their order does not matter. */
   private double area() {
     Total doubled = new Total();
     for (int f = 0; f < surface.facets(); f++) {
       double x = surface.normal(f, 0);
       double y = surface.normal(f, 1);
       double z = surface.normal(f, 2);
-      doubled.add((long) Math.rint(Math.sqrt(x * x + y * y + z * z) * AREA_FRACTION), 1);
+      double length = Math.sqrt(x * x + y * y + z * z);
+      if (length > 0) {
+        int exponent = Math.getExponent(length);
+        doubled.add((long) Math.scalb(length, FRACTION_BITS - exponent), 1L << exponent);
+      }
     }
-    return doubled.toDouble() / (2.0 * AREA_FRACTION) * Grid.STEP * Grid.STEP;
+    return Math.scalb(doubled.toDouble(), -FRACTION_BITS - 1) * Grid.STEP * Grid.STEP;
   }
 
   /** First moments of the tetrahedra from the origin to each facet, exact, over four times their volume. */
