@@ -1,5 +1,7 @@
 package outrigger.generator.param;
 
+import java.util.List;
+import outrigger.presets.Item;
 import outrigger.presets.LengthText;
 
 /**
@@ -32,6 +34,16 @@ public record Parameter(String key, Unit unit, double min, double max, String de
 
   private static boolean numeric(Form form) {
     return form instanceof NumberForm;
+  }
+
+  /** The words to choose from; empty unless it is a choice. */
+  public List<String> choices() {
+    return form instanceof ChoiceForm choice ? choice.words() : List.of();
+  }
+
+  /** Whether its values are names of presets of a type. */
+  public boolean isPresetOf(Class<? extends Item> type) {
+    return form instanceof PresetForm preset && preset.table() == type;
   }
 
   /** Its default with the unit, for help and pages. */

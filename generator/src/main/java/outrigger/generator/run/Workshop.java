@@ -1,5 +1,6 @@
 package outrigger.generator.run;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -124,6 +125,17 @@ public final class Workshop {
     List<OutputFile> files = new ArrayList<>(batch.parts().stream().map(Made::output).toList());
     files.add(new OutputFile(Manifest.FILE, Manifest.bytes(batch)));
     return new OutputFolder(folder).write(files);
+  }
+
+  /**
+   * Writes texts by file name into a folder, all of them or none, in UTF-8.
+   *
+   * @throws InputException if the folder or a file in it cannot be written
+   */
+  public static void writeTexts(Map<String, String> texts, Path folder) {
+    List<OutputFile> files = new ArrayList<>();
+    texts.forEach((name, text) -> files.add(new OutputFile(name, text.getBytes(StandardCharsets.UTF_8))));
+    new OutputFolder(folder).write(files);
   }
 
   private static <P extends Record> Draft draft(Request<P> request, Shelf shelf) {

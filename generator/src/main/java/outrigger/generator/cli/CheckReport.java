@@ -1,0 +1,99 @@
+package outrigger.generator.cli;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import outrigger.generator.accessory.Words;
+import outrigger.generator.run.Json;
+import outrigger.generator.run.PartJson;
+import outrigger.shapes.check.Finding;
+import outrigger.shapes.check.Measures;
+import outrigger.shapes.check.Proof;
+import outrigger.shapes.check.Tally;
+import outrigger.shapes.num.Grid;
+import outrigger.shapes.stl.StlFile;
+
+/** Tells what the proof found. */
+final class CheckReport {
+  private CheckReport() {}
+
+  static void print(Console console, List<CheckCommand.Checked> all, int exit) {
+    if (console.json()) {
+      console.json(exit, json -> json.objects("files", all, CheckReport::json));
+      return;
+    }
+    for (CheckCommand.Checked checked : all) {
+      if (checked.fault().isPresent()) {
+        console.err().print(checked.fault().get().message() + "\n");
+      } else {
+        console.line(checked.file() + ": " + (checked.isSound() ? "sound" : "NOT SOUND"));
+        Proof.Verdict verdict = checked.verdict().orElseThrow();
+        faults(verdict).forEach(line -> console.line("  " + line));
+        measures(verdict.measures()).forEach(line -> console.line("  " + line));
+        console.line("  " + rounding(checked.grid().orElseThrow()));
+      }
+    }
+  }
+
+  /** What speaks against a mesh, one line each; none for a sound one. */
+  static List<String> faults(Proof.Verdict verdict) {
+    List<String> lines = new ArrayList<>();
+    for (Tally tally : verdict.tallies()) {
+      List<Finding> listed = verdict.findings().stream().filter(f -> f.rule().equals(tally.rule())).toList();
+      lines.add(tally.rule() + ": " + tally.count() + (listed.size() < tally.count()
+          ? ", the first " + listed.size() + " of them:" : ""));
+      listed.forEach(finding -> lines.add("  at " + place(finding) + ": " + finding.message() + ". "
+          + finding.advice()));
+    }
+    verdict.notExamined().forEach(reason -> lines.add("not examined: " + reason));
+    return lines;
+  }
+
+  private static String place(Finding finding) {
+    return "(" + Words.number(finding.x()) + ", " + Words.number(finding.y()) + ", " + Words.number(finding.z()) + ")";
+  }
+
+  private static List<String> measures(Measures m) {
+    return List.of(
+        "size " + MakeReport.size(m) + ", from (" + Words.number(m.minX()) + ", " + Words.number(m.minY()) + ", "
+            + Words.number(m.minZ()) + ") to (" + Words.number(m.maxX()) + ", " + Words.number(m.maxY()) + ", "
+            + Words.number(m.maxZ()) + ")",
+        m.facets() + " facets, " + m.vertices() + " vertices, volume " + finite(m.volume()) + " mm3, area "
+            + finite(m.area()) + " mm2",
+        "pieces " + m.pieces() + ", shells " + m.shells() + ", genus " + m.genus());
+  }
+
+  private static String finite(double value) {
+    return Double.isFinite(value) ? Words.number(value) : "unknown";
+  }
+
+  private static String rounding(StlFile.OnGrid grid) {
+    return grid.movedCorners() == 0 ? "every coordinate lies on the grid of 2^-14 mm"
+        : grid.movedCorners() + " facet corners were rounded to the grid of 2^-14 mm, by at most "
+            + String.format(Locale.ROOT, "%.7f", Math.min(grid.largestMove(), Grid.STEP)) + " mm";
+  }
+
+  private static void json(Json json, CheckCommand.Checked checked) throws IOException {
+    json.put("file", checked.file());
+    if (checked.fault().isPresent()) {
+      json.object("fault", fault -> FaultJson.write(fault, checked.fault().get()));
+      return;
+    }
+    Proof.Verdict verdict = checked.verdict().orElseThrow();
+    json.put("encoding", checked.stl().orElseThrow().encoding().name().toLowerCase(Locale.ROOT));
+    json.put("rounded-corners", checked.grid().orElseThrow().movedCorners());
+    verdict(json, verdict);
+  }
+
+  /** A verdict as members of an object. */
+  static void verdict(Json json, Proof.Verdict verdict) throws IOException {
+    json.put("sound", verdict.proven().isPresent());
+    json.objects("rules-broken", verdict.tallies(),
+        (tally, t) -> tally.put("rule", t.rule()).put("count", t.count()));
+    json.objects("findings", verdict.findings(), (finding, f) -> finding.put("rule", f.rule())
+        .numbers("place-mm", f.x(), f.y(), f.z()).put("message", f.message()).put("advice", f.advice()));
+    json.texts("not-examined", verdict.notExamined());
+    json.object("measures", measures -> PartJson.measures(measures, verdict.measures()));
+  }
+}

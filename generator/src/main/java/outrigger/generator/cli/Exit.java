@@ -1,0 +1,15 @@
+package outrigger.generator.cli;
+
+/** Exit codes. */
+final class Exit {
+  /** Done. */
+  static final int DONE = 0;
+  /** A defect of the program. */
+  static final int DEFECT = 1;
+  /** Bad input; nothing is written. */
+  static final int BAD_INPUT = 2;
+  /** Built or read, but the proof found faults; nothing is written. */
+  static final int UNSOUND = 3;
+
+  private Exit() {}
+}

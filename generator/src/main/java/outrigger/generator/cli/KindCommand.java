@@ -1,0 +1,102 @@
+package outrigger.generator.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import outrigger.generator.accessory.Accessory;
+import outrigger.generator.doc.ParameterWords;
+import outrigger.generator.param.Given;
+import outrigger.generator.param.Origin;
+import outrigger.generator.param.ParamSpec;
+import outrigger.generator.param.ParamValues;
+import outrigger.generator.param.Parameter;
+import outrigger.generator.plan.Materials;
+import outrigger.generator.plan.Plan;
+import outrigger.generator.plan.Request;
+import outrigger.generator.run.Batch;
+import outrigger.generator.run.Workshop;
+import outrigger.presets.Shelf;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+
+/** {@code make} for one kind; its options are what the kind declares. */
+final class KindCommand<P extends Record> implements Command {
+  private static final String NAME = "--name";
+  private static final String OUT = "--out";
+  private static final String MATERIAL = "--material";
+
+  private final Root root;
+  private final Accessory<P> accessory;
+  private final ParamSpec<P> parameters;
+  private final CommandSpec spec;
+  private final Map<String, List<String>> given = new LinkedHashMap<>();
+
+  private KindCommand(Root root, Accessory<P> accessory) {
+    this.root = root;
+    this.accessory = accessory;
+    this.parameters = ParamSpec.of(accessory.parameters());
+    this.spec = CommandSpec.wrapWithoutInspection(this);
+  }
+
+  static CommandSpec spec(Root root, Accessory<?> accessory) {
+    return new KindCommand<>(root, accessory).describe();
+  }
+
+  private CommandSpec describe() {
+    spec.usageMessage().header(accessory.summary().replace("%", "%%")).sortOptions(false).abbreviateSynopsis(true);
+    for (Parameter parameter : parameters.parameters()) {
+      add("--" + parameter.key(), parameter.form().placeholder(),
+          parameter.help() + " (" + ParameterWords.inHelp(parameter) + ")");
+    }
+    add(NAME, "NAME", "What the file is called, without .stl. (default " + accessory.kind() + ")");
+    add(MATERIAL, "MATERIAL", "What it is printed in, to tell its weight. (a name of the table materials)");
+    add(OUT, "FOLDER", "Where the file goes. (default " + Arguments.OUT + ")");
+    return spec;
+  }
+
+  private void add(String name, String label, String description) {
+    spec.addOption(OptionSpec.builder(name).paramLabel(label).type(String.class).arity("1")
+        .description(description.replace("%", "%%")).setter(new CommandLine.Model.ISetter() {
+          @Override
+          @SuppressWarnings("unchecked")
+          public <T> T set(T value) {
+            if (value == null) {
+              given.remove(name);
+            } else {
+              given.computeIfAbsent(name, n -> new ArrayList<>()).add((String) value);
+            }
+            return null;
+          }
+        }).build());
+  }
+
+  private Optional<String> text(String option) {
+    return Optional.ofNullable(given.get(option)).map(texts -> texts.get(texts.size() - 1));
+  }
+
+  @Override
+  public int run(Console console) {
+    Shelf shelf = root.shelf();
+    ParamValues<P> values = ParamValues.of(parameters);
+    for (Parameter parameter : parameters.parameters()) {
+      String option = "--" + parameter.key();
+      Optional<String> text = text(option);
+      if (text.isPresent()) {
+        values = values.with(parameter.key(), Given.of(text.get(), Origin.option(option)));
+      }
+    }
+    Request<P> request = new Request<>(text(NAME).orElse(accessory.kind()), accessory, values, Origin.option(NAME));
+    Optional<Given> material = text(MATERIAL).map(t -> Given.of(t, Origin.option(MATERIAL)));
+    Plan plan = new Plan("", "", shelf, Materials.find(shelf, material), List.of(request), List.of());
+    Path folder = Arguments.path(OUT, text(OUT).orElse(Arguments.OUT));
+    Workshop workshop = new Workshop(Runtime.getRuntime().availableProcessors(), console.progress());
+    Batch batch = workshop.make(plan);
+    workshop.write(batch, folder);
+    MakeReport.print(console, batch, folder);
+    return Exit.DONE;
+  }
+}

@@ -1,0 +1,46 @@
+package outrigger.generator.cli;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import outrigger.generator.plan.PresetFiles;
+import outrigger.presets.Shelf;
+import picocli.CommandLine;
+
+/** The options every command has. */
+@CommandLine.Command(name = "outrigger", sortOptions = false,
+    header = "Makes the parts between a model truck's body and its chassis, proven sound before printing.",
+    footer = {"", "Exit codes: 0 done, 1 defect of the program, 2 bad input, 3 built or read but not sound.",
+        "Lengths are in mm unless they carry in or thou: 6, 6mm, 0.25in, 40thou."})
+final class Root implements Command {
+  @CommandLine.Option(names = "--presets", paramLabel = "FILE", scope = CommandLine.ScopeType.INHERIT,
+      description = "A table file of your own, laid over the preset tables.")
+  private String presets = "";
+
+  @CommandLine.Option(names = "--json", scope = CommandLine.ScopeType.INHERIT,
+      description = "Print one JSON object, faults included.")
+  private boolean json;
+
+  @CommandLine.Option(names = {"--help", "-h"}, usageHelp = true, scope = CommandLine.ScopeType.INHERIT,
+      description = "Print this help.")
+  private boolean help;
+
+  @CommandLine.Option(names = "--version", versionHelp = true, description = "Print the version.")
+  private boolean version;
+
+  Optional<Path> ownPresets() {
+    return presets.isEmpty() ? Optional.empty() : Optional.of(Arguments.path("--presets", presets));
+  }
+
+  Shelf shelf() {
+    return PresetFiles.shelf(ownPresets());
+  }
+
+  boolean json() {
+    return json;
+  }
+
+  @Override
+  public int run(Console console) {
+    throw Arguments.missing("outrigger", "needs a command", "make, batch, check, presets or kinds");
+  }
+}

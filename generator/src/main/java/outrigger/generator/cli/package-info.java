@@ -1,0 +1,7 @@
+/**
+ * The command line: all printing, exit codes and {@link outrigger.generator.cli.Main}.
+ *
+ * <p>Exit codes: 0 done, 1 a defect of the program, 2 bad input (nothing written), 3 built or read but not sound
+ * (nothing written).
+ */
+package outrigger.generator.cli;
