@@ -137,7 +137,7 @@ public final class BodyMount implements Accessory<BodyMountParams> {
       stated.put("magnet-spacing", l.magnetSpacing());
     }
     stated.put("post-size", l.post());
-    stated.putAll(l.hole().hole().stated());
+    stated.putAll(l.hole().hole().stated(l.p().flangeThickness()));
     stated.put("screw-height", l.screwZ());
     stated.put("post-to-screw", l.nearestScrew());
     stated.put("flange-length", l.flangeTo() - l.flangeFrom());

@@ -61,8 +61,8 @@ public record Label(String text, double capital, double stroke, Profile profile)
     double stroke = stroke(bead);
     double least = smallestCapital(stroke, bead);
     throw new BadDimension(key, "the label \"" + text + "\" takes at least "
-        + Words.mm(Profile.textWidth(text, least, stroke)) + " x " + Words.mm(least) + ", but there is room for "
-        + Words.mm(Math.max(0, width)) + " x " + Words.mm(Math.max(0, height)),
+        + Words.number(Profile.textWidth(text, least, stroke)) + " x " + Words.mm(least) + ", but there is room for "
+        + Words.number(Math.max(0, width)) + " x " + Words.mm(Math.max(0, height)),
         "Shorten the label, leave it out, or make the part larger.");
   }
 

@@ -120,17 +120,24 @@ public record ScrewHole(Screw screw, Fit fit, HeadSeat seat, double diameter, do
     return lines;
   }
 
-  /** The dimensions it promises, by name, mm. */
-  public Map<String, Double> stated() {
+  /** The dimensions it promises in a part of a thickness, by name, mm. */
+  public Map<String, Double> stated(double thickness) {
     Map<String, Double> stated = new LinkedHashMap<>();
-    stated.put("hole-diameter", diameter);
-    if (!isPlain()) {
-      String name = recessName().substring(recessName().indexOf(' ') + 1).replace(' ', '-');
-      boolean nut = fit == Fit.NUT;
-      stated.put(name + (nut ? "-across-flats" : "-diameter"), nut ? acrossFlats() : mouth);
-      stated.put(name + "-depth", recess);
+    if (isPlain() || isWideThrough(thickness)) {
+      stated.put("hole-diameter", mouth);
+      return stated;
     }
+    String name = recessName().substring(recessName().indexOf(' ') + 1).replace(' ', '-');
+    boolean nut = fit == Fit.NUT;
+    stated.put("hole-diameter", diameter);
+    stated.put(name + (nut ? "-across-flats" : "-diameter"), nut ? acrossFlats() : mouth);
+    stated.put(name + "-depth", recess);
     return stated;
+  }
+
+  /** Whether so little would remain behind the recess that it is bored right through. */
+  boolean isWideThrough(double thickness) {
+    return thickness - recess < land - 1e-9;
   }
 
   private double acrossFlats() {
@@ -149,7 +156,7 @@ public record ScrewHole(Screw screw, Fit fit, HeadSeat seat, double diameter, do
   private Solid turned(double bottom, double top, double bevel) {
     double step = top - recess;
     double high = top + OVERSHOOT;
-    if (isPlain() || step - bottom - bevel < land - 1e-9) {
+    if (isPlain() || isWideThrough(top - bottom - bevel)) {
       return turned(mouth, bottom, high, bevel);
     }
     double r = diameter / 2;

@@ -55,7 +55,7 @@ public record SidewaysHole(ScrewHole hole, double overhang) {
     List<Solid> parts = new ArrayList<>();
     parts.add(hole.cutter(from, to, key).turn(Axis.Z, 90).turn(Axis.X, -90));
     double step = to - hole.recess();
-    boolean wide = !hole.isPlain() && step - from < hole.land();
+    boolean wide = !hole.isPlain() && hole.isWideThrough(to - from);
     parts.add(roof(wide ? hole.mouth() : hole.diameter(), from - ScrewHole.OVERSHOOT, to + ScrewHole.OVERSHOOT));
     if (isRoofed() && !wide) {
       parts.add(roof(hole.mouth(), step, to + ScrewHole.OVERSHOOT));

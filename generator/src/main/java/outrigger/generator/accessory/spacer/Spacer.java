@@ -92,7 +92,7 @@ public final class Spacer implements Accessory<SpacerParams> {
     stated.put("width", p.width());
     stated.put("thickness", thickness);
     if (shape.pattern().count() > 0) {
-      stated.putAll(shape.hole().stated());
+      stated.putAll(shape.hole().stated(thickness - p.bedChamfer()));
     }
     if (p.holes() > 1) {
       stated.put("pitch", p.pitch());

@@ -4,6 +4,7 @@ import java.util.List;
 import outrigger.generator.accessory.feature.Fit;
 import outrigger.generator.accessory.feature.HeadSeat;
 import outrigger.generator.param.Param;
+import outrigger.generator.param.Unit;
 import outrigger.presets.Printer;
 import outrigger.presets.Screw;
 
@@ -39,13 +40,13 @@ public record SpacerParams(
         + "countersink.")
     HeadSeat headSeat,
 
-    @Param(min = 0, max = 12, def = "2", help = "Holes in a row along the length.")
+    @Param(unit = Unit.NONE, min = 0, max = 12, def = "2", help = "Holes in a row along the length.")
     int holes,
 
     @Param(min = 1, max = 290, def = "18", help = "Distance between neighbouring holes of a row, centre to centre.")
     double pitch,
 
-    @Param(min = 1, max = 2, def = "1", help = "Rows of holes: two rows of two make a rectangle.")
+    @Param(unit = Unit.NONE, min = 1, max = 2, def = "1", help = "Rows of holes: two rows of two make a rectangle.")
     int rows,
 
     @Param(min = 1, max = 290, def = "6", help = "Distance between two rows, centre to centre.")

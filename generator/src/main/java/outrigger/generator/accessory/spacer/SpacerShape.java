@@ -61,7 +61,7 @@ record SpacerShape(SpacerParams params, ScrewHole hole, HolePattern pattern) {
     }
     double bead = params.printer().extrusionWidth();
     double left = narrowest() - 2 * leg;
-    if (leg > 0 && left < bead) {
+    if (leg > 0 && left < bead - 1e-9) {
       throw new BadDimension("bed-chamfer", "a bevel of " + Words.mm(leg) + " on both sides leaves "
           + Words.mm(Math.max(0, left)) + " of the narrowest wall on the bed, less than one bead of " + Words.mm(bead),
           "Lower bed-chamfer to " + Words.mm(Math.max(0, (narrowest() - bead) / 2)) + " or less.");

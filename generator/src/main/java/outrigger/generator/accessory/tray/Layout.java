@@ -178,6 +178,6 @@ record Layout(List<Place> places) {
   }
 
   private static String side(double value, String positive, String negative) {
-    return Words.mm(Math.abs(value)) + " " + (value < 0 ? negative : positive);
+    return Math.abs(value) < 0.0005 ? "level with" : Words.mm(Math.abs(value)) + " " + (value < 0 ? negative : positive);
   }
 }

@@ -112,13 +112,16 @@ public final class Tray implements Accessory<TrayParams> {
     stated.put("clear-width", clear.width());
     stated.put("clear-height", clear.height());
     if (p.tabs() > 0) {
-      stated.putAll(frame.hole().hole().stated());
+      stated.putAll(frame.hole().hole().stated(frame.tabDepth()));
       stated.put("hole-height", frame.holeZ());
     }
     for (Layout.Place place : layout.places()) {
-      stated.put(place.item().name() + "-x", place.x());
-      stated.put(place.item().name() + "-y", place.y());
+      String name = place.item().name().replace(' ', '-');
+      stated.put(name + "-x", place.x());
+      stated.put(name + "-y", place.y());
     }
+    // Sums of decimals carry noise that would show in files.
+    stated.replaceAll((name, value) -> Math.rint(value * 1e6) / 1e6);
     return stated;
   }
 

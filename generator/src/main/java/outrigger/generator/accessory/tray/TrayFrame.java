@@ -5,6 +5,7 @@ import java.util.List;
 import outrigger.generator.accessory.BadDimension;
 import outrigger.generator.accessory.Words;
 import outrigger.generator.accessory.feature.SidewaysHole;
+import outrigger.presets.Printer;
 import outrigger.shapes.profile.Profile;
 
 /**
@@ -33,10 +34,14 @@ record TrayFrame(TrayParams params, SidewaysHole hole, double halfLength, double
     double halfWidth = p.width() == 0 ? reach : p.width() / 2;
     double holeZ = p.drop() - p.screwDrop();
     double tabTop = p.tabs() == 0 ? p.wallHeight()
-        : Math.max(p.wallHeight(), holeZ + hole.rise() + hole.hole().wall());
+        : Math.max(p.wallHeight(), wholeLayers(holeZ + hole.rise() + hole.hole().wall(), p.printer()));
     TrayFrame frame = new TrayFrame(p, hole, p.length() / 2, halfWidth, reach, holeZ, tabTop);
     new TrayRules(frame).check();
     return frame;
+  }
+
+  private static double wholeLayers(double height, Printer printer) {
+    return printer.firstLayer() + Math.ceil((height - printer.firstLayer()) / printer.layer() - NOISE) * printer.layer();
   }
 
   /** Half the length inside. */

@@ -3,6 +3,7 @@ package outrigger.generator.accessory.tray;
 import java.util.List;
 import outrigger.generator.accessory.feature.Fit;
 import outrigger.generator.param.Param;
+import outrigger.generator.param.Unit;
 import outrigger.presets.Printer;
 import outrigger.presets.Screw;
 
@@ -59,7 +60,7 @@ public record TrayParams(
         + "(pilot), run into a heat-set insert (insert) or into a nut in a pocket inside (nut).")
     Fit fit,
 
-    @Param(min = 0, max = 6, def = "2", help = "Screw tabs on each side that has a rail.")
+    @Param(unit = Unit.NONE, min = 0, max = 6, def = "2", help = "Screw tabs on each side that has a rail.")
     int tabs,
 
     @Param(min = 1, max = 390, def = "56", help = "Distance between neighbouring screws along the rail.")
@@ -80,7 +81,7 @@ public record TrayParams(
     @Param(min = 0.4, max = 20, def = "1.6", help = "Width of the ribs between them.")
     double rib,
 
-    @Param(min = 0, max = 4, def = "1", help = "Straps that hold a battery down: a pair of slots in the floor for each.")
+    @Param(unit = Unit.NONE, min = 0, max = 4, def = "1", help = "Straps that hold a battery down: a pair of slots in the floor for each.")
     int straps,
 
     @Param(min = 2, max = 40, def = "10", help = "Width of a strap; its slots are 1 mm longer.")
@@ -92,7 +93,7 @@ public record TrayParams(
     @Param(min = 1, max = 390, def = "40", help = "Distance between neighbouring straps along the tray.")
     double strapPitch,
 
-    @Param(min = 0, max = 6, def = "1", help = "Notches for cables in the rim of each end wall.")
+    @Param(unit = Unit.NONE, min = 0, max = 6, def = "1", help = "Notches for cables in the rim of each end wall.")
     int notches,
 
     @Param(min = 1, max = 100, def = "6", help = "Width of a notch.")
@@ -101,7 +102,7 @@ public record TrayParams(
     @Param(min = 0.5, max = 79, def = "4", help = "Depth of a notch below the rim.")
     double notchDepth,
 
-    @Param(min = 0, max = 6, def = "2", help = "Slots for cable ties through each end wall, shared out on both sides of "
+    @Param(unit = Unit.NONE, min = 0, max = 6, def = "2", help = "Slots for cable ties through each end wall, shared out on both sides of "
         + "the notches.")
     int ties,
 
