@@ -106,7 +106,8 @@ public record ScrewHole(Screw screw, Fit fit, HeadSeat seat, double diameter, do
    */
   public void requireThickness(double thickness, String key) {
     if (thickness < thinnest - 1e-9) {
-      throw new BadDimension(key, recessName() + " " + Words.mm(recess) + " deep for " + screw.name() + " needs a part "
+      throw new BadDimension(key, recessName() + (fit == Fit.INSERT ? "" : " " + Words.mm(recess) + " deep") + " for "
+          + screw.name() + " needs a part "
           + Words.mm(thinnest) + " thick, but it is " + Words.mm(thickness),
           "Make the part thicker, or choose a smaller screw or another seat.");
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import outrigger.generator.accessory.BadDimension;
 import outrigger.generator.accessory.Words;
 import outrigger.shapes.num.Axis;
+import outrigger.shapes.num.Grid;
 import outrigger.shapes.profile.Profile;
 import outrigger.shapes.solid.Prism;
 import outrigger.shapes.solid.Solid;
@@ -22,6 +23,7 @@ public record SidewaysHole(ScrewHole hole, double overhang) {
   /** Lean of a countersink's upper wall, and of the roof of a hexagon that stands on a corner, degrees. */
   private static final double CONE = 45;
   private static final double HEXAGON = 30;
+  private static final double CLEAR_OF_ROUNDING = 4 * Grid.STEP;
 
   /**
    * Refuses what a roof cannot help.
@@ -77,7 +79,8 @@ public record SidewaysHole(ScrewHole hole, double overhang) {
     double lean = StrictMath.toRadians(overhang);
     double cos = StrictMath.cos(lean);
     double sin = StrictMath.sin(lean);
-    double corner = cornerRadius(diameter);
+    // The hole's corners are rounded outward: the slopes stand clear of them, or slivers of steeper sides would stay.
+    double corner = cornerRadius(diameter) + CLEAR_OF_ROUNDING;
     // Past the point of touch by a side of the polygon, so that no side steeper than the slope is left over.
     double past = corner * StrictMath.tan(StrictMath.PI / Round.sides(diameter));
     double x = corner * cos + past * sin;

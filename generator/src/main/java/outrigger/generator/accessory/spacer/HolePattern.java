@@ -58,7 +58,7 @@ record HolePattern(List<Double> columns, List<Double> lines, double halfX, doubl
 
   private static void requireGap(String key, int count, double gap, double wall, String advice) {
     if (count > 1 && gap < wall - 1e-9) {
-      throw new BadDimension(key, between(gap) + ", below the minimum wall of " + Words.mm(wall), advice);
+      throw new BadDimension(key, between(gap) + ", where " + Words.mm(wall) + " is the minimum", advice);
     }
   }
 

@@ -10,6 +10,7 @@ import outrigger.generator.accessory.Accessory;
 import outrigger.generator.accessory.BadDimension;
 import outrigger.generator.accessory.Part;
 import outrigger.generator.accessory.Words;
+import outrigger.generator.accessory.feature.Bed;
 import outrigger.generator.accessory.feature.LayerNote;
 import outrigger.generator.accessory.feature.ScrewHole;
 import outrigger.presets.Shelf;
@@ -59,6 +60,8 @@ public final class Spacer implements Accessory<SpacerParams> {
 
   private static Part part(SpacerShape shape, String suffix, double thickness, String key) {
     SpacerParams p = shape.params();
+    boolean flat = p.pose() == SpacerPose.FLAT;
+    Bed.require(p.printer(), p.length(), flat ? p.width() : thickness, flat ? thickness : p.width(), "length");
     boolean marked = p.engrave() == Engrave.ALWAYS || p.engrave() == Engrave.SETS && key.equals("set");
     return new Part(suffix, shape.solid(thickness, marked, key), pose(p), notes(shape, thickness),
         stated(shape, thickness), shape.pattern().count() == 0 ? List.of()
@@ -78,6 +81,9 @@ public final class Spacer implements Accessory<SpacerParams> {
     } else {
       notes.add("Thickness " + Words.mm(thickness) + " does not depend on layers: it is as exact as the printer's "
           + "outlines.");
+      if (p.cornerRadius() > 0) {
+        notes.add("Its rounded corners start as overhangs on the bed; set corner-radius to 0 should they sag.");
+      }
     }
     if (shape.pattern().count() > 0) {
       notes.add("Holes: " + shape.hole().why() + ".");

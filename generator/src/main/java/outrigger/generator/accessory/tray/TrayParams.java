@@ -15,7 +15,7 @@ public record TrayParams(
     @Param(def = "between", help = "Where it hangs: between the rails, or outboard of the left or the right one.")
     TrayPlace place,
 
-    @Param(min = 8, max = 200, def = "36.4", help = "Inside to inside of the two webs; for a tray between the rails.")
+    @Param(min = 8, max = 200, def = "36.4", help = "Inside to inside of the two webs, flat inside; for a tray between the rails.")
     double railSpacing,
 
     @Param(min = 3, max = 60, def = "10", help = "Height of the rails' webs, top to bottom.")

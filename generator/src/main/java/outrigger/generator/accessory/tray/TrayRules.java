@@ -2,6 +2,7 @@ package outrigger.generator.accessory.tray;
 
 import outrigger.generator.accessory.BadDimension;
 import outrigger.generator.accessory.Words;
+import outrigger.generator.accessory.feature.Bed;
 import outrigger.generator.accessory.feature.ScrewHole;
 
 /** What the dimensions of a tray must keep to. */
@@ -24,6 +25,7 @@ record TrayRules(TrayFrame frame) {
   void check() {
     requireBox();
     requireRadius();
+    Bed.require(params().printer(), params().length(), 2 * frame.reach(), frame.tabTop(), "length");
     if (params().tabs() > 0) {
       requireTabs();
       requireScrewInRail();
@@ -90,7 +92,7 @@ record TrayRules(TrayFrame frame) {
     double top = p.screwDrop() - p.screw().diameter() / 2;
     double bottom = p.railHeight() - p.screwDrop() - p.screw().diameter() / 2;
     if (top < 0 || bottom < 0) {
-      throw new BadDimension("screw-drop", "a " + p.screw().size() + " screw " + Words.mm(p.screwDrop())
+      throw new BadDimension("screw-drop", "an " + p.screw().size() + " screw " + Words.mm(p.screwDrop())
           + " below the rail's top leaves a web " + Words.mm(p.railHeight()) + " high at its "
           + (top < 0 ? "top" : "bottom"), "Put screw-drop between " + Words.mm(p.screw().diameter() / 2) + " and "
           + Words.mm(p.railHeight() - p.screw().diameter() / 2) + ".");
