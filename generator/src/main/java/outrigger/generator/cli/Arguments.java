@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import outrigger.generator.param.Fault;
 import outrigger.generator.param.InputException;
 import outrigger.generator.param.NearMiss;
@@ -54,7 +55,8 @@ final class Arguments {
   private static InputException unmatched(CommandLine line, String command, String argument) {
     if (argument.startsWith("-")) {
       String option = argument.split("=", 2)[0];
-      Collection<String> known = new TreeSet<>(line.getCommandSpec().optionsMap().keySet());
+      Collection<String> known = line.getCommandSpec().optionsMap().keySet().stream()
+          .filter(name -> name.startsWith("--")).collect(Collectors.toCollection(TreeSet::new));
       return fault(command, "there is no option " + option, hint(option, known, command), option);
     }
     Collection<String> subcommands = line.getSubcommands().keySet();
@@ -67,8 +69,10 @@ final class Arguments {
         argument);
   }
 
+  /** Compares without dashes, which say nothing about what was meant. */
   private static String hint(String option, Collection<String> known, String command) {
-    List<String> near = NearMiss.of(option, known);
+    List<String> names = known.stream().map(name -> name.replaceFirst("^-+", "")).toList();
+    List<String> near = NearMiss.of(option.replaceFirst("^-+", ""), names).stream().map(name -> "--" + name).toList();
     return near.isEmpty() ? "For all options: " + command + " --help."
         : "Did you mean " + String.join(" or ", near) + "?";
   }

@@ -70,6 +70,7 @@ final class BatchCommand implements Command {
   public int run(Console console) {
     Workshop workshop = new Workshop(threads(), console.progress());
     Path folder = Arguments.path("--out", out);
+    Workshop.refuseUnfit(folder);
     Plan read = new PlanReader(kinds, root.ownPresets(), overrides()).read(Arguments.path("PLAN", plan));
     Batch batch = workshop.make(read);
     workshop.writeWithManifest(batch, folder);

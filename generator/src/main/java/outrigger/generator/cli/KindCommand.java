@@ -93,6 +93,7 @@ final class KindCommand<P extends Record> implements Command {
     Optional<Given> material = text(MATERIAL).map(t -> Given.of(t, Origin.option(MATERIAL)));
     Plan plan = new Plan("", "", shelf, Materials.find(shelf, material), List.of(request), List.of());
     Path folder = Arguments.path(OUT, text(OUT).orElse(Arguments.OUT));
+    Workshop.refuseUnfit(folder);
     Workshop workshop = new Workshop(Runtime.getRuntime().availableProcessors(), console.progress());
     Batch batch = workshop.make(plan);
     workshop.write(batch, folder);

@@ -31,6 +31,7 @@ final class OutputFolder {
     Thread cleaner = new Thread(this::discard, "outrigger-cleaner");
     Runtime.getRuntime().addShutdownHook(cleaner);
     try {
+      refuseIfUnfit();
       makeFolder();
       files.forEach(this::refuseFolderInPlaceOf);
       for (OutputFile file : files) {
@@ -53,18 +54,31 @@ final class OutputFolder {
     }
   }
 
-  private synchronized void makeFolder() throws IOException {
+  /**
+   * Looks whether files can be written, before any work is done on them. Changes nothing.
+   *
+   * @throws InputException if a file stands in the folder's place or the folder may not be written
+   */
+  void refuseIfUnfit() {
     Path wanted = folder.toAbsolutePath().normalize();
     Path existing = wanted;
-    List<Path> missing = new ArrayList<>();
-    while (existing != null && !Files.exists(existing)) {
-      missing.add(0, existing);
+    while (existing.getParent() != null && !Files.exists(existing)) {
       existing = existing.getParent();
     }
-    if (existing != null && !Files.isDirectory(existing)) {
+    if (!Files.isDirectory(existing)) {
       throw new InputException(fault(existing.equals(wanted) ? "the output folder " + folder + " is a file"
           : "the output folder " + folder + " cannot be made, since " + existing.getFileName() + " is a file",
           "Give a folder with --out, or move that file away."));
+    }
+    if (!Files.isWritable(existing)) {
+      throw refused(new AccessDeniedException(existing.toString()));
+    }
+  }
+
+  private synchronized void makeFolder() throws IOException {
+    List<Path> missing = new ArrayList<>();
+    for (Path path = folder.toAbsolutePath().normalize(); !Files.exists(path); path = path.getParent()) {
+      missing.add(0, path);
     }
     for (Path path : missing) {
       Files.createDirectory(path);

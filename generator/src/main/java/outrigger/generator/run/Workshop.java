@@ -111,6 +111,15 @@ public final class Workshop {
   }
 
   /**
+   * Looks whether a folder can be written, before any work is done. Changes nothing.
+   *
+   * @throws InputException if a file stands in its place or it may not be written
+   */
+  public static void refuseUnfit(Path folder) {
+    new OutputFolder(folder).refuseIfUnfit();
+  }
+
+  /**
    * Writes every part of a batch into a folder, made if need be; all of them or none.
    *
    * @return the files written
