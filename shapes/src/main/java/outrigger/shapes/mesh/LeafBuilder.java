@@ -1,23 +1,63 @@
 package outrigger.shapes.mesh;
 
+import java.util.ArrayList;
+import java.util.List;
+import outrigger.shapes.num.Grid;
 import outrigger.shapes.num.Placement;
 import outrigger.shapes.solid.Prism;
 import outrigger.shapes.solid.Revolution;
 
-/** Makes the polyhedron of a leaf solid. Pending. */
+/** Makes the polyhedron of a leaf solid. */
 final class LeafBuilder {
   private LeafBuilder() {}
 
+  /** The polyhedron of a prism: walls between the sections that its draft and its rims ask for, and two caps. */
   static Polyhedron prism(Prism prism) {
-    throw new UnsupportedOperationException("pending");
+    return new PrismBuilder(prism).build();
   }
 
+  /** The polyhedron of a revolution: one strip of walls for each edge of the half section. */
   static Polyhedron revolution(Revolution revolution) {
-    throw new UnsupportedOperationException("pending");
+    return new RevolutionBuilder(revolution).build();
   }
 
-  /** The same polyhedron placed: exact where the placement keeps the grid, else rounded once and cut into facets. */
+  /**
+   * The same polyhedron placed, exactly.
+   *
+   * @param placement one that keeps the grid
+   */
   static Polyhedron place(Polyhedron polyhedron, Placement placement) {
-    throw new UnsupportedOperationException("pending");
+    if (!placement.keepsGrid()) {
+      throw new IllegalArgumentException("a placement off the grid");
+    }
+    if (placement.equals(Placement.IDENTITY)) {
+      return polyhedron;
+    }
+    int[] xyz = polyhedron.xyz().clone();
+    for (int i = 0; i < xyz.length; i += 3) {
+      double x = Grid.toMm(xyz[i]);
+      double y = Grid.toMm(xyz[i + 1]);
+      double z = Grid.toMm(xyz[i + 2]);
+      xyz[i] = Grid.fromMm(placement.x(x, y, z));
+      xyz[i + 1] = Grid.fromMm(placement.y(x, y, z));
+      xyz[i + 2] = Grid.fromMm(placement.z(x, y, z));
+    }
+    return new Polyhedron(xyz, placement.mirrors() ? reversed(polyhedron.faces()) : polyhedron.faces());
+  }
+
+  private static List<int[][]> reversed(List<int[][]> faces) {
+    List<int[][]> result = new ArrayList<>(faces.size());
+    for (int[][] loops : faces) {
+      int[][] back = new int[loops.length][];
+      for (int l = 0; l < loops.length; l++) {
+        int n = loops[l].length;
+        back[l] = new int[n];
+        for (int i = 0; i < n; i++) {
+          back[l][i] = loops[l][n - 1 - i];
+        }
+      }
+      result.add(back);
+    }
+    return result;
   }
 }

@@ -1,5 +1,7 @@
 package outrigger.shapes.solid;
 
+import outrigger.shapes.num.Grid;
+import outrigger.shapes.num.ShapeException;
 import outrigger.shapes.profile.Profile;
 
 /**
@@ -15,6 +17,31 @@ import outrigger.shapes.profile.Profile;
  */
 public record Prism(Profile profile, double bottom, double top, double draftDegrees, EdgeForm bottomEdge,
     EdgeForm topEdge) implements Solid {
+
+  /**
+   * Checks what can be told before building.
+   *
+   * @throws ShapeException if the profile is empty, the top is not above the bottom, the draft is 89 degrees or more
+   *     either way, or the rims take more than the height
+   */
+  public Prism {
+    if (profile.isEmpty()) {
+      throw new ShapeException("the profile of a prism is empty", "Give it an area.");
+    }
+    if (Grid.fromMm(top) <= Grid.fromMm(bottom)) {
+      throw new ShapeException("a prism from " + bottom + " up to " + top + " mm has no height",
+          "Put its top above its bottom.");
+    }
+    if (!(Math.abs(draftDegrees) < 89)) {
+      throw new ShapeException("a draft of " + draftDegrees + " degrees; the limit is 89 either way",
+          "Use a smaller draft.");
+    }
+    double rims = bottomEdge.height() + topEdge.height();
+    if (!(rims <= top - bottom)) {
+      throw new ShapeException("rims of " + rims + " mm together do not fit a prism " + (top - bottom) + " mm high",
+          "Use smaller chamfers or fillets.");
+    }
+  }
 
   /** A straight prism with sharp rims. */
   public static Prism of(Profile profile, double bottom, double top) {
