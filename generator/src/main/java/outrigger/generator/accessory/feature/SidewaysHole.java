@@ -14,15 +14,16 @@ import outrigger.shapes.solid.Solid;
  * A screw hole that lies on its side in the build pose, with a pointed roof so that it prints without support.
  *
  * <p>The round hole is whole: the roof only adds room above it, so what passes the hole on the drawing passes the
- * hole in the part. A hexagon stands on a corner, and a countersink's 45 degrees need no roof.
+ * hole in the part. A hexagon stands on a corner and gets the roof above its upright flats; a countersink's 45
+ * degrees need none.
  *
  * @param hole the hole as it would be along Z
  * @param overhang steepest overhang that prints without support, degrees from the vertical
  */
 public record SidewaysHole(ScrewHole hole, double overhang) {
-  /** Lean of a countersink's upper wall, and of the roof of a hexagon that stands on a corner, degrees. */
+  /** Lean of a countersink's upper wall, degrees from the vertical. */
   private static final double CONE = 45;
-  private static final double HEXAGON = 30;
+  /** How far a roof stands clear of corners rounded to the grid, mm. */
   private static final double CLEAR_OF_ROUNDING = 4 * Grid.STEP;
 
   /**
@@ -31,18 +32,18 @@ public record SidewaysHole(ScrewHole hole, double overhang) {
    * @throws BadDimension where the printer cannot do the lean that the recess has
    */
   public SidewaysHole {
-    double lean = hole.seat() == HeadSeat.COUNTERSINK ? CONE : hole.fit() == Fit.NUT ? HEXAGON : 0;
-    if (overhang < lean) {
-      throw new BadDimension(lean == CONE ? "head-seat" : "fit", "the recess for " + hole.screw().name() + " lies on "
-          + "its side and leans " + Words.number(lean) + " degrees, but this printer does "
-          + Words.number(overhang) + " without support", "Choose another seat or fit.");
+    if (hole.seat() == HeadSeat.COUNTERSINK && overhang < CONE) {
+      throw new BadDimension("head-seat", "the countersink for " + hole.screw().name() + " lies on its side and leans "
+          + Words.number(CONE) + " degrees, but this printer does " + Words.number(overhang) + " without support",
+          "Choose another head-seat.");
     }
   }
 
   /** Highest point of the hole above its axis, roof included, mm. */
   public double rise() {
     double bore = rise(hole.diameter());
-    return Math.max(bore, isRoofed() ? rise(hole.mouth()) : hole.mouth() / 2);
+    double mouth = hole.fit() == Fit.NUT ? hexagonRise() : isRoofed() ? rise(hole.mouth()) : hole.mouth() / 2;
+    return Math.max(bore, mouth);
   }
 
   /**
@@ -58,9 +59,13 @@ public record SidewaysHole(ScrewHole hole, double overhang) {
     parts.add(hole.cutter(from, to, key).turn(Axis.Z, 90).turn(Axis.X, -90));
     double step = to - hole.recess();
     boolean wide = !hole.isPlain() && hole.isWideThrough(to - from);
-    parts.add(roof(wide ? hole.mouth() : hole.diameter(), from - ScrewHole.OVERSHOOT, to + ScrewHole.OVERSHOOT));
+    double end = to + ScrewHole.OVERSHOOT;
+    parts.add(roof(roundRoof(wide ? hole.mouth() : hole.diameter()), from - ScrewHole.OVERSHOOT, end));
     if (isRoofed() && !wide) {
-      parts.add(roof(hole.mouth(), step, to + ScrewHole.OVERSHOOT));
+      parts.add(roof(roundRoof(hole.mouth()), step, end));
+    }
+    if (hole.fit() == Fit.NUT) {
+      parts.add(roof(hexagonRoof(), step, end));
     }
     return Solid.union(parts);
   }
@@ -70,12 +75,12 @@ public record SidewaysHole(ScrewHole hole, double overhang) {
     return !hole.isPlain() && hole.seat() != HeadSeat.COUNTERSINK && hole.fit() != Fit.NUT;
   }
 
-  private Solid roof(double diameter, double from, double to) {
-    return Prism.of(roofProfile(diameter), -to, -from).turn(Axis.X, 90);
+  private static Solid roof(Profile profile, double from, double to) {
+    return Prism.of(profile, -to, -from).turn(Axis.X, 90);
   }
 
   /** The roof seen along the hole, x across and y up: two slopes that touch the polygon round the hole. */
-  private Profile roofProfile(double diameter) {
+  private Profile roundRoof(double diameter) {
     double lean = StrictMath.toRadians(overhang);
     double cos = StrictMath.cos(lean);
     double sin = StrictMath.sin(lean);
@@ -86,6 +91,21 @@ public record SidewaysHole(ScrewHole hole, double overhang) {
     double x = corner * cos + past * sin;
     double y = corner * sin - past * cos;
     return Profile.polygon(0, 0, x, y, 0, corner / sin, -x, y);
+  }
+
+  /** The roof above a hexagon's upright flats. */
+  private Profile hexagonRoof() {
+    double x = hexagonHalf();
+    return Profile.polygon(0, 0, x, hole.mouth() / 4, 0, hexagonRise(), -x, hole.mouth() / 4);
+  }
+
+  private double hexagonRise() {
+    return hole.mouth() / 4 + hexagonHalf() / StrictMath.tan(StrictMath.toRadians(overhang));
+  }
+
+  /** Half the width across the flats, clear of the rounding of the hexagon's corners. */
+  private double hexagonHalf() {
+    return hole.mouth() / 2 * StrictMath.cos(StrictMath.PI / 6) + CLEAR_OF_ROUNDING;
   }
 
   private double rise(double diameter) {
