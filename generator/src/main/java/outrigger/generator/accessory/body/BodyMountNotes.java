@@ -25,8 +25,8 @@ final class BodyMountNotes {
     notes.add("Screw holes: " + l.hole().hole().why() + ", with a pointed roof above the round hole.");
     notes.add(foot(l));
     if (l.p().magnets() == 2 && l.p().pole() != Pole.NONE) {
-      notes.add("Both magnets have the " + l.p().pole() + " pole up and push each other apart: glue one at a time and "
-          + "let it set.");
+      notes.add("Both magnets have the " + l.p().pole() + " pole up and push each other apart: fasten one before "
+          + "you bring the other near.");
     }
     notes.add("Loose magnets are dangerous: two that are swallowed are an emergency, they disturb pacemakers, pinch "
         + "and shatter; never heat them, and keep them from children.");

@@ -12,13 +12,11 @@ import outrigger.shapes.solid.Solid;
  * upright; the text reads upright or up the face, whichever comes out larger.
  *
  * @param y of the face
- * @param width of the face, its middle at x = 0
+ * @param width of the face between its rounded corners, its middle at x = 0
  * @param bottom z of the face's lower edge
  * @param top z of its upper edge
  */
 public record PoleMark(double y, double width, double bottom, double top) {
-  /** Plain face left round each mark, mm; common practice. */
-  private static final double MARGIN = 0.6;
   /** A pole mark taller than this reads no better, mm. */
   private static final double TALLEST_POLE = 5;
   /** Share of the height the pole gets where both marks must share a low face. */
@@ -32,27 +30,29 @@ public record PoleMark(double y, double width, double bottom, double top) {
    * @throws BadDimension naming {@code pole} or {@code label} where the face is too small
    */
   public List<Solid> cutters(Pole pole, Optional<String> text, Printer printer) {
-    double room = top - bottom - 2 * MARGIN;
-    double across = width - 2 * MARGIN;
+    double margin = printer.minimumWall();
+    double ceiling = top - margin;
+    double room = ceiling - bottom - margin;
     if (text.isEmpty()) {
       return pole == Pole.NONE ? List.of()
-          : List.of(hung(Label.fit(pole.name(), across, Math.min(TALLEST_POLE, room), printer, "pole"), top - MARGIN));
+          : List.of(hung(Label.fit(pole.name(), width, Math.min(TALLEST_POLE, room), printer, "pole"), ceiling));
     }
     if (pole == Pole.NONE) {
-      return List.of(hung(larger(text.get(), across, room, printer), top - MARGIN));
+      return List.of(hung(larger(text.get(), width, room, printer), ceiling));
     }
     try {
-      return stacked(pole.name(), text.get(), across, room, printer);
+      return stacked(pole.name(), text.get(), ceiling, room, printer);
     } catch (BadDimension tooLow) {
-      return List.of(hung(larger(pole.name() + " " + text.get(), across, room, printer), top - MARGIN));
+      // Upright only: an N that lies on its side reads as a Z.
+      return List.of(hung(Label.fit(pole.name() + " " + text.get(), width, room, printer, "label"), ceiling));
     }
   }
 
-  private List<Solid> stacked(String pole, String text, double across, double room, Printer printer) {
-    Label mark = Label.fit(pole, across, Math.min(TALLEST_POLE, room * POLE_SHARE), printer, "pole");
-    double used = tall(mark) + MARGIN;
-    Label line = larger(text, across, room - used, printer);
-    return List.of(hung(mark, top - MARGIN), hung(line, top - MARGIN - used));
+  private List<Solid> stacked(String pole, String text, double ceiling, double room, Printer printer) {
+    Label mark = Label.fit(pole, width, Math.min(TALLEST_POLE, room * POLE_SHARE), printer, "pole");
+    double used = tall(mark) + printer.minimumWall();
+    Label line = larger(text, width, room - used, printer);
+    return List.of(hung(mark, ceiling), hung(line, ceiling - used));
   }
 
   private static Label larger(String text, double width, double height, Printer printer) {
