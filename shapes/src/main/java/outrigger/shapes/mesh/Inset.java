@@ -6,6 +6,7 @@ import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.Sign;
 import outrigger.shapes.num.Grid;
 import outrigger.shapes.num.ShapeException;
+import outrigger.shapes.profile.Profile;
 import outrigger.shapes.profile.Ring;
 
 /**
@@ -14,6 +15,14 @@ import outrigger.shapes.profile.Ring;
  * <p>Corners keep their numbers, so that rings of several insets can be joined by walls.
  */
 final class Inset {
+  /** Grid steps within which two corners are one: each is rounded by half a step, from sides rounded themselves. */
+  private static final int NEAR = 3;
+  /**
+   * Grid steps within which the ends of an edge that turned round are one: the flats of a rounded corner lie within the
+   * chord error of its circle, so an inset of the full radius overshoots them by as much.
+   */
+  private static final int OVERSHOT = (int) (3 * Profile.CHORD_ERROR * Grid.PER_MM);
+
   private Inset() {}
 
   /**
@@ -24,13 +33,15 @@ final class Inset {
    * @throws ShapeException if an edge would turn round or rings would meet
    */
   static int[][] of(List<Ring> rings, double mm) {
+    if (mm == 0) {
+      return rings.stream().map(ring -> moved(ring, 0)).toArray(int[][]::new);
+    }
     int[][] moved = new int[rings.size()][];
     for (int r = 0; r < moved.length; r++) {
       moved[r] = moved(rings.get(r), mm * Grid.PER_MM);
+      weldNear(rings.get(r), moved[r]);
     }
-    if (mm != 0) {
-      check(rings, moved, mm);
-    }
+    check(rings, moved, mm);
     return moved;
   }
 
@@ -54,6 +65,34 @@ final class Inset {
     return xy;
   }
 
+  /** Brings corners that rounding alone keeps apart, as where a chamfer meets its corner radius, to one place. */
+  private static void weldNear(Ring ring, int[] xy) {
+    int n = xy.length / 2;
+    int first = 0;
+    while (first < n && isOne(ring, xy, (first + n - 1) % n, first)) {
+      first++;
+    }
+    for (int k = 0; k < n - 1 && first < n; k++) {
+      int i = (first + k) % n;
+      int j = (i + 1) % n;
+      if (isOne(ring, xy, i, j)) {
+        xy[2 * j] = xy[2 * i];
+        xy[2 * j + 1] = xy[2 * i + 1];
+      }
+    }
+  }
+
+  private static boolean isOne(Ring ring, int[] xy, int i, int j) {
+    int reach = along(ring, xy, i, j) < 0 ? OVERSHOT : NEAR;
+    return Math.abs(xy[2 * i] - xy[2 * j]) <= reach && Math.abs(xy[2 * i + 1] - xy[2 * j + 1]) <= reach;
+  }
+
+  /** Positive where a moved edge still runs its old way, negative where it turned round. */
+  private static long along(Ring ring, int[] xy, int i, int j) {
+    return (xy[2 * j] - (long) xy[2 * i]) * (ring.x(j) - ring.x(i))
+        + (xy[2 * j + 1] - (long) xy[2 * i + 1]) * (ring.y(j) - ring.y(i));
+  }
+
   private static void check(List<Ring> rings, int[][] moved, double mm) {
     for (int r = 0; r < moved.length; r++) {
       Ring ring = rings.get(r);
@@ -61,10 +100,8 @@ final class Inset {
       int n = ring.size();
       for (int i = 0; i < n; i++) {
         int j = (i + 1) % n;
-        long dx = xy[2 * j] - (long) xy[2 * i];
-        long dy = xy[2 * j + 1] - (long) xy[2 * i + 1];
-        long along = dx * (ring.x(j) - ring.x(i)) + dy * (ring.y(j) - ring.y(i));
-        if (along < 0 || along == 0 && (dx != 0 || dy != 0)) {
+        boolean point = xy[2 * i] == xy[2 * j] && xy[2 * i + 1] == xy[2 * j + 1];
+        if (!point && along(ring, xy, i, j) <= 0) {
           throw tooDeep(ring.x(i), ring.y(i), mm);
         }
       }
