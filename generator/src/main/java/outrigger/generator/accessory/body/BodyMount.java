@@ -59,8 +59,9 @@ public final class BodyMount implements Accessory<BodyMountParams> {
   public List<Part> build(BodyMountParams p, Shelf shelf) {
     BodyMountLayout layout = BodyMountLayout.of(p, shelf);
     BodyMountChecks.require(layout);
-    return List.of(new Part("", solid(layout), "Standing as on the truck: lower edge of the flange on the bed, head up; "
-        + "no support.", BodyMountNotes.of(layout), stated(layout), BodyMountNotes.hardware(layout, shelf)));
+    String pose = "Standing as on the truck: lower edge of the flange on the bed, head up; no support.";
+    return List.of(new Part("", solid(layout), pose, BodyMountNotes.of(layout), stated(layout),
+        BodyMountNotes.hardware(layout, shelf)));
   }
 
   private static Solid solid(BodyMountLayout l) {

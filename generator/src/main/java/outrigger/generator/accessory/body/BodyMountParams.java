@@ -71,7 +71,8 @@ public record BodyMountParams(
     @Param(unit = Unit.NONE, min = 2, max = 8, def = "2", help = "Screws through the web.")
     int screws,
     @Param(max = 200, def = "0",
-        help = "Between the two screws next to the post, or twice from its middle to the first; 0 is as close as heads allow.")
+        help = "Between the two screws next to the post, or twice from its middle to the first; 0 is as close as heads "
+            + "allow.")
     double screwSpacing,
     @Param(max = 100, def = "0", help = "Between screws on the same side of the post; 0 is as close as heads allow.")
     double screwPitch,
