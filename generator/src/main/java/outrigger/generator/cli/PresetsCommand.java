@@ -95,21 +95,25 @@ final class PresetsCommand implements Command {
     return !value.column().equals("name");
   }
 
-  /** Each source once, with the rows and columns it stands for. */
+  /** Each source once, with the rows and columns it stands for; columns of the same rows share a line. */
   private static void printSources(Console console, Shelf shelf, TableInfo info) {
     Map<Source, Map<String, List<String>>> uses = new LinkedHashMap<>();
     for (Item item : shelf.items(info.type())) {
       for (Sourced value : shelf.sources(item)) {
-        uses.computeIfAbsent(value.source(), s -> new LinkedHashMap<>())
-            .computeIfAbsent(value.column(), c -> new ArrayList<>()).add(item.name());
+        if (isShown(value)) {
+          uses.computeIfAbsent(value.source(), s -> new LinkedHashMap<>())
+              .computeIfAbsent(value.column(), c -> new ArrayList<>()).add(item.name());
+        }
       }
     }
     int rows = shelf.names(info.type()).size();
     console.line("");
     console.line("Sources");
-    uses.forEach((source, columns) -> {
+    uses.forEach((source, rowsOfColumns) -> {
       console.line("  " + Texts.choice(source.kind()).replace('-', ' ') + ": " + source.text());
-      columns.forEach((column, names) -> console.line("    " + column
+      Map<List<String>, List<String>> columnsOfRows = new LinkedHashMap<>();
+      rowsOfColumns.forEach((column, names) -> columnsOfRows.computeIfAbsent(names, n -> new ArrayList<>()).add(column));
+      columnsOfRows.forEach((names, columns) -> console.line("    " + String.join(", ", columns)
           + (names.size() == rows ? "" : " of " + String.join(", ", names))));
     });
   }

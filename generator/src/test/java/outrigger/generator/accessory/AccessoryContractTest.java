@@ -6,117 +6,150 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
-import java.util.stream.Stream;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
 import outrigger.generator.param.Fault;
 import outrigger.generator.param.InputException;
 import outrigger.generator.param.ParamSpec;
 import outrigger.generator.param.ParamValues;
 import outrigger.generator.param.Parameter;
-import outrigger.presets.DiscMagnet;
+import outrigger.generator.param.Texts;
+import outrigger.generator.param.Unit;
+import outrigger.generator.run.Batch;
+import outrigger.generator.run.Made;
+import outrigger.generator.run.Progress;
+import outrigger.generator.run.Workshop;
 import outrigger.presets.Item;
-import outrigger.presets.Printer;
-import outrigger.presets.Rail;
-import outrigger.presets.Screw;
 import outrigger.presets.Shelf;
+import outrigger.presets.TableInfo;
 import outrigger.shapes.check.Measures;
-import outrigger.shapes.check.Proof;
-import outrigger.shapes.mesh.Mesher;
-import outrigger.shapes.num.Grid;
-import outrigger.shapes.stl.StlWriter;
 
-/** What holds for every accessory on the list, whatever it makes. */
+/** What every kind of part owes, whoever wrote it. */
 class AccessoryContractTest {
+  /** Options of every {@code make} command, and keys of every plan, that no parameter may be named like. */
+  private static final Set<String> TAKEN = Set.of("name", "kind", "out", "material", "presets", "json", "help",
+      "threads");
   private static final Shelf SHELF = Shelf.standard();
-  private static final List<Class<? extends Item>> TABLES =
-      List.of(Rail.class, Screw.class, DiscMagnet.class, Printer.class);
 
-  static Stream<Accessory<?>> accessories() {
-    return Accessories.all().stream();
+  private static Batch make(Accessory<?> accessory, Map<String, String> parameters) {
+    return new Workshop(1, Progress.NONE)
+        .make(Workshop.one(accessory.kind(), accessory.kind(), SHELF, parameters));
   }
 
-  @ParameterizedTest
-  @MethodSource("accessories")
-  void build_default_isSoundAndTellsWhatItIs(Accessory<?> accessory) {
-    List<Part> parts = build(accessory);
-    assertFalse(parts.isEmpty());
-    Set<String> suffixes = new HashSet<>();
-    for (Part part : parts) {
-      assertTrue(suffixes.add(part.suffix()), "two parts called " + part.suffix());
-      assertFalse(part.pose().isBlank());
-      assertFalse(part.notes().isEmpty());
-      assertFalse(part.stated().isEmpty());
-      requireSound(part, "at its defaults");
+  private static void assertSoundOnTheBed(Batch batch) {
+    assertFalse(batch.parts().isEmpty());
+    for (Made made : batch.parts()) {
+      Measures m = made.measures();
+      assertTrue(m.volume() > 0 && m.area() > 0, made.name() + " has no volume");
+      assertEquals(0, m.minZ(), made.name() + " does not lie on the bed");
+      assertEquals(1, m.pieces(), made.name() + " falls apart");
+      assertTrue(made.part().pose().endsWith("."), made.name() + " has no pose, one sentence");
+      assertFalse(made.part().notes().isEmpty(), made.name() + " has no notes");
+      assertFalse(made.part().stated().isEmpty(), made.name() + " states no dimension");
+      made.part().stated().values().forEach(mm -> assertTrue(Double.isFinite(mm), made.name() + " states " + mm));
     }
   }
 
-  /** One parameter moved to its least and greatest value, each of its words, each preset of the table. */
-  @ParameterizedTest
-  @MethodSource("accessories")
-  void build_eachParameterAtItsEnds_isSoundOrRefusedByName(Accessory<?> accessory) {
-    ParamSpec<?> spec = ParamSpec.of(accessory.parameters());
-    int built = 0;
-    for (Parameter parameter : spec.parameters()) {
-      for (String value : values(parameter)) {
-        String given = accessory.kind() + " --" + parameter.key() + " " + value;
-        try {
-          List<Part> parts = build(accessory, parameter.key(), value);
-          parts.forEach(part -> requireSound(part, given));
-          built++;
-        } catch (BadDimension refusal) {
-          assertTrue(spec.find(refusal.parameter()).isPresent(), given + ": " + refusal.getMessage());
-        } catch (InputException refusal) {
-          List<String> keys = refusal.faults().stream().map(Fault::parameter).toList();
-          assertTrue(keys.stream().allMatch(key -> spec.find(key).isPresent()), given + ": " + refusal.getMessage());
+  @TestFactory
+  List<DynamicTest> atItsDefault_isSoundAndTheSameBytesTwice() {
+    return forEach((accessory, name) -> {
+      Batch once = make(accessory, Map.of());
+      assertSoundOnTheBed(once);
+      Batch twice = make(accessory, Map.of());
+      for (int i = 0; i < once.parts().size(); i++) {
+        assertArrayEquals(once.parts().get(i).stl(), twice.parts().get(i).stl());
+      }
+    });
+  }
+
+  /** The least and the greatest value of each number, every word of each choice, everything else at its default. */
+  @TestFactory
+  List<DynamicTest> atEachLimit_isSoundOrRefusedByParameter() {
+    List<DynamicTest> tests = new ArrayList<>();
+    for (Accessory<?> accessory : Accessories.all()) {
+      for (Parameter parameter : ParamSpec.of(accessory.parameters()).parameters()) {
+        for (String text : limits(parameter)) {
+          tests.add(DynamicTest.dynamicTest(accessory.kind() + " --" + parameter.key() + " " + text,
+              () -> assertSoundOrRefused(accessory, parameter.key(), text)));
         }
       }
     }
-    assertTrue(built >= 10, "only " + built + " built");
+    return tests;
   }
 
-  @ParameterizedTest
-  @MethodSource("accessories")
-  void build_twice_givesTheSameBytes(Accessory<?> accessory) {
-    byte[] once = bytes(build(accessory).get(0));
-    byte[] again = bytes(build(accessory).get(0));
-    assertArrayEquals(once, again);
-  }
-
-  private static List<String> values(Parameter parameter) {
-    List<String> values = new ArrayList<>(parameter.choices());
-    if (parameter.isNumber()) {
-      values.add(Words.number(parameter.min()));
-      values.add(Words.number(parameter.max()));
-    }
-    if (parameter.form().kind().equals("yes-no")) {
-      values.addAll(List.of("yes", "no"));
-    }
-    for (Class<? extends Item> table : TABLES) {
-      if (parameter.isPresetOf(table)) {
-        values.addAll(SHELF.names(table));
+  /** Every preset a parameter can name, such as every screw and every magnet. */
+  @TestFactory
+  List<DynamicTest> withEachPreset_isSoundOrRefusedByParameter() {
+    List<DynamicTest> tests = new ArrayList<>();
+    for (Accessory<?> accessory : Accessories.all()) {
+      for (Parameter parameter : ParamSpec.of(accessory.parameters()).parameters()) {
+        for (TableInfo table : SHELF.tables()) {
+          if (parameter.isPresetOf(table.type())) {
+            for (Item item : SHELF.items(table.type())) {
+              tests.add(DynamicTest.dynamicTest(accessory.kind() + " --" + parameter.key() + " " + item.name(),
+                  () -> assertSoundOrRefused(accessory, parameter.key(), item.name())));
+            }
+          }
+        }
       }
     }
-    return values;
+    return tests;
   }
 
-  private static void requireSound(Part part, String given) {
-    Proof.Verdict verdict = Proof.judge(Mesher.mesh(part.solid()));
-    assertTrue(verdict.proven().isPresent(), () -> given + ": " + verdict.findings());
-    Measures measures = verdict.measures();
-    assertTrue(measures.volume() > 0, given);
-    assertEquals(1, measures.pieces(), given);
-    assertEquals(0, measures.minZ(), Grid.STEP, given + " does not lie on the bed");
+  private static void assertSoundOrRefused(Accessory<?> accessory, String key, String text) {
+    try {
+      assertSoundOnTheBed(make(accessory, Map.of(key, text)));
+    } catch (InputException e) {
+      Set<String> keys = Set.copyOf(ParamSpec.of(accessory.parameters()).keys());
+      for (Fault fault : e.faults()) {
+        assertTrue(keys.contains(fault.parameter()), "the refusal names no parameter: " + fault.message());
+        assertTrue(fault.advice().endsWith(".") || fault.advice().endsWith("?"),
+            "the refusal advises nothing: " + fault.message());
+      }
+    }
   }
 
-  private static byte[] bytes(Part part) {
-    return StlWriter.bytes(Proof.judge(Mesher.mesh(part.solid())).proven().orElseThrow(), "part");
+  private static List<String> limits(Parameter parameter) {
+    if (parameter.isNumber()) {
+      return List.of(Texts.number(parameter.min()), Texts.number(parameter.max()));
+    }
+    if (parameter.isList() && parameter.hasUnit()) {
+      return List.of(Texts.number(parameter.min()), Texts.number(parameter.max()));
+    }
+    return parameter.form().kind().equals("yes-no") ? List.of("yes", "no") : parameter.choices();
   }
 
-  private static <P extends Record> List<Part> build(Accessory<P> accessory, String... given) {
-    return accessory.build(ParamValues.record(accessory.parameters(), SHELF, given), SHELF);
+  @TestFactory
+  List<DynamicTest> parameters_areDeclaredForUsers() {
+    return forEach((accessory, name) -> {
+      ParamSpec<?> spec = ParamSpec.of(accessory.parameters());
+      for (Parameter parameter : spec.parameters()) {
+        assertFalse(TAKEN.contains(parameter.key()), parameter.key() + " is the name of an option of every command");
+        assertTrue(parameter.help().endsWith("."), parameter.key() + ": help is no sentence");
+        assertTrue(parameter.unit() != Unit.NONE || !parameter.form().kind().equals("length"));
+      }
+      ParamValues.of(spec).resolve(name, SHELF);
+      assertTrue(accessory.kind().matches("[a-z]+(-[a-z]+)*"));
+      assertTrue(accessory.summary().endsWith(".") && !accessory.summary().contains("@|")
+          && !accessory.summary().contains("${"), name + ": summary");
+    });
+  }
+
+  @Test
+  void kinds_areEachListedOnce() {
+    assertEquals(Accessories.kinds().names().stream().distinct().toList(), Accessories.kinds().names());
+  }
+
+  private interface Check {
+    void run(Accessory<?> accessory, String name);
+  }
+
+  private static List<DynamicTest> forEach(Check check) {
+    return Accessories.all().stream().map(accessory -> DynamicTest.dynamicTest(accessory.kind(),
+        () -> check.run(accessory, accessory.kind()))).toList();
   }
 }

@@ -61,6 +61,9 @@ class BadOptionsTest {
           + "Lower wall-thickness or raise width.",
       "--label lost | hook: table screws has no \"M3-sockt\". Did you mean M3-socket or M2-socket or "
           + "M4-socket?",
+      "--label touch | hook: parts touch only along a line here, from (10.000, 10.000, 0.000) mm to (10.000, "
+          + "10.000, 10.000) mm, which no print file can say. Let them overlap by a tenth of a millimetre there, or "
+          + "move them apart.",
       "--name ../x | the name \"../x\" (option --name) cannot be a file name everywhere. Use letters a to z, digits, "
           + "dashes, points between them; begin and end with a letter or digit.",
       "--name a/b | the name \"a/b\" (option --name) cannot be a file name everywhere. Use letters a to z, digits, "
@@ -136,6 +139,15 @@ class BadOptionsTest {
         + "Give a folder with --out, or move that file away.\n", run.err());
     assertEquals(Exit.BAD_INPUT, run.exit());
     assertEquals("kept", Files.readString(file));
+  }
+
+  @Test
+  void make_folderInPlaceOfTheFile_isRefused() throws IOException {
+    Files.createDirectory(folder.resolve("hook.stl"));
+    Run run = Run.hook("make", "hook", "--out", folder.toString());
+    assertEquals("there is a folder named hook.stl in " + folder + ", where a file is to be written. "
+        + "Move it away or give another folder with --out.\n", run.err());
+    assertEquals(List.of("hook.stl"), list(folder));
   }
 
   @Test
