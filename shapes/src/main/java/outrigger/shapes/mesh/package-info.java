@@ -1,0 +1,34 @@
+/**
+ * From a solid to triangles on the grid: every Boolean of an expression at once, decided exactly.
+ *
+ * <p><b>Input.</b> A {@link outrigger.shapes.solid.Solid}. <b>Output.</b> A {@link outrigger.shapes.mesh.Mesh}: closed,
+ * welded, facets counter-clockwise seen from outside, no more facets than its faces need. That it is sound is for
+ * {@code check.Proof} to say, which shares only the predicates of {@code exact} with this package.
+ *
+ * <p><b>Steps.</b> The unit of work is a <i>face</i>, a flat many-cornered area, not a facet.
+ * <ol>
+ * <li>{@code LeafBuilder} makes a {@code Polyhedron} of each leaf ({@code PrismBuilder}, {@code RevolutionBuilder});
+ *     {@code Faces} numbers all faces, corners and planes, so that flush faces are known by one number.
+ * <li>{@code Arranger} takes each pair of faces whose boxes meet and finds, through {@code Spans}, the stretches of line
+ *     they leave on each other's planes. Crossing, standing on and touching are one rule.
+ * <li>{@code Sheet} lays the segments of one plane into a {@code ConstrainedTriangulation}, which adds the exact points
+ *     where they cross. {@code Walker} steps from triangle to triangle and keeps, in two {@code Membership}s, whether the
+ *     expression holds just above and just below; one ray of the {@code Locator} starts each piece. A triangle bounds the
+ *     result where it holds on exactly one side.
+ * <li>{@code Outline} gathers the edges of what was kept by plane and sense: seams between flush faces are gone. It drops
+ *     corners that bend nothing, and {@code EdgeMatcher} splits edges at corners of their neighbours.
+ * <li>{@code FaceTriangulator} cuts each face into facets, constrained Delaunay, and only now are corners that lie off the
+ *     grid rounded to it ({@code Kernel}). {@code Settler} looks whether that made facets meet, and if so resolves them by
+ *     the same steps as a soup, until none do.
+ * </ol>
+ *
+ * <p><b>Exactness.</b> Corners of operands are whole grid units; a new corner is where an edge meets a plane or three
+ * planes meet, an {@link outrigger.shapes.exact.ExactPoint}. No decision rests on rounded numbers.
+ *
+ * <p><b>Sources.</b> Requicha and Voelcker, <i>Boolean operations in solid modeling</i>, Proc. IEEE 73 (1985), for
+ * classifying by neighbourhoods; Zhou, Grinspun, Zorin, Jacobson, <i>Mesh arrangements for solid geometry</i>, ACM TOG 35
+ * (2016), for whole expressions by winding numbers; Sloan, <i>A fast algorithm for generating constrained Delaunay
+ * triangulations</i>, Computers and Structures 47 (1993), for freeing a segment's way by flips. Why this way and not
+ * another: {@code docs/kernel.md}.
+ */
+package outrigger.shapes.mesh;

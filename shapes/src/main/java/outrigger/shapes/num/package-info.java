@@ -1,0 +1,6 @@
+/**
+ * Numbers and places: the grid that all coordinates lie on, axes, placements, and what is thrown for a bad shape.
+ *
+ * <p>The only tolerance of the whole layer is the grid step, {@link outrigger.shapes.num.Grid#STEP}.
+ */
+package outrigger.shapes.num;

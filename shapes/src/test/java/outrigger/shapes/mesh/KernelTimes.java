@@ -1,0 +1,53 @@
+package outrigger.shapes.mesh;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Locale;
+import outrigger.shapes.check.Proof;
+import outrigger.shapes.stl.StlWriter;
+
+/**
+ * Times the reference parts: text to operands, Booleans, rounding, proof and STL bytes in memory, on one thread. Not a
+ * test: {@code java -cp shapes/target/classes:shapes/target/test-classes outrigger.shapes.mesh.KernelTimes [FILE.ops...]}
+ */
+final class KernelTimes {
+  private static final String[] PARTS = {"spacer", "tower", "tray", "random-prisms"};
+
+  private KernelTimes() {}
+
+  public static void main(String[] args) throws IOException {
+    for (String name : args.length > 0 ? args : PARTS) {
+      ReferencePart part = name.endsWith(".ops") ? ReferencePart.of(Files.readString(Path.of(name)))
+          : ReferencePart.named(name);
+      time(name, part);
+    }
+  }
+
+  private static void time(String name, ReferencePart part) {
+    long until = System.nanoTime() + 8_000_000_000L;
+    double[] mesh = new double[10_000];
+    double[] all = new double[10_000];
+    int n = 0;
+    int warmUp = 10;
+    int facets = 0;
+    while (n < 15 + warmUp || System.nanoTime() < until && n < mesh.length) {
+      long start = System.nanoTime();
+      Mesh result = part.mesh();
+      long meshed = System.nanoTime();
+      byte[] bytes = StlWriter.bytes(Proof.judge(result).proven().orElseThrow(), name);
+      all[n] = (System.nanoTime() - start) / 1e6;
+      mesh[n++] = (meshed - start) / 1e6;
+      facets = (bytes.length - 84) / 50;
+    }
+    // the second half of the runs: compiled by then
+    System.out.printf(Locale.ROOT, "{\"part\":\"%s\",\"runs\":%d,\"total_ms\":%.3f,\"mesh_ms\":%.3f,\"facets\":%d}%n",
+        name, n - n / 2, median(Arrays.copyOfRange(all, n / 2, n)), median(Arrays.copyOfRange(mesh, n / 2, n)), facets);
+  }
+
+  private static double median(double[] values) {
+    Arrays.sort(values);
+    return values[values.length / 2];
+  }
+}
