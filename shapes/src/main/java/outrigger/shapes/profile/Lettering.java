@@ -60,8 +60,8 @@ final class Lettering {
       }
       x += advance(key);
     }
-    Geometry all = Plane.FACTORY.buildGeometry(lines);
-    return Plane.buffer(all, stroke / 2 * Grid.PER_MM, SEGMENTS);
+    Geometry all = Overlays.FACTORY.buildGeometry(lines);
+    return Overlays.buffer(all, stroke / 2 * Grid.PER_MM, SEGMENTS);
   }
 
   private double advance(char key) {
@@ -74,6 +74,6 @@ final class Lettering {
       points[i] = new Coordinate(Grid.fromMm(x + unit * (digits.charAt(2 * i) - '0')),
           Grid.fromMm(stroke / 2 + unit * (digits.charAt(2 * i + 1) - '0')));
     }
-    return points.length == 1 ? Plane.FACTORY.createPoint(points[0]) : Plane.FACTORY.createLineString(points);
+    return points.length == 1 ? Overlays.FACTORY.createPoint(points[0]) : Overlays.FACTORY.createLineString(points);
   }
 }

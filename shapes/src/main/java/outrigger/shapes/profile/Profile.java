@@ -119,7 +119,7 @@ public final class Profile {
       points[i] = Grid.fromMm(xy[i]);
     }
     Profile profile = outline(points);
-    String fault = Plane.fault(profile.regions);
+    String fault = Overlays.fault(profile.regions);
     if (!fault.isEmpty()) {
       throw new ShapeException("a polygon that crosses or touches itself: " + fault,
           "List the corners once round, in order.");
@@ -151,7 +151,7 @@ public final class Profile {
 
   /** All profiles together; none gives the empty profile. */
   public static Profile union(List<Profile> profiles) {
-    return profiles.isEmpty() ? EMPTY : new Profile(Plane.union(profiles.stream().map(Profile::regions).toList()));
+    return profiles.isEmpty() ? EMPTY : new Profile(Overlays.union(profiles.stream().map(Profile::regions).toList()));
   }
 
   /** Moved by millimetres, rounded to the grid, so that the outline itself stays as it is. */
@@ -169,7 +169,7 @@ public final class Profile {
   public Profile turn(double degrees) {
     Placement turn = Placement.turn(Axis.Z, Sizes.finite("angle", degrees));
     Profile turned = map((x, y) -> round(turn.xx() * x + turn.xy() * y), (x, y) -> round(turn.yx() * x + turn.yy() * y));
-    return degrees % 90 == 0 || isEmpty() ? turned : new Profile(Plane.snapped(turned.regions));
+    return degrees % 90 == 0 || isEmpty() ? turned : new Profile(Overlays.snapped(turned.regions));
   }
 
   /** Mirrored in the Y axis: x becomes -x. */
@@ -202,7 +202,7 @@ public final class Profile {
     }
     // JTS rounds an arc's segments to the nearest count, so one may span half as much again as asked for.
     int segments = (int) Math.ceil(1.5 * Circles.inscribedSides(Math.abs(distance), chordError) / 4);
-    return new Profile(Plane.buffer(regions, distance * Grid.PER_MM, segments)).checked();
+    return new Profile(Overlays.buffer(regions, distance * Grid.PER_MM, segments)).checked();
   }
 
   /** This profile and the others together. */
@@ -218,12 +218,12 @@ public final class Profile {
       return this;
     }
     Profile all = others.length == 1 ? others[0] : union(List.of(others));
-    return all.isEmpty() ? this : new Profile(Plane.difference(regions, all.regions));
+    return all.isEmpty() ? this : new Profile(Overlays.difference(regions, all.regions));
   }
 
   /** What this profile and the other share. */
   public Profile common(Profile other) {
-    return isEmpty() || other.isEmpty() ? EMPTY : new Profile(Plane.intersection(regions, other.regions));
+    return isEmpty() || other.isEmpty() ? EMPTY : new Profile(Overlays.intersection(regions, other.regions));
   }
 
   /** Whether there is no region. */

@@ -19,11 +19,11 @@ import org.locationtech.jts.operation.valid.TopologyValidationError;
 import outrigger.shapes.num.Grid;
 
 /** Regions to JTS geometry and back, both in grid units, and the JTS operations used. */
-final class Plane {
+final class Overlays {
   private static final PrecisionModel GRID = new PrecisionModel(1);
   static final GeometryFactory FACTORY = new GeometryFactory();
 
-  private Plane() {}
+  private Overlays() {}
 
   static List<Region> union(List<List<Region>> parts) {
     List<Geometry> geometries = new ArrayList<>();
@@ -75,7 +75,7 @@ final class Plane {
     for (int i = 0; i < polygons.length; i++) {
       Region region = regions.get(i);
       polygons[i] = FACTORY.createPolygon(loop(region.shell()),
-          region.holes().stream().map(Plane::loop).toArray(LinearRing[]::new));
+          region.holes().stream().map(Overlays::loop).toArray(LinearRing[]::new));
     }
     return polygons.length == 1 ? polygons[0] : FACTORY.createMultiPolygon(polygons);
   }
