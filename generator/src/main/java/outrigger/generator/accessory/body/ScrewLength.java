@@ -2,7 +2,6 @@ package outrigger.generator.accessory.body;
 
 import java.util.Optional;
 import outrigger.generator.accessory.feature.Fit;
-import outrigger.generator.accessory.feature.HeadSeat;
 import outrigger.presets.Nut;
 import outrigger.presets.Screw;
 import outrigger.presets.Shelf;
@@ -33,7 +32,11 @@ final class ScrewLength {
     Screw screw = p.screw();
     // One pitch of thread stands out of the nut: its first turn does not carry; common practice.
     double beyond = BodyMountNotes.nut(screw, shelf).map(Nut::height).orElse(screw.diameter()) + screw.pitch();
-    double sunk = p.headSeat() == HeadSeat.COUNTERBORE ? l.hole().hole().recess() : 0;
+    double sunk = switch (p.headSeat()) {
+      case COUNTERBORE -> l.hole().hole().recess();
+      case WASHER -> screw.headHeight(); // the washer lies under the head again
+      case NONE, COUNTERSINK -> 0;
+    };
     return p.flangeThickness() - sunk + rail + beyond;
   }
 }

@@ -15,6 +15,7 @@ import outrigger.presets.PilotHole;
 import outrigger.presets.Printer;
 import outrigger.presets.Screw;
 import outrigger.presets.Shelf;
+import outrigger.presets.Washer;
 
 /** Turns screw, fit and seat into the dimensions of a hole. */
 record ScrewHoleRules(Screw screw, Printer printer, Shelf shelf) {
@@ -42,8 +43,8 @@ record ScrewHoleRules(Screw screw, Printer printer, Shelf shelf) {
       throw new BadDimension("head-seat", "a countersink does not fit the " + screw.head() + " head of "
           + screw.name(), "Choose head-seat counterbore, or a countersunk screw.");
     }
-    if (seat == HeadSeat.COUNTERBORE && screw.isCountersunk()) {
-      throw new BadDimension("head-seat", "a counterbore is flat, but " + screw.name() + " has a conical head",
+    if (seat.isFlat() && screw.isCountersunk()) {
+      throw new BadDimension("head-seat", "a " + word(seat) + " seat is flat, but " + screw.name() + " has a conical head",
           "Choose head-seat countersink, or a screw with a flat seat.");
     }
   }
@@ -55,17 +56,33 @@ record ScrewHoleRules(Screw screw, Printer printer, Shelf shelf) {
     double wall = printer.minimumWall();
     return switch (seat) {
       case NONE -> new ScrewHole(screw, fit, seat, bore, bore, 0, 0, 0, wall, List.of(), why);
-      case COUNTERBORE -> counterbore(fit, bore, table - screw.diameter(), why);
+      case COUNTERBORE -> counterbore(fit, seat, bore, screw.headDiameter(), 0, List.of(), why);
+      case WASHER -> washer(fit, bore, why);
       case COUNTERSINK -> countersink(fit, bore, why);
     };
   }
 
-  private ScrewHole counterbore(Fit fit, double bore, double play, String why) {
+  private ScrewHole washer(Fit fit, double bore, String why) {
+    Washer washer = smallest(shelf.items(Washer.class).stream().filter(w -> w.name().endsWith("-normal")).toList(),
+        Washer::size, Washer::thickness, "plain washer");
+    return counterbore(fit, HeadSeat.WASHER, bore, Math.max(washer.outside(), screw.headDiameter()),
+        washer.thickness(), List.of(washer.size() + " washer (" + washer.standard() + ")"), why);
+  }
+
+  /**
+   * A flat-bottomed recess.
+   *
+   * @param widest diameter of what lies in it
+   * @param under thickness of what lies under the head
+   */
+  private ScrewHole counterbore(Fit fit, HeadSeat seat, double bore, double widest, double under, List<String> extras,
+      String why) {
     // The head floats with the shank: the same play, so that the shank meets its wall first.
-    double mouth = screw.headDiameter() + play + printer.holeAllowance();
-    double depth = screw.headHeight() + LAYERS_BELOW_FLUSH * printer.layer();
-    return new ScrewHole(screw, fit, HeadSeat.COUNTERBORE, bore, mouth, depth, printer.minimumWall(),
-        depth + printer.minimumWall(), printer.minimumWall(), List.of(), why);
+    double play = bore - printer.holeAllowance() - screw.diameter();
+    double mouth = widest + play + printer.holeAllowance();
+    double depth = screw.headHeight() + under + LAYERS_BELOW_FLUSH * printer.layer();
+    return new ScrewHole(screw, fit, seat, bore, mouth, depth, printer.minimumWall(),
+        depth + printer.minimumWall(), printer.minimumWall(), extras, why);
   }
 
   private ScrewHole countersink(Fit fit, double bore, String why) {

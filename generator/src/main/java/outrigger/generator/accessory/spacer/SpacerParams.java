@@ -36,8 +36,8 @@ public record SpacerParams(
         + "(pilot), run into a heat-set insert (insert) or into a nut held in a pocket (nut).")
     Fit fit,
 
-    @Param(def = "none", help = "How the screw's head lies in the upper face: on it, in a counterbore or in a "
-        + "countersink.")
+    @Param(def = "none", help = "How the screw's head lies in the upper face: on it (none), in a counterbore, in one "
+        + "on a plain washer (washer), or in a countersink.")
     HeadSeat headSeat,
 
     @Param(unit = Unit.NONE, min = 0, max = 12, def = "2", help = "Holes in a row along the length.")

@@ -140,6 +140,16 @@ class SpacerTest {
     assertEquals(3.6, bore, ROUND);
   }
 
+  /** ISO 7089 M3 washer 7.0 x 0.5, page "M1.6 Flat Washers - Dimensional Row (ISO 7089)". */
+  @Test
+  void build_washerSeat_takesIso7089WasherUnderTheHead() {
+    Part part = part("head-seat=washer thickness=6 pitch=16");
+    double pin = Proven.gauge(part.solid()).pinDiameter(Axis.Z, 5, 8, 0);
+    assertTrue(pin >= 7 + 0.4 + 0.2 - GRID, "pin " + pin);
+    assertEquals(3.0 + 0.5 + 0.2, part.stated().get("counterbore-depth"), 1e-9);
+    assertEquals(List.of("2 x M3-socket", "2 x M3 washer (ISO 7089)"), part.hardware());
+  }
+
   /** ISO 10642 M3 theoretical head diameter 6.72, document "EN ISO 10642 (DIN 7991) grade 10.9". */
   @Test
   void build_countersink_takesIso10642Cone() {
