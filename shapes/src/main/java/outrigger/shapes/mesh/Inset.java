@@ -1,12 +1,16 @@
 package outrigger.shapes.mesh;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.Sign;
 import outrigger.shapes.num.Grid;
 import outrigger.shapes.num.ShapeException;
+import outrigger.shapes.profile.Loops;
 import outrigger.shapes.profile.Profile;
+import outrigger.shapes.profile.Region;
 import outrigger.shapes.profile.Ring;
 
 /**
@@ -26,13 +30,33 @@ final class Inset {
   private Inset() {}
 
   /**
-   * The corners of rings, x and y in turn, moved in.
+   * The corners of regions moved in: of each region its rings, shell first, of each ring x and y in turn.
    *
-   * @param rings matter to the left of each
    * @param mm how far to move; negative moves out of the matter
-   * @throws ShapeException if an edge would turn round or rings would meet
+   * @throws ShapeException if an edge would turn round, rings would meet or pass each other, or a corner would leave
+   *     the grid
    */
-  static int[][] of(List<Ring> rings, double mm) {
+  static int[][][] of(List<Region> regions, double mm) {
+    List<Ring> rings = new ArrayList<>();
+    for (Region region : regions) {
+      rings.add(region.shell());
+      rings.addAll(region.holes());
+    }
+    int[][] moved = moved(rings, mm);
+    int[][][] grouped = new int[regions.size()][][];
+    int from = 0;
+    for (int r = 0; r < grouped.length; r++) {
+      int to = from + 1 + regions.get(r).holes().size();
+      grouped[r] = Arrays.copyOfRange(moved, from, to);
+      from = to;
+    }
+    if (mm != 0) {
+      checkNested(grouped, mm);
+    }
+    return grouped;
+  }
+
+  private static int[][] moved(List<Ring> rings, double mm) {
     if (mm == 0) {
       return rings.stream().map(ring -> moved(ring, 0)).toArray(int[][]::new);
     }
@@ -59,8 +83,8 @@ final class Inset {
       double v = Math.sqrt(vx * vx + vy * vy);
       // normals to the left of both edges; their sum over 1 + cosine reaches the mitre
       double share = units / (1 + (ux * vx + uy * vy) / (u * v));
-      xy[2 * i] = (int) Math.floor(ring.x(i) - (uy / u + vy / v) * share + 0.5);
-      xy[2 * i + 1] = (int) Math.floor(ring.y(i) + (ux / u + vx / v) * share + 0.5);
+      xy[2 * i] = PolyhedronBuilder.onGrid((long) Math.floor(ring.x(i) - (uy / u + vy / v) * share + 0.5));
+      xy[2 * i + 1] = PolyhedronBuilder.onGrid((long) Math.floor(ring.y(i) + (ux / u + vx / v) * share + 0.5));
     }
     return xy;
   }
@@ -107,6 +131,17 @@ final class Inset {
       }
     }
     checkApart(moved, mm);
+  }
+
+  /** Rings may pass each other without an edge crossing in the end, as where a hole's rim is wider than its wall. */
+  private static void checkNested(int[][][] regions, double mm) {
+    List<List<int[]>> loops = Arrays.stream(regions).map(List::of).toList();
+    String fault = Loops.fault(loops);
+    if (!fault.isEmpty()) {
+      throw new ShapeException(String.format(Locale.ROOT,
+          "a rim or draft that moves the outline by %.3f mm does not fit the profile: ", Math.abs(mm)) + fault,
+          "Use a smaller chamfer, fillet or draft, or wider walls and gaps.");
+    }
   }
 
   /** No two edges may meet but neighbours in their common corner. */

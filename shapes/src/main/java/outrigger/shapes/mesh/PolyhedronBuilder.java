@@ -6,8 +6,14 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import outrigger.shapes.exact.Sign;
+import outrigger.shapes.num.Grid;
 
-/** Gathers the faces of a polyhedron, giving equal corners one number and leaving out what has no area. */
+/**
+ * Gathers the faces of a polyhedron, giving equal corners of one ring one number and leaving out what has no area.
+ *
+ * <p>Rings that touch keep corners of their own: each then closes by itself, and the kernel decides what the touch
+ * means for the whole.
+ */
 final class PolyhedronBuilder {
   private record Corner(int x, int y, int z) {}
 
@@ -15,15 +21,32 @@ final class PolyhedronBuilder {
   private final List<Corner> corners = new ArrayList<>();
   private final List<int[][]> faces = new ArrayList<>();
 
-  /** Number of the vertex at a place in grid units. */
+  /** Begins a ring: no corner to come is one with a corner before. */
+  void startRing() {
+    numbers.clear();
+  }
+
+  /**
+   * Number of the vertex at a place in grid units.
+   *
+   * @throws outrigger.shapes.num.ShapeException if it lies beyond the grid
+   */
   int vertex(int x, int y, int z) {
-    Corner corner = new Corner(x, y, z);
+    Corner corner = new Corner(onGrid(x), onGrid(y), onGrid(z));
     Integer number = numbers.putIfAbsent(corner, corners.size());
     if (number == null) {
       corners.add(corner);
       return corners.size() - 1;
     }
     return number;
+  }
+
+  /** Lets a coordinate through that is on the grid; {@link Grid} words the refusal. */
+  static int onGrid(long units) {
+    if (Math.abs(units) > Grid.LIMIT) {
+      Grid.fromMm(Grid.toMm(units));
+    }
+    return (int) units;
   }
 
   /** Adds a flat face by its loops: the outer one counter-clockwise seen from outside, then holes clockwise. */

@@ -6,7 +6,6 @@ import outrigger.shapes.num.Grid;
 import outrigger.shapes.num.ShapeException;
 import outrigger.shapes.profile.Profile;
 import outrigger.shapes.profile.Region;
-import outrigger.shapes.profile.Ring;
 import outrigger.shapes.solid.EdgeForm;
 import outrigger.shapes.solid.Prism;
 
@@ -25,10 +24,13 @@ final class PrismBuilder {
 
   Polyhedron build() {
     List<Section> sections = sections();
-    for (Region region : prism.profile().regions()) {
-      List<Ring> rings = new ArrayList<>(List.of(region.shell()));
-      rings.addAll(region.holes());
-      addRegion(rings, sections);
+    List<Region> regions = prism.profile().regions();
+    List<int[][][]> outlines = new ArrayList<>();
+    for (Section section : sections) {
+      outlines.add(Inset.of(regions, section.inset));
+    }
+    for (int r = 0; r < regions.size(); r++) {
+      addRegion(r, sections, outlines);
     }
     return out.build();
   }
@@ -80,10 +82,10 @@ final class PrismBuilder {
     return sections;
   }
 
-  private void addRegion(List<Ring> rings, List<Section> sections) {
+  private void addRegion(int region, List<Section> sections, List<int[][][]> outlines) {
     int[][] below = null;
     for (int s = 0; s < sections.size(); s++) {
-      int[][] here = numbered(Inset.of(rings, sections.get(s).inset), Grid.fromMm(sections.get(s).z));
+      int[][] here = numbered(outlines.get(s)[region], Grid.fromMm(sections.get(s).z));
       if (s == 0) {
         addCap(here, true);
       } else {
@@ -99,6 +101,7 @@ final class PrismBuilder {
   private int[][] numbered(int[][] rings, int z) {
     int[][] loops = new int[rings.length][];
     for (int r = 0; r < rings.length; r++) {
+      out.startRing();
       loops[r] = new int[rings[r].length / 2];
       for (int i = 0; i < loops[r].length; i++) {
         loops[r][i] = out.vertex(rings[r][2 * i], rings[r][2 * i + 1], z);

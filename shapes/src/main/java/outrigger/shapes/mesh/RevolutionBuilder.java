@@ -23,6 +23,7 @@ final class RevolutionBuilder {
   }
 
   private void add(Ring ring) {
+    out.startRing();
     int n = ring.size();
     int[][] circles = new int[n][];
     for (int i = 0; i < n; i++) {

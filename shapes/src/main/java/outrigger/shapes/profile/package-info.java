@@ -18,6 +18,7 @@
  * with a fixed precision model, which rounds each crossing to the grid and keeps the topology right while it does so.
  *
  * <p><b>Not promised.</b> Two rings may touch at a point, as JTS allows. Such a profile has an area and a boundary
- * like any other, but its prism touches itself along a line and cannot be made sound; it is refused when meshed.
+ * like any other, but its prism touches itself along a line and cannot be made sound alone; it is refused when meshed,
+ * unless other solids of the same expression cover the line or cut it away.
  */
 package outrigger.shapes.profile;

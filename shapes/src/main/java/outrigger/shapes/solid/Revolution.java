@@ -2,9 +2,11 @@ package outrigger.shapes.solid;
 
 import java.util.ArrayList;
 import java.util.List;
+import outrigger.shapes.num.Grid;
 import outrigger.shapes.num.ShapeException;
 import outrigger.shapes.profile.Circles;
 import outrigger.shapes.profile.Profile;
+import outrigger.shapes.profile.Sizes;
 
 /**
  * A half section turned once round the Z axis.
@@ -45,18 +47,34 @@ public record Revolution(Profile halfSection, int sides, boolean circumscribed) 
   }
 
   /**
-   * A cone or frustum as a post.
+   * A cone or frustum as a post, its radii rounded to the grid as those of {@link Profile#post} are.
    *
    * @param bottomDiameter diameter at {@code bottom}, mm, 0 for a tip
    * @param topDiameter diameter at {@code top}, mm, 0 for a tip
    */
   public static Revolution cone(double bottomDiameter, double topDiameter, double bottom, double top) {
-    return of(coneSection(bottomDiameter, topDiameter, bottom, top));
+    return cone(bottomDiameter, topDiameter, bottom, top,
+        Circles.inscribedSides(Math.max(bottomDiameter, topDiameter) / 2, Profile.CHORD_ERROR));
   }
 
-  /** The same as a cutter, so that a cone of these sizes fits in. */
+  /** The same with as many sides as given. */
+  public static Revolution cone(double bottomDiameter, double topDiameter, double bottom, double top, int sides) {
+    return new Revolution(coneSection(bottomDiameter, topDiameter, bottom, top, false), sides, false);
+  }
+
+  /**
+   * The same as a cutter, so that a cone of these sizes fits in; its radii are rounded as those of
+   * {@link Profile#hole} are, so that it meets a hole of one of its diameters without a seam.
+   */
   public static Revolution coneCutter(double bottomDiameter, double topDiameter, double bottom, double top) {
-    return cutter(coneSection(bottomDiameter, topDiameter, bottom, top));
+    return coneCutter(bottomDiameter, topDiameter, bottom, top,
+        Circles.circumscribedSides(Math.max(bottomDiameter, topDiameter) / 2, Profile.CHORD_ERROR));
+  }
+
+  /** The same with as many sides as given: those of the hole it meets. */
+  public static Revolution coneCutter(double bottomDiameter, double topDiameter, double bottom, double top,
+      int sides) {
+    return new Revolution(coneSection(bottomDiameter, topDiameter, bottom, top, true), sides, true);
   }
 
   /** A sphere about the origin, its corners on the true sphere. */
@@ -78,17 +96,27 @@ public record Revolution(Profile halfSection, int sides, boolean circumscribed) 
     return new Revolution(Profile.polygon(xy.stream().mapToDouble(d -> d).toArray()), sides, false);
   }
 
-  private static Profile coneSection(double bottomDiameter, double topDiameter, double bottom, double top) {
-    double rb = bottomDiameter / 2;
-    double rt = topDiameter / 2;
-    if (!(rb >= 0 && rt >= 0 && rb + rt > 0)) {
-      throw new ShapeException("a cone of diameters " + bottomDiameter + " and " + topDiameter + " mm",
-          "Neither may be negative and one must be above 0.");
+  private static Profile coneSection(double bottomDiameter, double topDiameter, double bottom, double top,
+      boolean hole) {
+    double rb = radius("bottom diameter", bottomDiameter, hole);
+    double rt = radius("top diameter", topDiameter, hole);
+    if (Grid.fromMm(top) <= Grid.fromMm(bottom)) {
+      throw new ShapeException("a cone from " + Sizes.mm(bottom) + " up to " + Sizes.mm(top) + " has no height",
+          "Put its top above its bottom.");
     }
     if (rb == 0) {
       return Profile.polygon(0, bottom, rt, top, 0, top);
     }
     return rt == 0 ? Profile.polygon(0, bottom, rb, bottom, 0, top)
         : Profile.polygon(0, bottom, rb, bottom, rt, top, 0, top);
+  }
+
+  /** A radius on the grid, mm, 0 for a tip. */
+  private static double radius(String name, double diameter, boolean hole) {
+    if (diameter == 0) {
+      return 0;
+    }
+    Sizes.positive(name, diameter);
+    return Grid.toMm(hole ? Circles.holeRadius(diameter) : Circles.postRadius(diameter));
   }
 }
