@@ -26,6 +26,10 @@ public final class ExactPoint {
   private final double roughX;
   private final double roughY;
   private final double roughZ;
+  /** Numbers its maker gave to planes it is known to lie in; -1 for none. */
+  private int planeA = -1;
+  private int planeB = -1;
+  private int planeC = -1;
 
   private ExactPoint(long x, long y, long z) {
     this.x = x;
@@ -148,6 +152,22 @@ public final class ExactPoint {
     }
     BigInteger w = BigInteger.valueOf(wp + wq + wr).multiply(p.w()).multiply(q.w()).multiply(r.w());
     return fraction(at[0], at[1], at[2], w);
+  }
+
+  /**
+   * Notes planes that this new point lies in by the way it was made, so that zeros need not be computed. They are hints,
+   * not part of what it is.
+   */
+  public ExactPoint in(int a, int b, int c) {
+    planeA = a;
+    planeB = b;
+    planeC = c;
+    return this;
+  }
+
+  /** Number of a plane it is known to lie in, k from 0 to 2, or -1. */
+  public int plane(int k) {
+    return k == 0 ? planeA : k == 1 ? planeB : planeC;
   }
 
   /** Whether it lies on the grid. */

@@ -73,8 +73,8 @@ final class Arranger {
       }
       Plane q = faces.plane(other.plane);
       int axis = Spans.axisOf(p, q);
-      ExactPoint a = point(face.from[e]);
-      ExactPoint b = point(face.to[e]);
+      ExactPoint a = faces.point(face.from[e]).in(face.plane, other.plane, -1);
+      ExactPoint b = faces.point(face.to[e]).in(face.plane, other.plane, -1);
       // the other face runs the edge from b to a, its matter to the left: above where b->a goes along n x its normal
       int way = ExactPoint.compare(a, b, axis);
       boolean above = way == Spans.direction(p, q, axis) == other.up;
@@ -173,7 +173,4 @@ final class Arranger {
     return result;
   }
 
-  private ExactPoint point(int v) {
-    return ExactPoint.of(faces.x(v), faces.y(v), faces.z(v));
-  }
 }

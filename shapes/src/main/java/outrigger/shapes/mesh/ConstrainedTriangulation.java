@@ -17,6 +17,9 @@ final class ConstrainedTriangulation {
     ExactPoint of(int segment, int other);
   }
 
+  /** For segments whose lines have no number. */
+  static final int NO_LINE = -1;
+
   private final Triangulation tri = new Triangulation();
   private Crossing crossing;
   /** Lists of segments, each node a segment and the rest of its list; 0 is the empty list. */
@@ -45,18 +48,28 @@ final class ConstrainedTriangulation {
     return rest[node];
   }
 
-  /** Lays a segment between two vertices. */
-  void lay(int from, int to, int id) {
+  /**
+   * Lays a segment between two vertices.
+   *
+   * @param id number of the segment
+   * @param line number of the line it lies on, which vertices may be known to lie on; or {@link #NO_LINE}
+   */
+  void lay(int from, int to, int id, int line) {
     int a = from;
     while (a != to) {
-      a = step(a, to, id);
+      a = step(a, to, id, line);
     }
   }
 
+  /** Turn of a third vertex against a segment's way, without arithmetic where it is known to lie on its line. */
+  private int turn(int a, int b, int c, int line) {
+    return tri.isKnownOn(c, line) ? 0 : tri.turn(a, b, c);
+  }
+
   /** Lays the first piece of a segment and returns the vertex it ends in. */
-  private int step(int a, int b, int id) {
-    int h = wedge(a, b);
-    if (tri.turn(a, b, tri.destination(h)) == 0) {
+  private int step(int a, int b, int id, int line) {
+    int h = wedge(a, b, line);
+    if (turn(a, b, tri.destination(h), line) == 0) {
       append(h, id);
       return tri.destination(h);
     }
@@ -64,20 +77,20 @@ final class ConstrainedTriangulation {
     int e = Triangulation.next(h);
     while (true) {
       if (tri.mark(e) != Triangulation.FREE) {
-        int z = tri.insertOn(e, crossing.of(segment[tri.mark(e)], id));
+        int z = tri.insertOn(e, crossing.of(segment[Math.abs(tri.mark(e))], id));
         if (crossed.isEmpty()) {
           append(tri.find(a, z), id);
           tri.legalize();
         } else {
           tri.legalize();
-          lay(a, z, id);
+          lay(a, z, id, line);
         }
         return z;
       }
       crossed.add(new int[] {tri.origin(e), tri.destination(e)});
       int back = tri.twin(e);
       int apex = tri.origin(Triangulation.previous(back));
-      int side = tri.turn(a, b, apex);
+      int side = turn(a, b, apex, line);
       if (side == 0) {
         clear(a, apex, crossed);
         append(tri.find(a, apex), id);
@@ -92,17 +105,17 @@ final class ConstrainedTriangulation {
   /**
    * Half-edge a -> x at a whose end lies on the way to b, or to the right of it while the next one's lies to the left.
    */
-  private int wedge(int a, int b) {
+  private int wedge(int a, int b, int line) {
     int h = tri.out(a);
     while (true) {
       int x = tri.destination(h);
-      int sx = tri.turn(a, b, x);
+      int sx = turn(a, b, x, line);
       if (sx == 0 && isAhead(a, b, x)) {
         return h;
       }
       if (sx < 0) {
         int y = tri.origin(Triangulation.previous(h));
-        if (tri.turn(a, b, y) > 0) {
+        if (turn(a, b, y, line) > 0) {
           return h;
         }
       }
@@ -141,7 +154,7 @@ final class ConstrainedTriangulation {
       rest = Arrays.copyOf(rest, 2 * nodes);
     }
     segment[nodes] = id;
-    rest[nodes] = tri.mark(h);
+    rest[nodes] = Math.abs(tri.mark(h));
     tri.setMark(h, nodes++);
   }
 }

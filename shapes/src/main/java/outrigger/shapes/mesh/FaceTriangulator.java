@@ -55,7 +55,7 @@ final class FaceTriangulator {
       number[a] = edges.get(i);
       int b = tri.insert(outline.point(edges.get(i + 1)));
       number[b] = edges.get(i + 1);
-      marks.lay(a, b, i);
+      marks.lay(a, b, i, ConstrainedTriangulation.NO_LINE);
     }
     boolean[] inside = inside(tri);
     for (int t = 0; t < tri.triangleCount(); t++) {

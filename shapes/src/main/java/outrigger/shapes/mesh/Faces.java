@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.Plane;
 
 /**
@@ -52,6 +53,11 @@ final class Faces {
 
   int z(int vertex) {
     return z[vertex];
+  }
+
+  /** A vertex as an exact point, a new one each time. */
+  ExactPoint point(int vertex) {
+    return ExactPoint.of(x[vertex], y[vertex], z[vertex]);
   }
 
   int vertexCount() {

@@ -57,15 +57,12 @@ final class Kernel {
     Face face = faces.face(f);
     for (int e = 0; e < face.edges(); e++) {
       if (faces.face(face.across[e]).plane != face.plane) {
-        outline.add(Outline.group(face.plane, face.up), outline.vertex(point(faces, face.from[e])),
-            outline.vertex(point(faces, face.to[e])));
+        outline.add(Outline.group(face.plane, face.up), outline.vertex(faces.point(face.from[e])),
+            outline.vertex(faces.point(face.to[e])));
       }
     }
   }
 
-  private static ExactPoint point(Faces faces, int v) {
-    return ExactPoint.of(faces.x(v), faces.y(v), faces.z(v));
-  }
 
   private static void addBoundary(Faces faces, Membership.Tree tree, boolean soup, Outline outline) {
     int[] boxes = new int[6 * faces.faceCount()];

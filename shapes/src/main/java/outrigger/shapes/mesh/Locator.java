@@ -93,8 +93,8 @@ final class Locator {
       if (Math.min(au, bu) > qu + 1 || Math.max(au, bu) < qu - 1) {
         continue;
       }
-      ExactPoint pa = point(a);
-      ExactPoint pb = point(b);
+      ExactPoint pa = faces.point(a);
+      ExactPoint pb = faces.point(b);
       boolean leftA = ExactPoint.compare(pa, q, u) <= 0;
       if (leftA != ExactPoint.compare(pb, q, u) <= 0) {
         int turn = ExactPoint.turn(pa, pb, q, u, v);
@@ -114,7 +114,4 @@ final class Locator {
     return axis == 0 ? faces.x(vertex) : axis == 1 ? faces.y(vertex) : faces.z(vertex);
   }
 
-  private ExactPoint point(int v) {
-    return ExactPoint.of(faces.x(v), faces.y(v), faces.z(v));
-  }
 }

@@ -42,7 +42,7 @@ final class Sheet {
     for (int i = 0; i < segments.size(); i++) {
       Segment s = segments.get(i);
       int a = tri.insert(s.from());
-      marks.lay(a, tri.insert(s.to()), i);
+      marks.lay(a, tri.insert(s.to()), i, line(i));
     }
     if (label.length < tri.triangleCount()) {
       label = new byte[2 * tri.triangleCount()];
@@ -63,11 +63,13 @@ final class Sheet {
   }
 
   private ExactPoint crossing(int s, int t) {
-    return ExactPoint.meeting(faces.plane(planeNumber), planeOf(s), planeOf(t));
+    return ExactPoint.meeting(faces.plane(planeNumber), faces.plane(line(s)), faces.plane(line(t)))
+        .in(planeNumber, line(s), line(t));
   }
 
-  private Plane planeOf(int segment) {
-    return faces.plane(faces.face(segments.get(segment).face()).plane);
+  /** A line of the sheet is known by the number of the plane that crosses it there. */
+  private int line(int segment) {
+    return faces.face(segments.get(segment).face()).plane;
   }
 
   Triangulation triangulation() {
@@ -92,16 +94,11 @@ final class Sheet {
     if (node == Triangulation.FREE) {
       return;
     }
-    boolean along = isForward(tri.point(tri.origin(h)), tri.point(tri.destination(h)));
-    for (; node != Triangulation.FREE; node = marks.rest(node)) {
+    boolean along = node > 0;
+    for (node = Math.abs(node); node != Triangulation.FREE; node = marks.rest(node)) {
       Segment s = segments.get(marks.segment(node));
       int d = along ? s.change() : -s.change();
       change.add(faces.face(s.face()).operand, s.above() ? d : 0, s.below() ? d : 0);
     }
-  }
-
-  private boolean isForward(ExactPoint a, ExactPoint b) {
-    int c = ExactPoint.compare(a, b, tri.u());
-    return (c != 0 ? c : ExactPoint.compare(a, b, tri.v())) < 0;
   }
 }

@@ -89,32 +89,30 @@ final class Spans {
       int b = face.to[e];
       int sa = faces.side(a, plane);
       int sb = faces.side(b, plane);
+      int across = face.across[e] < 0 ? -1 : faces.face(face.across[e]).plane;
       if (sa * sb < 0) {
-        events.add(new Event(crossing(Math.min(a, b), Math.max(a, b), planeNumber), true, true, false));
+        events.add(new Event(crossing(face, e, planeNumber), true, true, false));
       } else if (sa == 0 && sb == 0) {
-        if (face.across[e] >= 0 && faces.face(face.across[e]).plane == planeNumber) {
-          events.add(new Event(point(a), false, false, true));
-          events.add(new Event(point(b), false, false, true));
+        if (across == planeNumber) {
+          events.add(new Event(faces.point(a), false, false, true));
+          events.add(new Event(faces.point(b), false, false, true));
         }
       } else if (sa == 0) {
-        events.add(new Event(point(a), sb > 0, sb < 0, false));
+        events.add(new Event(faces.point(a).in(face.plane, across, planeNumber), sb > 0, sb < 0, false));
       } else if (sb == 0) {
-        events.add(new Event(point(b), sa > 0, sa < 0, false));
+        events.add(new Event(faces.point(b).in(face.plane, across, planeNumber), sa > 0, sa < 0, false));
       }
     }
     return events;
   }
 
-  private ExactPoint point(int v) {
-    return ExactPoint.of(faces.x(v), faces.y(v), faces.z(v));
-  }
-
-  private ExactPoint crossing(int a, int b, int plane) {
-    return crossings.computeIfAbsent(new Crossing(LongMap.edge(a, b), plane), c -> compute(a, b, plane));
-  }
-
-  private ExactPoint compute(int a, int b, int plane) {
-    return ExactPoint.crossing(faces.x(a), faces.y(a), faces.z(a), faces.x(b), faces.y(b), faces.z(b),
-        faces.plane(plane));
+  private ExactPoint crossing(Face face, int e, int plane) {
+    int a = Math.min(face.from[e], face.to[e]);
+    int b = Math.max(face.from[e], face.to[e]);
+    return crossings.computeIfAbsent(new Crossing(LongMap.edge(a, b), plane), c -> {
+      ExactPoint at = ExactPoint.crossing(faces.x(a), faces.y(a), faces.z(a), faces.x(b), faces.y(b), faces.z(b),
+          faces.plane(plane));
+      return at.in(face.plane, face.across[e] < 0 ? -1 : faces.face(face.across[e]).plane, plane);
+    });
   }
 }

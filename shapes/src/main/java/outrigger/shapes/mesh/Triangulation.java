@@ -20,6 +20,8 @@ final class Triangulation {
   /** No mark on an edge. */
   static final int FREE = 0;
 
+  /** How many planes are remembered of a vertex; more would only save arithmetic. */
+  private static final int PLANES = 6;
   /** Corners of the huge triangle, far outside the grid. */
   private static final long[] FAR_U = {-5L * Grid.LIMIT, 5L * Grid.LIMIT, 0};
   private static final long[] FAR_V = {-2L * Grid.LIMIT, -2L * Grid.LIMIT, 5L * Grid.LIMIT};
@@ -30,6 +32,8 @@ final class Triangulation {
   private long[] pu;
   private long[] pv;
   private boolean[] grid;
+  /** Planes that each vertex is known to lie in, {@link #PLANES} a vertex. */
+  private int[] known;
 
   private int[] origin;
   private int[] twin;
@@ -47,6 +51,7 @@ final class Triangulation {
     pu = new long[n];
     pv = new long[n];
     grid = new boolean[n];
+    known = new int[PLANES * n];
     out = new int[n];
     origin = new int[6 * n];
     twin = new int[6 * n];
@@ -123,10 +128,20 @@ final class Triangulation {
     return origin[next(h)];
   }
 
-  /** Marks an edge, both ways. */
+  /** Marks an edge: the half-edge with a positive value, its twin with the same taken negative. */
   void setMark(int h, int value) {
     mark[h] = value;
-    mark[twin[h]] = value;
+    mark[twin[h]] = -value;
+  }
+
+  /** Whether a vertex is known to lie on a line, by the way it was made. */
+  boolean isKnownOn(int vertex, int line) {
+    for (int k = 0; k < PLANES; k++) {
+      if (known[PLANES * vertex + k] == line) {
+        return line >= 0;
+      }
+    }
+    return false;
   }
 
   /** Exact turn of three vertices. */
@@ -251,7 +266,7 @@ final class Triangulation {
     join(db, 3 * s + 1);
     join(3 * t, 3 * s);
     mark[3 * t] = m;
-    mark[3 * s] = m;
+    mark[3 * s] = -m;
     out[p] = bc;
     out[b] = 3 * t + 1;
     out[c] = ca;
@@ -348,17 +363,39 @@ final class Triangulation {
   }
 
   private int addPoint(ExactPoint p) {
+    int before = table.size();
     int id = table.number(p);
+    if (id < before) {
+      learn(id, p);
+      return id;
+    }
     if (id == pu.length) {
       int n = 2 * id;
       pu = Arrays.copyOf(pu, n);
       pv = Arrays.copyOf(pv, n);
       grid = Arrays.copyOf(grid, n);
+      known = Arrays.copyOf(known, PLANES * n);
       out = Arrays.copyOf(out, n);
     }
     pu[id] = p.grid(u);
     pv[id] = p.grid(v);
     grid[id] = p.isOnGrid();
+    Arrays.fill(known, PLANES * id, PLANES * id + PLANES, -1);
+    learn(id, p);
     return id;
+  }
+
+  private void learn(int vertex, ExactPoint p) {
+    for (int k = 0; k < 3; k++) {
+      int plane = p.plane(k);
+      int at = PLANES * vertex;
+      while (plane >= 0 && at < PLANES * (vertex + 1) && known[at] != plane) {
+        if (known[at] < 0) {
+          known[at] = plane;
+        } else {
+          at++;
+        }
+      }
+    }
   }
 }

@@ -35,7 +35,7 @@ class ConstrainedTriangulationTest {
     void lay(ExactPoint a, ExactPoint b) {
       segments.add(new ExactPoint[] {a, b});
       int from = tri.insert(a);
-      marks.lay(from, tri.insert(b), segments.size() - 1);
+      marks.lay(from, tri.insert(b), segments.size() - 1, ConstrainedTriangulation.NO_LINE);
     }
   }
 
@@ -67,7 +67,7 @@ class ConstrainedTriangulationTest {
     double sum = 0;
     Triangulation tri = laid.tri;
     for (int h = 0; h < 3 * tri.triangleCount(); h++) {
-      for (int node = tri.mark(h); node != Triangulation.FREE && h < tri.twin(h); node = laid.marks.rest(node)) {
+      for (int node = Math.max(0, tri.mark(h)); node != Triangulation.FREE; node = laid.marks.rest(node)) {
         if (laid.marks.segment(node) == segment) {
           ExactPoint a = tri.point(tri.origin(h));
           ExactPoint b = tri.point(tri.destination(h));
@@ -88,7 +88,7 @@ class ConstrainedTriangulationTest {
       }
       for (int h = 0; h < 3 * tri.triangleCount(); h++) {
         assertTrue(tri.twin(h) < 0 || tri.twin(tri.twin(h)) == h && tri.origin(tri.twin(h)) == tri.destination(h)
-            && tri.mark(h) == tri.mark(tri.twin(h)), "round " + round);
+            && tri.mark(h) == -tri.mark(tri.twin(h)), "round " + round);
       }
     }
   }
