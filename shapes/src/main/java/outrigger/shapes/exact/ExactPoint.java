@@ -133,10 +133,11 @@ public final class ExactPoint {
 
   private static BigInteger[] cross(Plane p, Plane q) {
     BigInteger[] n = new BigInteger[3];
+    boolean slim = p.isSlim() && q.isSlim();
     for (int k = 0; k < 3; k++) {
       int i = (k + 1) % 3;
       int j = (k + 2) % 3;
-      n[k] = p.bigNormal(i).multiply(q.bigNormal(j)).subtract(p.bigNormal(j).multiply(q.bigNormal(i)));
+      n[k] = slim ? BigInteger.valueOf(p.normal(i) * q.normal(j) - p.normal(j) * q.normal(i)) : p.bigNormal(i).multiply(q.bigNormal(j)).subtract(p.bigNormal(j).multiply(q.bigNormal(i)));
     }
     return n;
   }
@@ -241,6 +242,12 @@ public final class ExactPoint {
     if (p.bigW == null && q.bigW == null && r.bigW == null) {
       return Sign.turn(p.grid(u), p.grid(v), q.grid(u), q.grid(v), r.grid(u), r.grid(v));
     }
+    int clear = clearTurn(p, q, r, u, v);
+    return clear != 0 ? clear : exactTurn(p, q, r, u, v);
+  }
+
+  /** The turn of three points where doubles make it clear, as {@link #turn}; 0 where they leave it in doubt. */
+  public static int clearTurn(ExactPoint p, ExactPoint q, ExactPoint r, int u, int v) {
     double qu = q.rough(u) - p.rough(u);
     double qv = q.rough(v) - p.rough(v);
     double ru = r.rough(u) - p.rough(u);
@@ -249,10 +256,7 @@ public final class ExactPoint {
     // differences are within 3 ROUGH; products and their difference within 2^-51 of their size
     double size = Math.abs(qu) + Math.abs(qv) + Math.abs(ru) + Math.abs(rv);
     double bound = 3 * ROUGH * (size + 6 * ROUGH) + (Math.abs(qu * rv) + Math.abs(qv * ru)) * 0x1p-50;
-    if (Math.abs(det) > bound) {
-      return det > 0 ? 1 : -1;
-    }
-    return exactTurn(p, q, r, u, v);
+    return Math.abs(det) > bound ? det > 0 ? 1 : -1 : 0;
   }
 
   private static int exactTurn(ExactPoint p, ExactPoint q, ExactPoint r, int u, int v) {

@@ -101,6 +101,11 @@ public final class Plane {
     return high < 0 ? -1 : (high | low) == 0 ? 0 : 1;
   }
 
+  /** Whether products of two components of normals, and their differences, fit into a long. */
+  boolean isSlim() {
+    return small && Math.abs(a) < 1L << 30 && Math.abs(b) < 1L << 30 && Math.abs(c) < 1L << 30;
+  }
+
   /** Whether {@link #offset} is exact. */
   boolean isSmall() {
     return small;

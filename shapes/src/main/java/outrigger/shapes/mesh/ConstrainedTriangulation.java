@@ -28,8 +28,8 @@ final class ConstrainedTriangulation {
   private int nodes = 1;
 
   /** Starts anew on a plane with these axes. */
-  void reset(int firstAxis, int secondAxis, Crossing by) {
-    tri.reset(firstAxis, secondAxis);
+  void reset(int firstAxis, int secondAxis, int plane, Crossing by) {
+    tri.reset(firstAxis, secondAxis, plane);
     crossing = by;
     nodes = 1;
   }

@@ -46,7 +46,7 @@ final class FaceTriangulator {
     var plane = outline.plane(group);
     int u = Sheet.firstAxis(plane);
     int v = Sheet.secondAxis(plane);
-    marks.reset(u, v, NONE);
+    marks.reset(u, v, Outline.planeOf(group), NONE);
     Triangulation tri = marks.triangulation();
     int[] number = new int[edges.size() + 3];
     for (int i = 0; i < edges.size(); i += 2) {

@@ -38,7 +38,7 @@ final class Sheet {
     planeNumber = plane;
     segments = onPlane;
     Plane p = faces.plane(plane);
-    marks.reset(firstAxis(p), secondAxis(p), this::crossing);
+    marks.reset(firstAxis(p), secondAxis(p), plane, this::crossing);
     for (int i = 0; i < segments.size(); i++) {
       Segment s = segments.get(i);
       int a = tri.insert(s.from());

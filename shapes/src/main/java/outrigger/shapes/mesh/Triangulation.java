@@ -26,6 +26,7 @@ final class Triangulation {
   private static final long[] FAR_U = {-5L * Grid.LIMIT, 5L * Grid.LIMIT, 0};
   private static final long[] FAR_V = {-2L * Grid.LIMIT, -2L * Grid.LIMIT, 5L * Grid.LIMIT};
 
+  private int own;
   private int u;
   private int v;
   private final VertexTable table = new VertexTable();
@@ -63,8 +64,10 @@ final class Triangulation {
    *
    * @param firstAxis the axis that is the first coordinate
    * @param secondAxis the axis that is the second coordinate
+   * @param ownPlane number of the plane all points lie in: any other that two points have in common is a line
    */
-  void reset(int firstAxis, int secondAxis) {
+  void reset(int firstAxis, int secondAxis, int ownPlane) {
+    own = ownPlane;
     u = firstAxis;
     v = secondAxis;
     table.clear();
@@ -134,6 +137,15 @@ final class Triangulation {
     mark[twin[h]] = -value;
   }
 
+  private boolean shareLine(int a, int b, int c) {
+    for (int k = PLANES * a; k < PLANES * (a + 1) && known[k] >= 0; k++) {
+      if (isKnownOn(b, known[k]) && isKnownOn(c, known[k])) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** Whether a vertex is known to lie on a line, by the way it was made. */
   boolean isKnownOn(int vertex, int line) {
     for (int k = 0; k < PLANES; k++) {
@@ -149,7 +161,8 @@ final class Triangulation {
     if (grid[a] && grid[b] && grid[c]) {
       return Sign.turn(pu[a], pv[a], pu[b], pv[b], pu[c], pv[c]);
     }
-    return ExactPoint.turn(point(a), point(b), point(c), u, v);
+    int clear = ExactPoint.clearTurn(point(a), point(b), point(c), u, v);
+    return clear != 0 || shareLine(a, b, c) ? clear : ExactPoint.turn(point(a), point(b), point(c), u, v);
   }
 
   /** Inserts a point, or finds the vertex that it is. */
@@ -387,7 +400,7 @@ final class Triangulation {
 
   private void learn(int vertex, ExactPoint p) {
     for (int k = 0; k < 3; k++) {
-      int plane = p.plane(k);
+      int plane = p.plane(k) == own ? -1 : p.plane(k);
       int at = PLANES * vertex;
       while (plane >= 0 && at < PLANES * (vertex + 1) && known[at] != plane) {
         if (known[at] < 0) {

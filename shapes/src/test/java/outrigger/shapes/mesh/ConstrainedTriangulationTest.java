@@ -22,7 +22,7 @@ class ConstrainedTriangulationTest {
     final Triangulation tri = marks.triangulation();
 
     Laid() {
-      marks.reset(0, 1,
+      marks.reset(0, 1, 0,
           (s, t) -> ExactPoint.meeting(Plane.through(0, 0, 0, 1, 0, 0, 0, 1, 0), upright(s), upright(t)));
     }
 
@@ -98,7 +98,7 @@ class ConstrainedTriangulationTest {
   void insert_gridPoints_unmarkedEdgesAreDelaunay() {
     Random random = new Random(SEED);
     Triangulation tri = new Triangulation();
-    tri.reset(0, 1);
+    tri.reset(0, 1, 0);
     for (int i = 0; i < 2000; i++) {
       tri.insert(ExactPoint.of(random.nextInt(200), random.nextInt(200), 0));
     }
@@ -117,7 +117,7 @@ class ConstrainedTriangulationTest {
   @Test
   void insert_samePointTwice_findsTheVertex() {
     Triangulation tri = new Triangulation();
-    tri.reset(0, 1);
+    tri.reset(0, 1, 0);
     int a = tri.insert(ExactPoint.of(5, 5, 0));
     tri.insert(ExactPoint.of(9, 5, 0));
     assertEquals(a, tri.insert(ExactPoint.of(5, 5, 0)));
