@@ -14,8 +14,8 @@ import outrigger.shapes.num.ShapeException;
 final class Kernel {
   private Kernel() {}
 
-  /** Facets on the grid, not yet welded; {@code moved} tells whether any corner was rounded. */
-  record Rounded(int[] xyz, int[] corners, boolean moved) {}
+  /** Facets on the grid, not yet welded; {@code moved} tells of each vertex whether it was rounded. */
+  record Rounded(int[] xyz, int[] corners, boolean[] moved) {}
 
   /** Evaluates an expression over solid operands. */
   static Rounded evaluate(Faces faces, Membership.Tree tree) {
@@ -86,15 +86,13 @@ final class Kernel {
 
   private static Rounded round(Outline outline, IntList corners) {
     int[] xyz = new int[3 * outline.vertexCount()];
-    boolean moved = false;
+    boolean[] moved = new boolean[outline.vertexCount()];
     for (int v = 0; v < outline.vertexCount(); v++) {
       ExactPoint p = outline.point(v);
       for (int k = 0; k < 3; k++) {
         xyz[3 * v + k] = Math.toIntExact(p.grid(k));
       }
-    }
-    for (int i = 0; i < corners.size(); i++) {
-      moved |= !outline.point(corners.get(i)).isOnGrid();
+      moved[v] = !p.isOnGrid();
     }
     return new Rounded(xyz, corners.toArray(), moved);
   }

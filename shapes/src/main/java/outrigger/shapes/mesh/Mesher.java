@@ -1,6 +1,7 @@
 package outrigger.shapes.mesh;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import outrigger.shapes.num.Grid;
 import outrigger.shapes.num.Placement;
@@ -82,6 +83,12 @@ public final class Mesher {
     return tree.operand();
   }
 
+  private static boolean[] allMoved(int vertices) {
+    boolean[] moved = new boolean[vertices];
+    Arrays.fill(moved, true);
+    return moved;
+  }
+
   private static Polyhedron turned(Mesh mesh, Placement p) {
     int[] xyz = new int[3 * mesh.vertexCount()];
     for (int v = 0; v < mesh.vertexCount(); v++) {
@@ -100,7 +107,7 @@ public final class Mesher {
         corners[i + 2] = c;
       }
     }
-    Mesh settled = Settler.settle(new Kernel.Rounded(xyz, corners, true));
+    Mesh settled = Settler.settle(new Kernel.Rounded(xyz, corners, allMoved(mesh.vertexCount())));
     List<int[][]> facets = new ArrayList<>();
     for (int f = 0; f < settled.facetCount(); f++) {
       facets.add(new int[][] {{settled.corner(f, 0), settled.corner(f, 1), settled.corner(f, 2)}});

@@ -25,21 +25,29 @@ final class Settler {
    */
   static Mesh settle(Kernel.Rounded facets) {
     Kernel.Rounded now = facets;
-    for (int pass = 0; pass < PASSES; pass++) {
-      Mesh mesh = Mesh.of(now.xyz(), withoutCollapsed(now));
-      if (mesh.facetCount() == 0) {
+    for (int pass = 0;; pass++) {
+      int[] corners = withoutCollapsed(now);
+      if (corners.length == 0) {
         throw new ShapeException("what is left of the solid is thinner than the grid of 61 nm",
             "Check the sizes and places of what is cut.");
       }
-      if (!now.moved() || fault(mesh) == null) {
-        return mesh;
+      int fault = fault(now, corners);
+      if (fault < 0) {
+        return Mesh.of(now.xyz(), corners);
       }
-      now = Kernel.resolve(mesh.xyz(), withArea(mesh));
+      if (pass == PASSES) {
+        throw unsettled(now.xyz(), corners[fault]);
+      }
+      Mesh mesh = Mesh.of(now.xyz(), corners);
+      now = Kernel.resolve(mesh.xyz(), withArea(mesh.xyz(), mesh.corners()));
     }
-    int[] at = fault(Mesh.of(now.xyz(), withoutCollapsed(now)));
-    throw new ShapeException(at == null ? "rounding to the grid did not settle" : String.format(Locale.ROOT,
-        "rounding to the grid makes facets cross near (%.3f, %.3f, %.3f) mm", at[0] * Grid.STEP, at[1] * Grid.STEP,
-        at[2] * Grid.STEP), "Move or turn one of the parts there a little, so that they meet less narrowly.");
+  }
+
+  private static ShapeException unsettled(int[] xyz, int vertex) {
+    return new ShapeException(String.format(Locale.ROOT,
+        "rounding to the grid makes facets meet near (%.3f, %.3f, %.3f) mm", xyz[3 * vertex] * Grid.STEP,
+        xyz[3 * vertex + 1] * Grid.STEP, xyz[3 * vertex + 2] * Grid.STEP),
+        "Move or turn one of the parts there a little, so that they meet less narrowly.");
   }
 
   /** Facets two corners of which fell together are gone; their neighbours then share an edge. */
@@ -61,50 +69,54 @@ final class Settler {
     return Arrays.equals(xyz, 3 * v, 3 * v + 3, xyz, 3 * w, 3 * w + 3);
   }
 
-  private static boolean hasArea(Mesh m, int f) {
-    int a = m.corner(f, 0);
-    int b = m.corner(f, 1);
-    int c = m.corner(f, 2);
-    return Plane.through(m.x(a), m.y(a), m.z(a), m.x(b), m.y(b), m.z(b), m.x(c), m.y(c), m.z(c)) != null;
+  private static boolean hasArea(int[] xyz, int[] corners, int i) {
+    int a = 3 * corners[i];
+    int b = 3 * corners[i + 1];
+    int c = 3 * corners[i + 2];
+    return Plane.through(xyz[a], xyz[a + 1], xyz[a + 2], xyz[b], xyz[b + 1], xyz[b + 2], xyz[c], xyz[c + 1],
+        xyz[c + 2]) != null;
   }
 
-  private static int[] withArea(Mesh mesh) {
-    int[] kept = new int[3 * mesh.facetCount()];
+  private static int[] withArea(int[] xyz, int[] corners) {
+    int[] kept = new int[corners.length];
     int n = 0;
-    for (int f = 0; f < mesh.facetCount(); f++) {
-      if (hasArea(mesh, f)) {
-        for (int k = 0; k < 3; k++) {
-          kept[n++] = mesh.corner(f, k);
-        }
+    for (int i = 0; i < corners.length; i += 3) {
+      if (hasArea(xyz, corners, i)) {
+        System.arraycopy(corners, i, kept, n, 3);
+        n += 3;
       }
     }
     return Arrays.copyOf(kept, n);
   }
 
-  /** A place where facets meet that must not, or where one has no area; null where there is none. */
-  private static int[] fault(Mesh mesh) {
-    int[] xyz = mesh.xyz();
-    int[] corners = mesh.corners();
-    for (int f = 0; f < mesh.facetCount(); f++) {
-      if (!hasArea(mesh, f)) {
-        return place(mesh, f);
+  /**
+   * Place in {@code corners} of a facet with a rounded corner that lost its area or meets another where it must not; -1
+   * where there is none. What did not move meets as exactly as it was made.
+   */
+  private static int fault(Kernel.Rounded facets, int[] corners) {
+    int[] xyz = facets.xyz();
+    boolean[] moved = new boolean[corners.length / 3];
+    boolean any = false;
+    for (int f = 0; f < moved.length; f++) {
+      for (int k = 0; k < 3; k++) {
+        moved[f] |= facets.moved()[corners[3 * f + k]];
+      }
+      any |= moved[f];
+      if (moved[f] && !hasArea(xyz, corners, 3 * f)) {
+        return 3 * f;
       }
     }
     int[] found = {-1};
-    BoxTree.ofFacets(xyz, corners).selfPairs((f, g) -> {
-      Interrupt.check();
-      if (FacetContact.improper(xyz, corners[3 * f], corners[3 * f + 1], corners[3 * f + 2], corners[3 * g],
-          corners[3 * g + 1], corners[3 * g + 2])) {
-        found[0] = f;
-        return false;
-      }
-      return true;
-    });
-    return found[0] < 0 ? null : place(mesh, found[0]);
-  }
-
-  private static int[] place(Mesh mesh, int f) {
-    int v = mesh.corner(f, 0);
-    return new int[] {mesh.x(v), mesh.y(v), mesh.z(v)};
+    if (any) {
+      BoxTree.ofFacets(xyz, corners).selfPairs((f, g) -> {
+        Interrupt.check();
+        if ((moved[f] || moved[g]) && FacetContact.improper(xyz, corners[3 * f], corners[3 * f + 1],
+            corners[3 * f + 2], corners[3 * g], corners[3 * g + 1], corners[3 * g + 2])) {
+          found[0] = 3 * f;
+        }
+        return found[0] < 0;
+      });
+    }
+    return found[0];
   }
 }
