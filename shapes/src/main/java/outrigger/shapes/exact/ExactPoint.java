@@ -97,7 +97,7 @@ public final class ExactPoint {
   private static ExactPoint smallCrossing(long px, long py, long pz, long qx, long qy, long qz, Plane plane) {
     long sp = plane.offset(px, py, pz);
     long den = sp - plane.offset(qx, qy, qz);
-    long g = gcd(Math.abs(sp), Math.abs(den));
+    long g = Plane.gcd(Math.abs(sp), Math.abs(den));
     sp /= g;
     den /= g;
     return (qx - px) % den == 0 && (qy - py) % den == 0 && (qz - pz) % den == 0
@@ -106,15 +106,6 @@ public final class ExactPoint {
 
   private static BigInteger along(long p, long q, BigInteger s, BigInteger w) {
     return BigInteger.valueOf(p).multiply(w).add(BigInteger.valueOf(q - p).multiply(s));
-  }
-
-  private static long gcd(long p, long q) {
-    while (q != 0) {
-      long r = p % q;
-      p = q;
-      q = r;
-    }
-    return p;
   }
 
   /** Where three planes meet, whose normals are independent. */

@@ -22,16 +22,8 @@ public final class Plane {
     this.a = a;
     this.b = b;
     this.c = c;
-    long low = a * px;
-    long high = Math.multiplyHigh(a, px);
-    long term = b * py;
-    low += term;
-    high += Math.multiplyHigh(b, py) + (Long.compareUnsigned(low, term) < 0 ? 1 : 0);
-    term = c * pz;
-    low += term;
-    high += Math.multiplyHigh(c, pz) + (Long.compareUnsigned(low, term) < 0 ? 1 : 0);
-    dHigh = high;
-    dLow = low;
+    dHigh = Sign.high(a, b, c, px, py, pz);
+    dLow = a * px + b * py + c * pz;
     small = Math.abs(a) < 1L << 34 && Math.abs(b) < 1L << 34 && Math.abs(c) < 1L << 34;
   }
 
@@ -56,7 +48,8 @@ public final class Plane {
     return new Plane(nx / g, ny / g, nz / g, ax, ay, az);
   }
 
-  private static long gcd(long p, long q) {
+  /** Greatest common divisor of two numbers, neither negative. */
+  static long gcd(long p, long q) {
     while (q != 0) {
       long r = p % q;
       p = q;
@@ -88,17 +81,9 @@ public final class Plane {
     if (small) {
       return Long.signum(offset(x, y, z));
     }
-    long low = a * x;
-    long high = Math.multiplyHigh(a, x);
-    long term = b * y;
-    low += term;
-    high += Math.multiplyHigh(b, y) + (Long.compareUnsigned(low, term) < 0 ? 1 : 0);
-    term = c * z;
-    low += term;
-    high += Math.multiplyHigh(c, z) + (Long.compareUnsigned(low, term) < 0 ? 1 : 0);
-    high -= dHigh + (Long.compareUnsigned(low, dLow) < 0 ? 1 : 0);
-    low -= dLow;
-    return high < 0 ? -1 : (high | low) == 0 ? 0 : 1;
+    long low = a * x + b * y + c * z;
+    long high = Sign.high(a, b, c, x, y, z) - dHigh - (Long.compareUnsigned(low, dLow) < 0 ? 1 : 0);
+    return Sign.of(high, low - dLow);
   }
 
   /** Whether products of two components of normals, and their differences, fit into a long. */

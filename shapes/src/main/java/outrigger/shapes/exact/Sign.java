@@ -30,15 +30,21 @@ public final class Sign {
 
   /** Sign of n . w for components below 2^62, in 128 bits. */
   public static int dot(long nx, long ny, long nz, long wx, long wy, long wz) {
-    long lo = nx * wx;
-    long hi = Math.multiplyHigh(nx, wx);
-    long l = ny * wy;
-    long sum = lo + l;
-    hi += Math.multiplyHigh(ny, wy) + (Long.compareUnsigned(sum, l) < 0 ? 1 : 0);
-    l = nz * wz;
-    lo = sum + l;
-    hi += Math.multiplyHigh(nz, wz) + (Long.compareUnsigned(lo, l) < 0 ? 1 : 0);
-    return hi < 0 ? -1 : (hi | lo) == 0 ? 0 : 1;
+    return of(high(nx, ny, nz, wx, wy, wz), nx * wx + ny * wy + nz * wz);
+  }
+
+  /** Upper 64 of the 128 bits of n . w; the lower ones are what plain arithmetic gives. */
+  static long high(long nx, long ny, long nz, long wx, long wy, long wz) {
+    long x = nx * wx;
+    long y = ny * wy;
+    long z = nz * wz;
+    return Math.multiplyHigh(nx, wx) + Math.multiplyHigh(ny, wy) + Math.multiplyHigh(nz, wz)
+        + (Long.compareUnsigned(x + y, y) < 0 ? 1 : 0) + (Long.compareUnsigned(x + y + z, z) < 0 ? 1 : 0);
+  }
+
+  /** Sign of a 128-bit number. */
+  static int of(long high, long low) {
+    return high < 0 ? -1 : (high | low) == 0 ? 0 : 1;
   }
 
   /** Sign of a d - b c in 128 bits, for values below 2^62. */
@@ -47,8 +53,7 @@ public final class Sign {
     long high = Math.multiplyHigh(a, d);
     long other = b * c;
     high -= Math.multiplyHigh(b, c) + (Long.compareUnsigned(low, other) < 0 ? 1 : 0);
-    low -= other;
-    return high < 0 ? -1 : (high | low) == 0 ? 0 : 1;
+    return of(high, low - other);
   }
 
   /**

@@ -63,7 +63,7 @@ final class ConstrainedTriangulation {
 
   /** Turn of a third vertex against a segment's way, without arithmetic where it is known to lie on its line. */
   private int turn(int a, int b, int c, int line) {
-    return tri.isKnownOn(c, line) ? 0 : tri.turn(a, b, c);
+    return tri.points().isKnownOn(c, line) ? 0 : tri.turn(a, b, c);
   }
 
   /** Lays the first piece of a segment and returns the vertex it ends in. */
@@ -125,9 +125,9 @@ final class ConstrainedTriangulation {
 
   private boolean isAhead(int a, int b, int x) {
     ExactPoint pa = tri.point(a);
-    int du = ExactPoint.compare(tri.point(b), pa, tri.u());
-    return du != 0 ? du == ExactPoint.compare(tri.point(x), pa, tri.u())
-        : ExactPoint.compare(tri.point(b), pa, tri.v()) == ExactPoint.compare(tri.point(x), pa, tri.v());
+    int du = ExactPoint.compare(tri.point(b), pa, tri.points().u());
+    return du != 0 ? du == ExactPoint.compare(tri.point(x), pa, tri.points().u())
+        : ExactPoint.compare(tri.point(b), pa, tri.points().v()) == ExactPoint.compare(tri.point(x), pa, tri.points().v());
   }
 
   /** Flips crossed edges away until a and b are joined. */

@@ -2,7 +2,6 @@ package outrigger.shapes.mesh;
 
 import java.util.Arrays;
 import outrigger.shapes.exact.ExactPoint;
-import outrigger.shapes.exact.Sign;
 import outrigger.shapes.num.Grid;
 
 /**
@@ -20,22 +19,11 @@ final class Triangulation {
   /** No mark on an edge. */
   static final int FREE = 0;
 
-  /** How many planes are remembered of a vertex; more would only save arithmetic. */
-  private static final int PLANES = 6;
   /** Corners of the huge triangle, far outside the grid. */
   private static final long[] FAR_U = {-5L * Grid.LIMIT, 5L * Grid.LIMIT, 0};
   private static final long[] FAR_V = {-2L * Grid.LIMIT, -2L * Grid.LIMIT, 5L * Grid.LIMIT};
 
-  private int own;
-  private int u;
-  private int v;
-  private final VertexTable table = new VertexTable();
-  private long[] pu;
-  private long[] pv;
-  private boolean[] grid;
-  /** Planes that each vertex is known to lie in, {@link #PLANES} a vertex. */
-  private int[] known;
-
+  private final PlanarPoints points = new PlanarPoints();
   private int[] origin;
   private int[] twin;
   private int[] mark;
@@ -49,10 +37,6 @@ final class Triangulation {
 
   Triangulation() {
     int n = 16;
-    pu = new long[n];
-    pv = new long[n];
-    grid = new boolean[n];
-    known = new int[PLANES * n];
     out = new int[n];
     origin = new int[6 * n];
     twin = new int[6 * n];
@@ -67,17 +51,14 @@ final class Triangulation {
    * @param ownPlane number of the plane all points lie in: any other that two points have in common is a line
    */
   void reset(int firstAxis, int secondAxis, int ownPlane) {
-    own = ownPlane;
-    u = firstAxis;
-    v = secondAxis;
-    table.clear();
+    points.reset(firstAxis, secondAxis, ownPlane);
     last = 0;
     turner = 0;
     stacked = 0;
     for (int h = 0; h < 3; h++) {
       long[] c = new long[3];
-      c[u] = FAR_U[h];
-      c[v] = FAR_V[h];
+      c[firstAxis] = FAR_U[h];
+      c[secondAxis] = FAR_V[h];
       addPoint(ExactPoint.of(c[0], c[1], c[2]));
       origin[h] = h;
       out[h] = h;
@@ -87,12 +68,9 @@ final class Triangulation {
     triangles = 1;
   }
 
-  int u() {
-    return u;
-  }
-
-  int v() {
-    return v;
+  /** The points that are its vertices, by their numbers. */
+  PlanarPoints points() {
+    return points;
   }
 
   int triangleCount() {
@@ -100,7 +78,7 @@ final class Triangulation {
   }
 
   ExactPoint point(int vertex) {
-    return table.point(vertex);
+    return points.point(vertex);
   }
 
   int origin(int h) {
@@ -137,37 +115,14 @@ final class Triangulation {
     mark[twin[h]] = -value;
   }
 
-  private boolean shareLine(int a, int b, int c) {
-    for (int k = PLANES * a; k < PLANES * (a + 1) && known[k] >= 0; k++) {
-      if (isKnownOn(b, known[k]) && isKnownOn(c, known[k])) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  /** Whether a vertex is known to lie on a line, by the way it was made. */
-  boolean isKnownOn(int vertex, int line) {
-    for (int k = 0; k < PLANES; k++) {
-      if (known[PLANES * vertex + k] == line) {
-        return line >= 0;
-      }
-    }
-    return false;
-  }
-
   /** Exact turn of three vertices. */
   int turn(int a, int b, int c) {
-    if (grid[a] && grid[b] && grid[c]) {
-      return Sign.turn(pu[a], pv[a], pu[b], pv[b], pu[c], pv[c]);
-    }
-    int clear = ExactPoint.clearTurn(point(a), point(b), point(c), u, v);
-    return clear != 0 || shareLine(a, b, c) ? clear : ExactPoint.turn(point(a), point(b), point(c), u, v);
+    return points.turn(a, b, c);
   }
 
   /** Inserts a point, or finds the vertex that it is. */
   int insert(ExactPoint p) {
-    int before = table.size();
+    int before = points.size();
     int id = addPoint(p);
     if (id < before) {
       return id;
@@ -338,8 +293,8 @@ final class Triangulation {
     int b = destination(ab);
     int c = origin[previous(ab)];
     int d = origin[previous(twin[ab])];
-    return Sign.inCircle(pu[a], pv[a], pu[b], pv[b], pu[c], pv[c], pu[d], pv[d]) > 0
-        && (grid[a] && grid[b] && grid[c] && grid[d] || isConvex(ab));
+    return points.isInCircle(a, b, c, d) && (points.isOnGrid(a) && points.isOnGrid(b) && points.isOnGrid(c)
+        && points.isOnGrid(d) || isConvex(ab));
   }
 
   private void push(int h) {
@@ -376,39 +331,10 @@ final class Triangulation {
   }
 
   private int addPoint(ExactPoint p) {
-    int before = table.size();
-    int id = table.number(p);
-    if (id < before) {
-      learn(id, p);
-      return id;
+    int id = points.number(p);
+    if (id >= out.length) {
+      out = Arrays.copyOf(out, 2 * id);
     }
-    if (id == pu.length) {
-      int n = 2 * id;
-      pu = Arrays.copyOf(pu, n);
-      pv = Arrays.copyOf(pv, n);
-      grid = Arrays.copyOf(grid, n);
-      known = Arrays.copyOf(known, PLANES * n);
-      out = Arrays.copyOf(out, n);
-    }
-    pu[id] = p.grid(u);
-    pv[id] = p.grid(v);
-    grid[id] = p.isOnGrid();
-    Arrays.fill(known, PLANES * id, PLANES * id + PLANES, -1);
-    learn(id, p);
     return id;
-  }
-
-  private void learn(int vertex, ExactPoint p) {
-    for (int k = 0; k < 3; k++) {
-      int plane = p.plane(k) == own ? -1 : p.plane(k);
-      int at = PLANES * vertex;
-      while (plane >= 0 && at < PLANES * (vertex + 1) && known[at] != plane) {
-        if (known[at] < 0) {
-          known[at] = plane;
-        } else {
-          at++;
-        }
-      }
-    }
   }
 }

@@ -152,8 +152,8 @@ final class Walker {
     ExactPoint a = tri.point(tri.origin(3 * t));
     ExactPoint b = tri.point(tri.origin(3 * t + 1));
     ExactPoint c = tri.point(tri.origin(3 * t + 2));
-    return (b.rough(tri.u()) - a.rough(tri.u())) * (c.rough(tri.v()) - a.rough(tri.v()))
-        - (b.rough(tri.v()) - a.rough(tri.v())) * (c.rough(tri.u()) - a.rough(tri.u()));
+    return (b.rough(tri.points().u()) - a.rough(tri.points().u())) * (c.rough(tri.points().v()) - a.rough(tri.points().v()))
+        - (b.rough(tri.points().v()) - a.rough(tri.points().v())) * (c.rough(tri.points().u()) - a.rough(tri.points().u()));
   }
 
   /** Depth first from a triangle; on the way back every change is undone. */

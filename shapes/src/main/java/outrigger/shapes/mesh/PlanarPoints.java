@@ -1,0 +1,158 @@
+package outrigger.shapes.mesh;
+
+import java.util.Arrays;
+import outrigger.shapes.exact.ExactPoint;
+import outrigger.shapes.exact.Sign;
+
+/**
+ * The numbered points of one plane, seen along an axis, and how they lie to each other.
+ *
+ * <p>Equal points have one number, found by an open-addressed table that is emptied without being swept. Of each point
+ * some planes are remembered that it lies in by the way it was made: where three points have one in common that is not
+ * their own plane, they lie in line, and nothing need be computed.
+ */
+final class PlanarPoints {
+  /** How many planes are remembered of a point; more would only save arithmetic. */
+  private static final int PLANES = 6;
+
+  private int u;
+  private int v;
+  private int own;
+  private int[] slots = new int[64];
+  private ExactPoint[] points = new ExactPoint[32];
+  private int[] slotOf = new int[32];
+  private long[] pu = new long[32];
+  private long[] pv = new long[32];
+  private boolean[] grid = new boolean[32];
+  private int[] known = new int[32 * PLANES];
+  private int size;
+
+  int size() {
+    return size;
+  }
+
+  ExactPoint point(int number) {
+    return points[number];
+  }
+
+  /**
+   * Forgets all points and turns to another plane.
+   *
+   * @param firstAxis the axis that is the first coordinate
+   * @param secondAxis the axis that is the second coordinate
+   * @param ownPlane number of the plane all points lie in
+   */
+  void reset(int firstAxis, int secondAxis, int ownPlane) {
+    u = firstAxis;
+    v = secondAxis;
+    own = ownPlane;
+    for (int i = 0; i < size; i++) {
+      slots[slotOf[i]] = 0;
+      points[i] = null;
+    }
+    size = 0;
+  }
+
+  int u() {
+    return u;
+  }
+
+  int v() {
+    return v;
+  }
+
+  /** Number of a point; that of a new point is the size before. */
+  int number(ExactPoint p) {
+    int slot = p.hashCode() & (slots.length - 1);
+    while (slots[slot] != 0) {
+      int number = slots[slot] - 1;
+      if (points[number].equals(p)) {
+        learn(number, p);
+        return number;
+      }
+      slot = (slot + 1) & (slots.length - 1);
+    }
+    if (size == points.length) {
+      grow();
+      return number(p);
+    }
+    points[size] = p;
+    slotOf[size] = slot;
+    pu[size] = p.grid(u);
+    pv[size] = p.grid(v);
+    grid[size] = p.isOnGrid();
+    Arrays.fill(known, PLANES * size, PLANES * size + PLANES, -1);
+    learn(size, p);
+    slots[slot] = ++size;
+    return size - 1;
+  }
+
+  private void learn(int number, ExactPoint p) {
+    for (int k = 0; k < 3; k++) {
+      int plane = p.plane(k) == own ? -1 : p.plane(k);
+      int at = PLANES * number;
+      while (plane >= 0 && at < PLANES * (number + 1) && known[at] != plane) {
+        if (known[at] < 0) {
+          known[at] = plane;
+        } else {
+          at++;
+        }
+      }
+    }
+  }
+
+  /** Whether a point is known to lie on the line in which a plane crosses this one. */
+  boolean isKnownOn(int number, int plane) {
+    for (int k = PLANES * number; k < PLANES * (number + 1); k++) {
+      if (known[k] == plane) {
+        return plane >= 0;
+      }
+    }
+    return false;
+  }
+
+  private boolean shareLine(int a, int b, int c) {
+    for (int k = PLANES * a; k < PLANES * (a + 1) && known[k] >= 0; k++) {
+      if (isKnownOn(b, known[k]) && isKnownOn(c, known[k])) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  boolean isOnGrid(int number) {
+    return grid[number];
+  }
+
+  /** Exact turn of three points: +1 counter-clockwise, -1 clockwise, 0 in line. */
+  int turn(int a, int b, int c) {
+    if (grid[a] && grid[b] && grid[c]) {
+      return Sign.turn(pu[a], pv[a], pu[b], pv[b], pu[c], pv[c]);
+    }
+    int clear = ExactPoint.clearTurn(points[a], points[b], points[c], u, v);
+    return clear != 0 || shareLine(a, b, c) ? clear : ExactPoint.turn(points[a], points[b], points[c], u, v);
+  }
+
+  /** Whether d, rounded to the grid, lies inside the circle through a, b, c, rounded too and counter-clockwise. */
+  boolean isInCircle(int a, int b, int c, int d) {
+    return Sign.inCircle(pu[a], pv[a], pu[b], pv[b], pu[c], pv[c], pu[d], pv[d]) > 0;
+  }
+
+  private void grow() {
+    points = Arrays.copyOf(points, 2 * size);
+    slotOf = Arrays.copyOf(slotOf, 2 * size);
+    pu = Arrays.copyOf(pu, 2 * size);
+    pv = Arrays.copyOf(pv, 2 * size);
+    grid = Arrays.copyOf(grid, 2 * size);
+    known = Arrays.copyOf(known, 2 * size * PLANES);
+    slots = new int[4 * size];
+    for (int i = 0; i < size; i++) {
+      int slot = points[i].hashCode() & (slots.length - 1);
+      while (slots[slot] != 0) {
+        slot = (slot + 1) & (slots.length - 1);
+      }
+      slotOf[i] = slot;
+      slots[slot] = i + 1;
+    }
+  }
+}
