@@ -12,6 +12,7 @@ import outrigger.generator.param.Unit;
 import outrigger.generator.plan.Plan;
 import outrigger.generator.plan.PlanReader;
 import outrigger.generator.run.Batch;
+import outrigger.generator.run.Extra;
 import outrigger.generator.run.Workshop;
 import outrigger.presets.Shelf;
 import picocli.CommandLine;
@@ -41,6 +42,10 @@ final class BatchCommand implements Command {
   @CommandLine.Option(names = "--threads", paramLabel = "COUNT",
       description = "Parts to work on at once; the files do not depend on it. (1 to 256; default one a core)")
   private String threads = "";
+
+  @CommandLine.Option(names = "--picture",
+      description = "Draw each part beside its file, NAME.png, and all of them as parts.png.")
+  private boolean picture;
 
   BatchCommand(Root root, Kinds kinds) {
     this.root = root;
@@ -73,7 +78,7 @@ final class BatchCommand implements Command {
     Workshop.refuseUnfit(folder);
     Plan read = new PlanReader(kinds, root.ownPresets(), overrides()).read(Arguments.path("PLAN", plan));
     Batch batch = workshop.make(read);
-    workshop.writeWithManifest(batch, folder);
+    workshop.write(batch, folder, picture ? new Extra[] {Extra.MANIFEST, Extra.PICTURES} : new Extra[] {Extra.MANIFEST});
     MakeReport.printTable(console, batch, folder);
     return Exit.DONE;
   }

@@ -17,6 +17,7 @@ import outrigger.generator.plan.Materials;
 import outrigger.generator.plan.Plan;
 import outrigger.generator.plan.Request;
 import outrigger.generator.run.Batch;
+import outrigger.generator.run.Extra;
 import outrigger.generator.run.Workshop;
 import outrigger.presets.Shelf;
 import picocli.CommandLine;
@@ -34,6 +35,7 @@ final class KindCommand<P extends Record> implements Command {
   private final ParamSpec<P> parameters;
   private final CommandSpec spec;
   private final Map<String, List<String>> given = new LinkedHashMap<>();
+  private boolean picture;
 
   private KindCommand(Root root, Accessory<P> accessory) {
     this.root = root;
@@ -55,6 +57,14 @@ final class KindCommand<P extends Record> implements Command {
     add(NAME, "NAME", "What the file is called, without .stl. (default " + accessory.kind() + ")");
     add(MATERIAL, "MATERIAL", "What it is printed in, to tell its weight. (a name of the table materials)");
     add(OUT, "FOLDER", "Where the file goes. (default " + Arguments.OUT + ")");
+    spec.addOption(OptionSpec.builder("--picture").type(boolean.class).arity("0")
+        .description("Draw the part beside its file, NAME.png.").setter(new CommandLine.Model.ISetter() {
+          @Override
+          public <T> T set(T value) {
+            picture = Boolean.TRUE.equals(value);
+            return null;
+          }
+        }).build());
     return spec;
   }
 
@@ -96,7 +106,7 @@ final class KindCommand<P extends Record> implements Command {
     Workshop.refuseUnfit(folder);
     Workshop workshop = new Workshop(Runtime.getRuntime().availableProcessors(), console.progress());
     Batch batch = workshop.make(plan);
-    workshop.write(batch, folder);
+    workshop.write(batch, folder, picture ? new Extra[] {Extra.PICTURES} : new Extra[0]);
     MakeReport.print(console, batch, folder);
     return Exit.DONE;
   }

@@ -48,6 +48,6 @@ record Job(Draft draft, Part part) {
     }
     CheckedMesh mesh = verdict.proven().get();
     byte[] stl = StlWriter.bytes(mesh, "Outrigger " + kind + " " + name());
-    return Outcome.made(new Made(name(), kind, draft.values(), part, mesh.measures(), stl));
+    return Outcome.made(new Made(name(), kind, draft.values(), part, mesh, stl));
   }
 }

@@ -6,6 +6,7 @@ import java.util.HexFormat;
 import java.util.List;
 import outrigger.generator.accessory.Part;
 import outrigger.generator.param.Value;
+import outrigger.shapes.check.CheckedMesh;
 import outrigger.shapes.check.Measures;
 
 /** One part made and proven sound, with the bytes of its file. */
@@ -14,15 +15,15 @@ public final class Made {
   private final String kind;
   private final List<Value> values;
   private final Part part;
-  private final Measures measures;
+  private final CheckedMesh mesh;
   private final byte[] stl;
 
-  Made(String name, String kind, List<Value> values, Part part, Measures measures, byte[] stl) {
+  Made(String name, String kind, List<Value> values, Part part, CheckedMesh mesh, byte[] stl) {
     this.name = name;
     this.kind = kind;
     this.values = List.copyOf(values);
     this.part = part;
-    this.measures = measures;
+    this.mesh = mesh;
     this.stl = stl;
   }
 
@@ -53,7 +54,12 @@ public final class Made {
 
   /** What its mesh measures. */
   public Measures measures() {
-    return measures;
+    return mesh.measures();
+  }
+
+  /** Its mesh, proven. */
+  public CheckedMesh mesh() {
+    return mesh;
   }
 
   /** Size of its file in bytes. */

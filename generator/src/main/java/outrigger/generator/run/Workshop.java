@@ -122,17 +122,15 @@ public final class Workshop {
   /**
    * Writes every part of a batch into a folder, made if need be; all of them or none.
    *
+   * @param extras what to write beside the print files
    * @return the files written
    * @throws InputException if the folder or a file in it cannot be written
    */
-  public List<Path> write(Batch batch, Path folder) {
-    return new OutputFolder(folder).write(batch.parts().stream().map(Made::output).toList());
-  }
-
-  /** The same with {@code manifest.json}, which tells of every part where its parameters came from. */
-  public List<Path> writeWithManifest(Batch batch, Path folder) {
+  public List<Path> write(Batch batch, Path folder, Extra... extras) {
     List<OutputFile> files = new ArrayList<>(batch.parts().stream().map(Made::output).toList());
-    files.add(new OutputFile(Manifest.FILE, Manifest.bytes(batch)));
+    for (Extra extra : extras) {
+      files.addAll(extra.files(batch, crew));
+    }
     return new OutputFolder(folder).write(files);
   }
 

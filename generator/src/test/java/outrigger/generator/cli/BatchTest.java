@@ -175,4 +175,25 @@ class BatchTest {
     Files.writeString(plan, "presets = \"own.toml\"\n" + PLAN);
     assertEquals(8, BadOptionsTest.list(batch("out")).size());
   }
+
+  @Test
+  void batch_picture_drawsEachPartAndAllOfThem() throws IOException {
+    Path out = batch("drawn", "--picture");
+    try (Stream<Path> files = Files.list(out)) {
+      List<String> names = files.map(file -> file.getFileName().toString()).sorted().toList();
+      List<String> pictures = names.stream().filter(name -> name.endsWith(".png")).toList();
+      assertTrue(pictures.contains("parts.png"), names.toString());
+      assertEquals(names.stream().filter(name -> name.endsWith(".stl")).count() + 1, pictures.size());
+    }
+  }
+
+  @Test
+  void batch_pictureOfAPartCalledParts_isRefusedAndWritesNothing() throws IOException {
+    Files.writeString(plan, PLAN.replace("name = \"sets\"", "name = \"parts\"").replace("set = [[2, 3], [4]]", ""));
+    Path out = folder.resolve("none");
+    Run run = Run.hook("batch", plan.toString(), "--out", out.toString(), "--picture");
+    assertEquals(Exit.BAD_INPUT, run.exit());
+    assertTrue(run.err().contains("a part is called parts"), run.err());
+    assertTrue(Files.notExists(out));
+  }
 }

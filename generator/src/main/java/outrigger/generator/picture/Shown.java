@@ -1,0 +1,11 @@
+package outrigger.generator.picture;
+
+import outrigger.shapes.check.CheckedMesh;
+
+/**
+ * A part to be drawn.
+ *
+ * @param name what is written under it
+ * @param mesh its shape, Z up
+ */
+public record Shown(String name, CheckedMesh mesh) {}

@@ -1,0 +1,45 @@
+package outrigger.generator.run;
+
+import java.util.ArrayList;
+import java.util.List;
+import outrigger.generator.param.Fault;
+import outrigger.generator.param.InputException;
+import outrigger.generator.param.Origin;
+import outrigger.generator.picture.Pictures;
+import outrigger.generator.picture.Shown;
+
+/** What can be written beside print files. */
+public enum Extra {
+  /** {@code manifest.json}: of every part, where its parameters came from, what it promises and measures. */
+  MANIFEST {
+    @Override
+    List<OutputFile> files(Batch batch, Crew crew) {
+      return List.of(new OutputFile(Manifest.FILE, Manifest.bytes(batch)));
+    }
+  },
+
+  /** A picture of each part beside its print file, and of more than one all together as {@code parts.png}. */
+  PICTURES {
+    @Override
+    List<OutputFile> files(Batch batch, Crew crew) {
+      List<OutputFile> files = new ArrayList<>(crew.each(batch.parts(),
+          made -> new OutputFile(made.name() + ".png", Pictures.one(shown(made)))));
+      if (batch.parts().size() > 1) {
+        if (batch.parts().stream().anyMatch(made -> made.name().equalsIgnoreCase(SHEET))) {
+          throw new InputException(Fault.of("", "a part is called " + SHEET + ", as is the picture of all parts",
+              "Call it something else, or leave out the pictures.", Origin.option("name")));
+        }
+        files.add(new OutputFile(SHEET + ".png", Pictures.sheet(batch.parts().stream().map(Extra::shown).toList())));
+      }
+      return files;
+    }
+  };
+
+  private static final String SHEET = "parts";
+
+  abstract List<OutputFile> files(Batch batch, Crew crew);
+
+  private static Shown shown(Made made) {
+    return new Shown(made.name(), made.mesh());
+  }
+}
