@@ -56,12 +56,29 @@ public final class PlanReader {
    */
   public Plan read(Path path) {
     String file = PlanText.name(path);
-    TomlParseResult toml = Toml.parse(PlanText.read(path));
+    TomlParseResult toml = parsed(file, PlanText.read(path));
     List<Fault> faults = new ArrayList<>(SyntaxFaults.of(file, toml.errors()));
     if (!toml.errors().stream().allMatch(SyntaxFaults::leavesTheRest)) {
       throw new InputException(faults);
     }
     return new Reading(file, toml, faults).plan(path);
+  }
+
+  private static TomlParseResult parsed(String file, String text) {
+    try {
+      return Toml.parse(text);
+    } catch (StackOverflowError tooDeep) {
+      // The parser calls itself once for each level of brackets; no plan needs more than two.
+      throw unreadable(file, "lists or tables are nested too deeply", "Write each line as key = value, one list deep.");
+    } catch (AssertionError brokenEscape) {
+      // Where assertions are switched on, the parser trips over a backslash it has already listed as an error.
+      throw unreadable(file, "a text in double quotes has a broken escape", "Write \\\\ for a backslash.");
+    }
+  }
+
+  private static InputException unreadable(String file, String what, String advice) {
+    return new InputException(Fault.of("", "the plan is not valid TOML (" + file + "): " + what, advice,
+        Origin.file(file)));
   }
 
   /** One file being read. */

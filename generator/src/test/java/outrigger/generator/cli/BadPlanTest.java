@@ -2,6 +2,7 @@ package outrigger.generator.cli;
 
 import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -219,6 +220,21 @@ class BadPlanTest {
     Files.writeString(folder.resolve("truck.toml"), "");
     assertRefused(List.of(folder.resolve("trukc.toml") + ": there is no such plan file. Did you mean truck.toml?"),
         Run.hook("batch", folder.resolve("trukc.toml").toString(), "--out", out.toString()));
+  }
+
+  /** The parser calls itself once a level; it once ran out of stack on such a file. */
+  @Test
+  void plan_nestedTooDeeply_isRefused() throws IOException {
+    Run run = batch("a = " + "[".repeat(20_000) + "]".repeat(20_000) + "\n");
+    assertEquals(Exit.BAD_INPUT, run.exit(), run.err());
+    assertTrue(run.err().contains("nested too deeply"), run.err());
+  }
+
+  @Test
+  void plan_brokenEscape_isRefused() throws IOException {
+    Run run = batch("title = \"a\\qb\"\n");
+    assertEquals(Exit.BAD_INPUT, run.exit(), run.err());
+    assertTrue(run.err().contains("escape"), run.err());
   }
 
   @Test
