@@ -128,7 +128,8 @@ public final class ExactPoint {
     for (int k = 0; k < 3; k++) {
       int i = (k + 1) % 3;
       int j = (k + 2) % 3;
-      n[k] = slim ? BigInteger.valueOf(p.normal(i) * q.normal(j) - p.normal(j) * q.normal(i)) : p.bigNormal(i).multiply(q.bigNormal(j)).subtract(p.bigNormal(j).multiply(q.bigNormal(i)));
+      n[k] = slim ? BigInteger.valueOf(p.normal(i) * q.normal(j) - p.normal(j) * q.normal(i))
+          : p.bigNormal(i).multiply(q.bigNormal(j)).subtract(p.bigNormal(j).multiply(q.bigNormal(i)));
     }
     return n;
   }

@@ -66,7 +66,8 @@ public record BodyMountParams(
     @Param(def = "medium", help = "What the screw does in the flange: pass (fine, medium, coarse), cut its thread "
         + "(pilot), or run into an insert or a nut held there.")
     Fit fit,
-    @Param(def = "none", help = "How the head lies: none (on the flange), counterbore, washer (a counterbore for a plain washer) or countersink.")
+    @Param(def = "none", help = "How the head lies: none (on the flange), counterbore, washer (a counterbore "
+        + "for a plain washer) or countersink.")
     HeadSeat headSeat,
     @Param(unit = Unit.NONE, min = 2, max = 8, def = "2", help = "Screws through the web.")
     int screws,

@@ -114,7 +114,8 @@ record ScrewHoleRules(Screw screw, Printer printer, Shelf shelf) {
     double mouth = insert.hole() + printer.holeAllowance();
     double bore = Math.min(mouth, clearanceDiameter(Fit.MEDIUM) + printer.holeAllowance());
     return new ScrewHole(screw, Fit.INSERT, HeadSeat.NONE, bore, mouth, insert.depth(),
-        printer.minimumWall(), insert.length(), Math.max(insert.wall(), printer.minimumWall()), List.of(insert.name() + " insert"),
+        printer.minimumWall(), insert.length(), Math.max(insert.wall(), printer.minimumWall()),
+        List.of(insert.name() + " insert"),
         "insert " + insert.name() + ": " + sum(insert.hole()));
   }
 

@@ -15,7 +15,8 @@ public record TrayParams(
     @Param(def = "between", help = "Where it hangs: between the rails, or outboard of the left or the right one.")
     TrayPlace place,
 
-    @Param(min = 8, max = 200, def = "36.4", help = "Inside to inside of the two webs, flat inside; for a tray between the rails.")
+    @Param(min = 8, max = 200, def = "36.4",
+        help = "Inside to inside of the two webs, flat inside; for a tray between the rails.")
     double railSpacing,
 
     @Param(min = 3, max = 60, def = "10", help = "Height of the rails' webs, top to bottom.")
@@ -81,7 +82,8 @@ public record TrayParams(
     @Param(min = 0.4, max = 20, def = "1.6", help = "Width of the ribs between them.")
     double rib,
 
-    @Param(unit = Unit.NONE, min = 0, max = 4, def = "1", help = "Straps that hold a battery down: a pair of slots in the floor for each.")
+    @Param(unit = Unit.NONE, min = 0, max = 4, def = "1",
+        help = "Straps that hold a battery down: a pair of slots in the floor for each.")
     int straps,
 
     @Param(min = 2, max = 40, def = "10", help = "Width of a strap; its slots are 1 mm longer.")
@@ -102,7 +104,8 @@ public record TrayParams(
     @Param(min = 0.5, max = 79, def = "4", help = "Depth of a notch below the rim.")
     double notchDepth,
 
-    @Param(unit = Unit.NONE, min = 0, max = 6, def = "2", help = "Slots for cable ties through each end wall, shared out on both sides of "
+    @Param(unit = Unit.NONE, min = 0, max = 6, def = "2",
+        help = "Slots for cable ties through each end wall, shared out on both sides of "
         + "the notches.")
     int ties,
 

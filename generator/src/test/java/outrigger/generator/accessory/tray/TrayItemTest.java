@@ -19,7 +19,8 @@ class TrayItemTest {
   @Test
   void parse_sizes_takesEveryUnit() {
     assertEquals(new TrayItem("battery", 60, 30, 16, 0), parse("battery:60x30x16"));
-    assertEquals(new TrayItem("speed controller", 25.4, 12.7, 10, 1.016), parse(" speed controller : 1in x0.5inX10mm+40thou"));
+    assertEquals(new TrayItem("speed controller", 25.4, 12.7, 10, 1.016),
+        parse(" speed controller : 1in x0.5inX10mm+40thou"));
   }
 
   @Test
