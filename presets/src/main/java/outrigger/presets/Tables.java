@@ -65,6 +65,13 @@ final class Tables {
       List.of(naming(), length("diameter"), length("thickness"), text("grade")),
       row -> new DiscMagnet(row.text("name"), row.number("diameter"), row.number("thickness"), row.text("grade")));
 
+  private static final TableSpec<MagnetGrade> MAGNET_GRADES = new TableSpec<>("magnet-grades", "Magnet grades",
+      MagnetGrade.class,
+      List.of(naming(), number("remanence-min", "T", 3), number("remanence-max", "T", 3),
+          number("loss", "%/K", 1).orZero(), number("maximum-temperature", "degree-C", 1000)),
+      row -> new MagnetGrade(row.text("name"), row.number("remanence-min"), row.number("remanence-max"),
+          row.number("loss"), row.number("maximum-temperature")));
+
   private static final TableSpec<Rail> RAILS = new TableSpec<>("rails", "Rails", Rail.class,
       List.of(naming(), choice("form", "plate", "channel", "box"), length("height"), length("web"),
           lengthOrZero("flange"), length("spacing")),
@@ -93,7 +100,7 @@ final class Tables {
 
   /** Every table, in the order they are listed. */
   static final List<TableSpec<?>> ALL = List.of(SCREWS, NUTS, WASHERS, CLEARANCE_HOLES, PILOT_HOLES,
-      HEAT_SET_INSERTS, STOCK_LENGTHS, DISC_MAGNETS, RAILS, PRINTERS, MATERIALS, ELECTRONICS);
+      HEAT_SET_INSERTS, STOCK_LENGTHS, DISC_MAGNETS, MAGNET_GRADES, RAILS, PRINTERS, MATERIALS, ELECTRONICS);
 
   private Tables() {}
 
