@@ -1,18 +1,11 @@
 package outrigger.generator.cli;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import outrigger.generator.accessory.Accessory;
-import outrigger.generator.doc.ParameterWords;
 import outrigger.generator.param.Given;
 import outrigger.generator.param.Origin;
-import outrigger.generator.param.ParamSpec;
-import outrigger.generator.param.ParamValues;
-import outrigger.generator.param.Parameter;
 import outrigger.generator.plan.Materials;
 import outrigger.generator.plan.Plan;
 import outrigger.generator.plan.Request;
@@ -32,16 +25,15 @@ final class KindCommand<P extends Record> implements Command {
 
   private final Root root;
   private final Accessory<P> accessory;
-  private final ParamSpec<P> parameters;
   private final CommandSpec spec;
-  private final Map<String, List<String>> given = new LinkedHashMap<>();
+  private final ParameterOptions<P> options;
   private boolean picture;
 
   private KindCommand(Root root, Accessory<P> accessory) {
     this.root = root;
     this.accessory = accessory;
-    this.parameters = ParamSpec.of(accessory.parameters());
     this.spec = CommandSpec.wrapWithoutInspection(this);
+    this.options = new ParameterOptions<>(spec, accessory.parameters());
   }
 
   static CommandSpec spec(Root root, Accessory<?> accessory) {
@@ -50,13 +42,9 @@ final class KindCommand<P extends Record> implements Command {
 
   private CommandSpec describe() {
     spec.usageMessage().header(accessory.summary().replace("%", "%%")).sortOptions(false).abbreviateSynopsis(true);
-    for (Parameter parameter : parameters.parameters()) {
-      add("--" + parameter.key(), parameter.form().placeholder(),
-          parameter.help() + " (" + ParameterWords.inHelp(parameter) + ")");
-    }
-    add(NAME, "NAME", "What the file is called, without .stl. (default " + accessory.kind() + ")");
-    add(MATERIAL, "MATERIAL", "What it is printed in, to tell its weight. (a name of the table materials)");
-    add(OUT, "FOLDER", "Where the file goes. (default " + Arguments.OUT + ")");
+    options.add(NAME, "NAME", "What the file is called, without .stl. (default " + accessory.kind() + ")");
+    options.add(MATERIAL, "MATERIAL", "What it is printed in, to tell its weight. (a name of the table materials)");
+    options.add(OUT, "FOLDER", "Where the file goes. (default " + Arguments.OUT + ")");
     spec.addOption(OptionSpec.builder("--picture").type(boolean.class).arity("0")
         .description("Draw the part beside its file, NAME.png.").setter(new CommandLine.Model.ISetter() {
           @Override
@@ -68,41 +56,13 @@ final class KindCommand<P extends Record> implements Command {
     return spec;
   }
 
-  private void add(String name, String label, String description) {
-    spec.addOption(OptionSpec.builder(name).paramLabel(label).type(String.class).arity("1")
-        .description(description.replace("%", "%%")).setter(new CommandLine.Model.ISetter() {
-          @Override
-          @SuppressWarnings("unchecked")
-          public <T> T set(T value) {
-            if (value == null) {
-              given.remove(name);
-            } else {
-              given.computeIfAbsent(name, n -> new ArrayList<>()).add((String) value);
-            }
-            return null;
-          }
-        }).build());
-  }
-
-  private Optional<String> text(String option) {
-    return Optional.ofNullable(given.get(option)).map(texts -> texts.get(texts.size() - 1));
-  }
-
   @Override
   public int run(Console console) {
     Shelf shelf = root.shelf();
-    ParamValues<P> values = ParamValues.of(parameters);
-    for (Parameter parameter : parameters.parameters()) {
-      String option = "--" + parameter.key();
-      Optional<String> text = text(option);
-      if (text.isPresent()) {
-        values = values.with(parameter.key(), Given.of(text.get(), Origin.option(option)));
-      }
-    }
-    Request<P> request = new Request<>(text(NAME).orElse(accessory.kind()), accessory, values, Origin.option(NAME));
-    Optional<Given> material = text(MATERIAL).map(t -> Given.of(t, Origin.option(MATERIAL)));
+    Request<P> request = new Request<>(options.text(NAME).orElse(accessory.kind()), accessory, options.values(), Origin.option(NAME));
+    Optional<Given> material = options.text(MATERIAL).map(t -> Given.of(t, Origin.option(MATERIAL)));
     Plan plan = new Plan("", "", shelf, Materials.find(shelf, material), List.of(request), List.of());
-    Path folder = Arguments.path(OUT, text(OUT).orElse(Arguments.OUT));
+    Path folder = Arguments.path(OUT, options.text(OUT).orElse(Arguments.OUT));
     Workshop.refuseUnfit(folder);
     Workshop workshop = new Workshop(Runtime.getRuntime().availableProcessors(), console.progress());
     Batch batch = workshop.make(plan);

@@ -5,7 +5,6 @@ import java.util.Optional;
 import outrigger.generator.accessory.Accessory;
 import outrigger.generator.param.ParamSpec;
 import outrigger.generator.param.Parameter;
-import outrigger.generator.param.Unit;
 import outrigger.generator.run.Json;
 import outrigger.presets.TableInfo;
 
@@ -25,7 +24,7 @@ public final class KindsJson {
       json.put("min", p.min()).put("max", p.max());
     }
     if (p.hasUnit()) {
-      json.put("unit", p.unit() == Unit.MM ? "mm" : "degrees");
+      json.put("unit", p.unit().word());
     }
     if (!p.choices().isEmpty()) {
       json.texts("choices", p.choices());

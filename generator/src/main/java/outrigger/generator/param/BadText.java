@@ -30,7 +30,7 @@ public final class BadText extends Exception {
   }
 
   private String unquoted() {
-    String text = shown.endsWith(" mm") ? shown.substring(0, shown.length() - 3) : shown;
+    String text = shown.replaceFirst(" (mm|g|degrees C)$", "");
     boolean quoted = text.length() > 1 && text.startsWith("\"") && text.endsWith("\"");
     return quoted ? text.substring(1, text.length() - 1) : text;
   }

@@ -4,20 +4,25 @@ import java.util.Locale;
 import outrigger.presets.LengthText;
 import outrigger.presets.Shelf;
 
-/** A length, an angle or a plain number, within a range. */
+/** A length, an angle, a mass, a temperature or a plain number, within a range. */
 record NumberForm(Range range) implements Form {
   @Override
   public String kind() {
     return switch (range.unit()) {
       case MM -> "length";
       case DEGREES -> "angle";
+      case GRAMS -> "mass";
+      case CELSIUS -> "temperature";
       case NONE -> "number";
     };
   }
 
   @Override
   public String placeholder() {
-    return range.unit() == Unit.DEGREES ? "DEGREES" : kind().toUpperCase(Locale.ROOT);
+    return switch (range.unit()) {
+      case DEGREES, GRAMS -> range.unit().name();
+      default -> kind().toUpperCase(Locale.ROOT);
+    };
   }
 
   @Override
@@ -36,6 +41,8 @@ record NumberForm(Range range) implements Form {
     LengthText.Result result = switch (range.unit()) {
       case MM -> LengthText.parse(text);
       case DEGREES -> LengthText.parseNumber(text.replaceFirst("\\s*(deg|\u00b0)$", ""));
+      case GRAMS -> LengthText.parseNumber(text.replaceFirst("\\s*g$", ""));
+      case CELSIUS -> LengthText.parseNumber(text.replaceFirst("\\s*C$", ""));
       case NONE -> LengthText.parseNumber(text);
     };
     if (!result.isNumber()) {
@@ -50,6 +57,8 @@ record NumberForm(Range range) implements Form {
     return switch (range.unit()) {
       case MM -> "Write a length in mm, in or thou, such as 6, 6mm, 0.25in or 40thou.";
       case DEGREES -> "Write an angle in degrees, such as 30 or 30deg.";
+      case GRAMS -> "Write a mass in grams, such as 150 or 150g.";
+      case CELSIUS -> "Write a temperature in degrees Celsius, such as 40 or 40C.";
       case NONE -> "Write a number without a unit, such as 1.5.";
     };
   }

@@ -22,8 +22,8 @@ public final class Texts {
   /** A number with its unit, such as {@code 0.6 mm}. */
   public static String number(double value, Unit unit) {
     return switch (unit) {
-      case MM -> number(value) + " mm";
       case DEGREES -> number(value) + (value == 1 ? " degree" : " degrees");
+      case MM, GRAMS, CELSIUS -> number(value) + " " + unit.word();
       case NONE -> number(value);
     };
   }

@@ -5,7 +5,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import outrigger.generator.param.Origin;
-import outrigger.generator.param.Unit;
 import outrigger.generator.param.Value;
 import outrigger.shapes.check.Measures;
 
@@ -48,7 +47,7 @@ public final class PartJson {
       default -> json.put("value", value.text());
     }
     if (value.parameter().hasUnit()) {
-      json.put("unit", value.parameter().unit() == Unit.MM ? "mm" : "degrees");
+      json.put("unit", value.parameter().unit().word());
     }
     Origin origin = value.origin();
     json.put("from", origin.kind().name().toLowerCase(Locale.ROOT));
