@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 /** Holds the layers of this module: a package uses only those named before it; printing is for the command line. */
 class ArchitectureTest {
   private static final String ROOT = "outrigger.generator.";
-  private static final List<String> LAYERS = List.of("param", "accessory", "picture", "plan", "run", "doc", "cli");
+  private static final List<String> LAYERS = List.of("param", "magnet", "accessory", "picture", "plan", "run", "doc", "cli");
   private static final JavaClasses CLASSES = new ClassFileImporter()
       .withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("outrigger.generator");
 
@@ -58,6 +58,12 @@ class ArchitectureTest {
   void picocli_isUsedByTheCommandLineOnly() {
     noClasses().that().resideOutsideOfPackage(ROOT + "cli..").should().dependOnClassesThat()
         .resideInAPackage("picocli..").check(CLASSES);
+  }
+
+  @Test
+  void hipparchus_isUsedForMagnetsOnly() {
+    noClasses().that().resideOutsideOfPackage(ROOT + "magnet..").should().dependOnClassesThat()
+        .resideInAPackage("org.hipparchus..").check(CLASSES);
   }
 
   @Test

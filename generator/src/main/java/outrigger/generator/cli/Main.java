@@ -84,6 +84,7 @@ public final class Main {
     line.addSubcommand(MakeCommand.of(root, kinds));
     line.addSubcommand(new BatchCommand(root, kinds));
     line.addSubcommand(new CheckCommand());
+    line.addSubcommand("hold", HoldCommand.spec(root));
     line.addSubcommand(new PresetsCommand(root));
     line.addSubcommand(new KindsCommand(kinds));
     line.setUsageHelpWidth(WIDTH);

@@ -41,6 +41,6 @@ final class Root implements Command {
 
   @Override
   public int run(Console console) {
-    throw Arguments.missing("outrigger", "needs a command", "make, batch, check, presets or kinds");
+    throw Arguments.missing("outrigger", "needs a command", "make, batch, check, hold, presets or kinds");
   }
 }

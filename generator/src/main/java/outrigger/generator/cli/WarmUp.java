@@ -29,6 +29,7 @@ final class WarmUp {
     }
     run("batch", plan.toString(), "--out", folder.toString());
     run("batch", plan.toString(), "--out", folder.toString(), "--json");
+    run("hold");
     run("presets", "printers", "--sources");
     run("--help");
     remove(folder);

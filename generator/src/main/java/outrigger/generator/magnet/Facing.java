@@ -1,0 +1,4 @@
+package outrigger.generator.magnet;
+
+/** What a magnet looks at across the gap. */
+public enum Facing { MAGNET, STEEL }
