@@ -60,7 +60,8 @@ public record HoldParams(
     @Param(unit = Unit.NONE, max = 1, def = "0.15",
         help = "Friction of the faces: sideways hold as a share of the pull.")
     double friction,
-    @Param(max = 50, def = "0.5", help = "How far sideways the body may be pushed off a facing magnet.")
+    @Param(max = 50, def = "0.5", help = "How far sideways the body may be pushed off a facing magnet; "
+        + "steel pulls nothing back, so there it changes nothing.")
     double offset,
     @Param(min = 0.1, max = 50, def = "3", help = "Gap at which the table ends.")
     double to,
