@@ -32,9 +32,10 @@ final class Tables {
           row.number("across-corners")));
 
   private static final TableSpec<Washer> WASHERS = new TableSpec<>("washers", "Washers", Washer.class,
-      List.of(naming(), text("size"), text("standard"), length("hole"), length("outside"), length("thickness")),
+      List.of(naming(), text("size"), text("standard"), length("hole"), length("outside"), length("thickness"),
+          lengthOrZero("thickness-tolerance")),
       row -> new Washer(row.text("name"), row.text("size"), row.text("standard"), row.number("hole"),
-          row.number("outside"), row.number("thickness")));
+          row.number("outside"), row.number("thickness"), row.number("thickness-tolerance")));
 
   private static final TableSpec<ClearanceHole> CLEARANCE_HOLES = new TableSpec<>("clearance-holes",
       "Clearance holes", ClearanceHole.class,
@@ -98,9 +99,15 @@ final class Tables {
       row -> new ElectronicsItem(row.text("name"), row.number("length"), row.number("width"), row.number("height"),
           row.number("clearance")));
 
+  private static final TableSpec<SheetStock> SHEET_STOCK = new TableSpec<>("sheet-stock", "Sheet stock",
+      SheetStock.class,
+      List.of(naming(), length("thickness"), length("label"), number("tolerance", "%", 50).orZero()),
+      row -> new SheetStock(row.text("name"), row.number("thickness"), row.number("label"), row.number("tolerance")));
+
   /** Every table, in the order they are listed. */
   static final List<TableSpec<?>> ALL = List.of(SCREWS, NUTS, WASHERS, CLEARANCE_HOLES, PILOT_HOLES,
-      HEAT_SET_INSERTS, STOCK_LENGTHS, DISC_MAGNETS, MAGNET_GRADES, RAILS, PRINTERS, MATERIALS, ELECTRONICS);
+      HEAT_SET_INSERTS, STOCK_LENGTHS, DISC_MAGNETS, MAGNET_GRADES, RAILS, PRINTERS, MATERIALS, ELECTRONICS,
+      SHEET_STOCK);
 
   private Tables() {}
 

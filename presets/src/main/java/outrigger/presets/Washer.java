@@ -1,8 +1,12 @@
 package outrigger.presets;
 
-/** A plain washer, such as {@code M3-normal} or {@code M3-small}; mm. */
-public record Washer(String name, String size, String standard, double hole, double outside, double thickness)
-    implements Item {
+/**
+ * A plain washer, such as {@code M3-normal} or {@code M3-small}; mm.
+ *
+ * @param thicknessTolerance how far it may be from its thickness either way
+ */
+public record Washer(String name, String size, String standard, double hole, double outside, double thickness,
+    double thicknessTolerance) implements Item {
   public Washer {
     Checks.text("name", name);
     Checks.text("size", size);
@@ -10,6 +14,8 @@ public record Washer(String name, String size, String standard, double hole, dou
     Checks.positive("hole", hole);
     Checks.positive("outside", outside);
     Checks.positive("thickness", thickness);
+    Checks.zeroOrMore("thickness-tolerance", thicknessTolerance);
+    Checks.below("thickness-tolerance", thicknessTolerance, "thickness", thickness);
     Checks.below("hole", hole, "outside", outside);
   }
 }

@@ -1,5 +1,6 @@
 /**
- * Measured things: screws, nuts, washers, holes, inserts, magnets and their grades, rails, printers, materials and electronics.
+ * Measured things: screws, nuts, washers, holes, inserts, magnets and their grades, rails, printers, materials,
+ * electronics and sheet stock.
  *
  * <p>Data flows one way: a table file becomes text ({@code FileText}), a TOML tree ({@code TableFile}), rows of values
  * with sources ({@code TableReader}), records ({@code TableSpec}), and stands on the {@link outrigger.presets.Shelf}.

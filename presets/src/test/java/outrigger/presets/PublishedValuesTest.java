@@ -103,6 +103,27 @@ class PublishedValuesTest {
   }
 
   @Test
+  void washerThickness_limits_asPublished() {
+    // Page "M2 Washer Dimensions & Size": 0.25 to 0.35. Page "Small washers - grade A, from GB 848-85": 0.45 to 0.55.
+    assertEquals(0.05, shelf.get(Washer.class, "M2-normal").thicknessTolerance());
+    assertEquals(0.05, shelf.get(Washer.class, "M3-small").thicknessTolerance());
+  }
+
+  @Test
+  void sheetStock_everyInchSize_isThousandthsOf25_4AndNotItsLabel() {
+    // Arithmetic only: which sizes are sold, and under which label, is common practice.
+    int inches = 0;
+    for (SheetStock sheet : shelf.items(SheetStock.class)) {
+      String number = sheet.name().replaceAll("[a-z]", "");
+      boolean inch = sheet.name().endsWith("thou");
+      assertEquals(Double.parseDouble(number) * (inch ? 0.0254 : 1), sheet.thickness(), 1e-12, sheet.name());
+      assertEquals(inch, sheet.thickness() != sheet.label(), sheet.name());
+      inches += inch ? 1 : 0;
+    }
+    assertEquals(12, inches);
+  }
+
+  @Test
   void countersunkHead_everyScrew_isA90DegreeCone() {
     long cones = 0;
     for (Screw screw : shelf.items(Screw.class)) {

@@ -17,7 +17,8 @@ class ShelfTest {
   @Test
   void tables_standard_listsEveryTableOnce() {
     assertEquals(List.of("screws", "nuts", "washers", "clearance-holes", "pilot-holes", "heat-set-inserts",
-        "stock-lengths", "disc-magnets", "magnet-grades", "rails", "printers", "materials", "electronics"),
+        "stock-lengths", "disc-magnets", "magnet-grades", "rails", "printers", "materials",
+        "electronics", "sheet-stock"),
         shelf.tables().stream().map(TableInfo::key).toList());
   }
 
