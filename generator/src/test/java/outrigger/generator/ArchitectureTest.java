@@ -66,6 +66,13 @@ class ArchitectureTest {
         .resideInAPackage("org.hipparchus..").check(CLASSES);
   }
 
+  /** Its loading would slow every start, and fonts and screens are missing on many machines. */
+  @Test
+  void awt_isNotUsed() {
+    noClasses().should().dependOnClassesThat().resideInAnyPackage("java.awt..", "javax.imageio..", "javax.swing..")
+        .check(CLASSES);
+  }
+
   @Test
   void jts_isNotUsedHere() {
     noClasses().should().dependOnClassesThat().resideInAPackage("org.locationtech..").check(CLASSES);

@@ -3,8 +3,8 @@ package outrigger.generator.picture;
 import java.util.Arrays;
 
 /**
- * Pixels with depth, kept three times as fine each way as the picture they become. Coordinates are those of the picture:
- * x to the right, y downward, in its pixels; depth grows towards the eye.
+ * Pixels with depth, kept three times as fine each way as the picture they become. Coordinates are those of the
+ * picture: x to the right, y downward, in its pixels; depth grows towards the eye.
  */
 final class Canvas {
   private static final int FINE = 3;
@@ -80,8 +80,8 @@ final class Canvas {
     return Math.max(0, Math.min(height - 1, (int) Math.floor(y * FINE)));
   }
 
-  /** The picture as PNG, each pixel the mean of its fine ones. */
-  byte[] png() {
+  /** Red, green, blue of each pixel, row by row from the top: each the mean of its fine ones. */
+  byte[] rgb() {
     int w = width / FINE;
     int h = height / FINE;
     byte[] rgb = new byte[3 * w * h];
@@ -92,7 +92,7 @@ final class Canvas {
         }
       }
     }
-    return Png.encode(w, h, rgb);
+    return rgb;
   }
 
   private int mean(int x, int y, int shift) {

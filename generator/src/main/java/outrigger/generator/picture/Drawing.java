@@ -6,9 +6,13 @@ import outrigger.shapes.mesh.Mesh;
 
 /** Draws one mesh: facets shaded by how they stand to two lights, then the creases between them. */
 final class Drawing {
-  private static final double[] KEY_LIGHT = unit(0.35, -0.75, 0.9);
+  /** From above and in front: tops are lightest, fronts next, right sides darkest, so that the three tell apart. */
+  private static final double[] KEY_LIGHT = unit(0.1, -0.55, 0.9);
   private static final double[] FILL_LIGHT = unit(0.9, 0.4, 0.25);
-  private static final double[] MATERIAL = {226, 216, 198};
+  private static final double AMBIENT = 0.48;
+  private static final double KEY = 0.52;
+  private static final double FILL = 0.1;
+  private static final double[] MATERIAL = {232, 224, 208};
   private static final int CREASE = 0x4a4640;
   /** Cosine of the angle between facets from which their edge is drawn: 25 degrees. */
   private static final double SHARP = StrictMath.cos(Math.toRadians(25));
@@ -80,7 +84,8 @@ final class Drawing {
   }
 
   private static int shade(double[] normal) {
-    double light = 0.42 + 0.5 * Math.max(0, View.dot(normal, KEY_LIGHT)) + 0.16 * Math.max(0, View.dot(normal, FILL_LIGHT));
+    double light = AMBIENT + KEY * Math.max(0, View.dot(normal, KEY_LIGHT))
+        + FILL * Math.max(0, View.dot(normal, FILL_LIGHT));
     int rgb = 0;
     for (double channel : MATERIAL) {
       rgb = rgb << 8 | (int) Math.min(255, channel * light);

@@ -9,7 +9,7 @@ import outrigger.shapes.num.Grid;
 import outrigger.shapes.profile.Profile;
 import outrigger.shapes.solid.Prism;
 
-/** Lays parts out in rows, all to one scale, each over its name, with a bar of 10 mm below, and draws them. */
+/** Lays parts out in rows, all to one scale, each over its name, with a bar of 10 or 100 mm below, and draws them. */
 public final class Pictures {
   private static final int PAPER = 0xfaf8f3;
   private static final int INK = 0x38342e;
@@ -18,6 +18,10 @@ public final class Pictures {
   /** Most pixels a millimetre gets, and the least. */
   private static final double LARGEST_SCALE = 24;
   private static final double LEAST_SCALE = 0.2;
+  /** Height of the strip that holds the bar, pixels; the least length of a bar and its distance from its number. */
+  private static final int BAR_HEIGHT = 2 * MARGIN + 13;
+  private static final double LEAST_BAR = 16;
+  private static final double BAR_GAP = 12;
 
   private final List<Shown> parts;
   private final List<View> views = new ArrayList<>();
@@ -40,12 +44,12 @@ public final class Pictures {
     scale = Math.max(LEAST_SCALE, Math.min(LARGEST_SCALE, Math.min(byWidth, byArea)));
   }
 
-  /** One part, at most 900 pixels wide, as PNG. */
+  /** One part, at most 900 pixels wide unless its name is wider, as PNG. */
   public static byte[] one(Shown part) {
     return new Pictures(List.of(part), 900).draw();
   }
 
-  /** Several parts on one sheet, at most 1500 pixels wide, as PNG; at least one. */
+  /** Several parts on one sheet, at most 1500 pixels wide unless a name is wider, as PNG; at least one. */
   public static byte[] sheet(List<Shown> parts) {
     if (parts.isEmpty()) {
       throw new IllegalArgumentException("a picture of no part");
@@ -63,7 +67,7 @@ public final class Pictures {
     double x = MARGIN;
     double height = 0;
     for (int i = 0; i < parts.size(); i++) {
-      double w = Math.max(views.get(i).width() * scale, textWidth(parts.get(i).name()));
+      double w = Math.max(views.get(i).width() * scale, textWidth(letters(parts.get(i).name())));
       if (!cells.isEmpty() && x + w > width - MARGIN) {
         rows.add(new Row(cells, height));
         cells = new ArrayList<>();
@@ -80,38 +84,62 @@ public final class Pictures {
 
   private byte[] draw() {
     List<Row> rows = rows();
-    double height = MARGIN + LETTER + MARGIN;
-    for (Row row : rows) {
-      height += row.height + LETTER + 1.5 * MARGIN;
-    }
-    double right = 0;
+    double right = MARGIN + barWidth();
+    int high = BAR_HEIGHT;
     for (Row row : rows) {
       Cell end = row.cells.get(row.cells.size() - 1);
       right = Math.max(right, end.x + end.width);
+      high += height(row);
     }
-    Canvas canvas = new Canvas((int) Math.ceil(right + MARGIN), (int) Math.ceil(height), PAPER);
-    double y = MARGIN;
+    int wide = (int) Math.ceil(right + MARGIN);
+    Png png = new Png(wide, high);
+    // One row at a time: fine pixels with depth of a whole sheet of many rows would not fit into memory.
     for (Row row : rows) {
-      for (Cell cell : row.cells) {
-        View view = views.get(cell.part);
-        new Drawing(canvas, parts.get(cell.part).mesh().mesh(), view, scale,
-            cell.x + (cell.width - view.width() * scale) / 2, y + row.height - view.height() * scale).draw();
-        String name = parts.get(cell.part).name();
-        write(canvas, letters(name), cell.x + (cell.width - textWidth(name)) / 2, y + row.height + MARGIN * 0.4 + LETTER);
-      }
-      y += row.height + LETTER + 1.5 * MARGIN;
+      Canvas canvas = new Canvas(wide, height(row), PAPER);
+      row.cells.forEach(cell -> drawCell(canvas, row, cell));
+      png.add(canvas.rgb());
     }
-    drawBar(canvas, y + LETTER);
-    return canvas.png();
+    Canvas canvas = new Canvas(wide, BAR_HEIGHT, PAPER);
+    drawBar(canvas);
+    png.add(canvas.rgb());
+    return png.finish();
+  }
+
+  private static int height(Row row) {
+    return (int) Math.ceil(row.height + LETTER + 1.5 * MARGIN);
+  }
+
+  private void drawCell(Canvas canvas, Row row, Cell cell) {
+    View view = views.get(cell.part);
+    Shown part = parts.get(cell.part);
+    new Drawing(canvas, part.mesh().mesh(), view, scale, cell.x + (cell.width - view.width() * scale) / 2,
+        MARGIN + row.height - view.height() * scale).draw();
+    String name = letters(part.name());
+    write(canvas, name, cell.x + (cell.width - textWidth(name)) / 2, MARGIN + row.height + MARGIN * 0.4 + LETTER);
+  }
+
+  /** Length of the bar, mm: 10, or 100 where parts are drawn so small that 10 could not be judged by. */
+  private int barLength() {
+    return 10 * scale < LEAST_BAR ? 100 : 10;
+  }
+
+  private String barText() {
+    return barLength() + " mm";
+  }
+
+  private double barWidth() {
+    return barLength() * scale + BAR_GAP + textWidth(barText());
   }
 
   /** The bar that sizes are judged by. */
-  private void drawBar(Canvas canvas, double y) {
-    double end = MARGIN + 10 * scale;
-    for (double[] ends : new double[][] {{MARGIN, y, end, y}, {MARGIN, y - 5, MARGIN, y + 5}, {end, y - 5, end, y + 5}}) {
-      canvas.line(new double[] {ends[0], ends[1], 0}, new double[] {ends[2], ends[3], 0}, 0, INK);
+  private void drawBar(Canvas canvas) {
+    double y = MARGIN + LETTER;
+    double end = MARGIN + barLength() * scale;
+    canvas.line(new double[] {MARGIN, y, 0}, new double[] {end, y, 0}, 0, INK);
+    for (double x : new double[] {MARGIN, end}) {
+      canvas.line(new double[] {x, y - 5, 0}, new double[] {x, y + 5, 0}, 0, INK);
     }
-    write(canvas, "10 mm", end + 12, y + LETTER / 2);
+    write(canvas, barText(), end + BAR_GAP, y + LETTER / 2);
   }
 
   private static String letters(String text) {
@@ -119,7 +147,7 @@ public final class Pictures {
   }
 
   private static double textWidth(String text) {
-    return Profile.textWidth(letters(text), LETTER, LETTER / 8);
+    return Profile.textWidth(text, LETTER, LETTER / 8);
   }
 
   /** Fills stroke text as the flat top of a prism; the baseline is at y. */

@@ -9,8 +9,8 @@ import java.util.zip.Deflater;
 import java.util.zip.DeflaterOutputStream;
 
 /**
- * Writes 8-bit RGB pixels as PNG: signature, header, one compressed block of rows, end. Layout: ISO/IEC 15948 (PNG),
- * from memory.
+ * Writes 8-bit RGB pixels as PNG, band after band from the top: signature, header, one compressed block of rows, end.
+ * Layout: ISO/IEC 15948 (PNG), from memory. Holds the compressed bytes only.
  */
 final class Png {
   private static final byte[] SIGNATURE = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n'};
@@ -18,16 +18,47 @@ final class Png {
   /** Row filter that stores the difference to the pixel on the left: flat areas become zeros. */
   private static final int SUB = 1;
 
-  private Png() {}
+  private final int width;
+  private final int height;
+  private final Deflater deflater = new Deflater(Deflater.BEST_COMPRESSION);
+  private final ByteArrayOutputStream compressed = new ByteArrayOutputStream();
+  private final DeflaterOutputStream zip = new DeflaterOutputStream(compressed, deflater);
+  private int rows;
+
+  Png(int width, int height) {
+    this.width = width;
+    this.height = height;
+  }
 
   /**
-   * Encodes an image.
+   * Adds rows below those added before.
    *
-   * @param rgb red, green, blue of each pixel, row by row from the top
+   * @param rgb red, green, blue of each pixel, row by row from the top; whole rows
    */
-  static byte[] encode(int width, int height, byte[] rgb) {
+  void add(byte[] rgb) {
+    byte[] row = new byte[3 * width + 1];
+    row[0] = SUB;
     try {
-      ByteArrayOutputStream out = new ByteArrayOutputStream();
+      for (int start = 0; start < rgb.length; start += 3 * width) {
+        for (int i = 0; i < 3 * width; i++) {
+          row[i + 1] = (byte) (rgb[start + i] - (i < 3 ? 0 : rgb[start + i - 3]));
+        }
+        zip.write(row);
+        rows++;
+      }
+    } catch (IOException e) {
+      throw new AssertionError("memory does not fail to be written", e);
+    }
+  }
+
+  /** The whole file; nothing can be added afterwards. */
+  byte[] finish() {
+    if (rows != height) {
+      throw new IllegalStateException(rows + " rows were added to a picture of " + height);
+    }
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try {
+      zip.finish();
       out.write(SIGNATURE);
       ByteArrayOutputStream header = new ByteArrayOutputStream();
       DataOutputStream data = new DataOutputStream(header);
@@ -35,27 +66,10 @@ final class Png {
       data.writeInt(height);
       data.write(new byte[] {8, RGB, 0, 0, 0});
       chunk(out, "IHDR", header.toByteArray());
-      chunk(out, "IDAT", compressed(width, height, rgb));
+      chunk(out, "IDAT", compressed.toByteArray());
       chunk(out, "IEND", new byte[0]);
-      return out.toByteArray();
     } catch (IOException e) {
       throw new AssertionError("memory does not fail to be written", e);
-    }
-  }
-
-  private static byte[] compressed(int width, int height, byte[] rgb) throws IOException {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    Deflater deflater = new Deflater(Deflater.BEST_COMPRESSION);
-    try (DeflaterOutputStream zip = new DeflaterOutputStream(out, deflater)) {
-      byte[] row = new byte[3 * width + 1];
-      row[0] = SUB;
-      for (int y = 0; y < height; y++) {
-        for (int i = 0; i < 3 * width; i++) {
-          int at = 3 * width * y + i;
-          row[i + 1] = (byte) (rgb[at] - (i < 3 ? 0 : rgb[at - 3]));
-        }
-        zip.write(row);
-      }
     } finally {
       deflater.end();
     }

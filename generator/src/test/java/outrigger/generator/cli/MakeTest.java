@@ -53,6 +53,39 @@ class MakeTest {
   }
 
   @Test
+  void make_picture_liesBesideThePrintFile() throws IOException {
+    Run run = Run.hook("make", "hook", "--out", out(), "--picture");
+    assertEquals("", run.err());
+    assertEquals(List.of("hook.png", "hook.stl"), BadOptionsTest.list(folder));
+    byte[] once = Files.readAllBytes(folder.resolve("hook.png"));
+    Run.hook("make", "hook", "--out", out(), "--picture");
+    assertArrayEquals(once, Files.readAllBytes(folder.resolve("hook.png")));
+  }
+
+  @Test
+  void make_pictureThatCannotBeWritten_writesNoPrintFileEither() throws IOException {
+    Files.createDirectory(folder.resolve("hook.png"));
+    Run run = Run.hook("make", "hook", "--out", out(), "--picture");
+    assertEquals(Exit.BAD_INPUT, run.exit());
+    assertEquals("there is a folder named hook.png in " + folder
+        + ", where a file is to be written. Move it away or give another folder with --out.\n", run.err());
+    assertEquals(List.of("hook.png"), BadOptionsTest.list(folder));
+  }
+
+  @Test
+  void make_pictureWithAValue_isRefused() throws IOException {
+    Run run = Run.hook("make", "hook", "--out", out(), "--picture=big");
+    assertEquals(Exit.BAD_INPUT, run.exit());
+    assertTrue(run.err().contains("picture"), run.err());
+    assertEquals(List.of(), BadOptionsTest.list(folder));
+  }
+
+  @Test
+  void make_help_namesThePicture() {
+    assertTrue(Run.hook("make", "hook", "--help").out().contains("Draw the part beside its file, NAME.png."));
+  }
+
+  @Test
   void make_help_namesRangeUnitAndDefault() {
     Run run = Run.hook("make", "hook", "--help");
     assertEquals("", run.err());

@@ -59,6 +59,59 @@ class PicturesTest {
     assertEquals(1, covered / (400 * scale * scale * shadow), 0.03);
   }
 
+  /** The longest run of ink in the row of the bar, which lies one margin above the lower edge. */
+  private static int barPixels(BufferedImage image) {
+    int longest = 0;
+    int run = 0;
+    for (int x = 0; x < image.getWidth(); x++) {
+      run = image.getRGB(x, image.getHeight() - 36) == PAPER ? 0 : run + 1;
+      longest = Math.max(longest, run);
+    }
+    return longest;
+  }
+
+  @Test
+  void one_cube_barIsTenMillimetresToScale() throws IOException {
+    BufferedImage image = read(Pictures.one(cube(20)));
+    double azimuth = Math.toRadians(-52);
+    double scale = (image.getWidth() - 72) / (20 * (Math.cos(azimuth) - Math.sin(azimuth)));
+    assertEquals(10 * scale, barPixels(image), 3);
+  }
+
+  @Test
+  void one_partNarrowerThanTheBar_showsAllOfBarAndNumber() throws IOException {
+    BufferedImage image = read(Pictures.one(cube(4)));
+    assertEquals(240, barPixels(image), 3);
+    boolean number = false;
+    for (int y = 0; y < image.getHeight(); y++) {
+      number |= image.getRGB(image.getWidth() - 36 - 8, y) != PAPER;
+      for (int x = image.getWidth() - 34; x < image.getWidth(); x++) {
+        assertEquals(PAPER, image.getRGB(x, y), "the margin at " + x + ", " + y);
+      }
+    }
+    assertTrue(number, "the number ends at the margin");
+  }
+
+  @Test
+  void sheet_partsDrawnVerySmall_takeTheLongerBar() throws IOException {
+    BufferedImage image = read(Pictures.sheet(java.util.Collections.nCopies(6, cube(900))));
+    assertTrue(barPixels(image) >= 20, "the bar has " + barPixels(image) + " pixels");
+  }
+
+  @Test
+  void one_cube_topFrontAndRightTellApart() throws IOException {
+    BufferedImage image = read(Pictures.one(cube(20)));
+    int lower = image.getHeight() - 140;
+    int top = red(image, image.getWidth() / 2, 100);
+    int front = red(image, image.getWidth() / 2 - 150, lower / 2 + 60);
+    int right = red(image, image.getWidth() / 2 + 200, lower / 2 + 60);
+    assertTrue(top - front >= 25 && front - right >= 20, "top " + top + ", front " + front + ", right " + right);
+  }
+
+  private static int red(BufferedImage image, int x, int y) {
+    return image.getRGB(x, y) >> 16 & 255;
+  }
+
   @Test
   void one_plateWithHole_showsPaperThroughIt() throws IOException {
     Solid plate = Prism.of(Profile.rectangle(20, 20).cut(Profile.hole(12)), 0, 1);
