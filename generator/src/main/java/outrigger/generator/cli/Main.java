@@ -32,7 +32,7 @@ public final class Main {
   /**
    * Runs one command, nobody watching.
    *
-   * @return 0 done, 1 defect of the program, 2 bad input, 3 built or read but not sound
+   * @return 0 done, 1 defect of the program, 2 bad input, 3 built or read but not sound, or no stack found
    */
   public static int run(String[] args, PrintWriter out, PrintWriter err) {
     return new Main(Accessories.kinds(), false).run(out, err, args);
@@ -85,6 +85,7 @@ public final class Main {
     line.addSubcommand(new BatchCommand(root, kinds));
     line.addSubcommand(new CheckCommand());
     line.addSubcommand("hold", HoldCommand.spec(root));
+    line.addSubcommand("stack", StackCommand.spec(root));
     line.addSubcommand(new PresetsCommand(root));
     line.addSubcommand(new KindsCommand(kinds));
     line.setUsageHelpWidth(WIDTH);
