@@ -30,6 +30,7 @@ final class WarmUp {
     run("batch", plan.toString(), "--out", folder.toString());
     run("batch", plan.toString(), "--out", folder.toString(), "--json");
     run("hold");
+    run("stack", "4.2");
     run("presets", "printers", "--sources");
     run("--help");
     remove(folder);
