@@ -1,107 +1,173 @@
 package outrigger.generator.picture;
 
 import java.util.Arrays;
+import java.util.List;
 
 /**
- * Pixels with depth, kept three times as fine each way as the picture they become. Coordinates are those of the
- * picture: x to the right, y downward, in its pixels; depth grows towards the eye.
+ * A band of a picture: tones with depth, three times as fine each way as the picture they become. Coordinates are those
+ * of the whole picture, in its pixels: x to the right, y downward; depth grows towards the eye. What falls outside the
+ * band is not drawn. One row more is kept above and below, so that a line shows the same wherever a band ends.
  */
 final class Canvas {
-  private static final int FINE = 3;
+  /** Fine pixels along a pixel. */
+  static final int FINE = 3;
+  private static final int OVERLAP = FINE;
+  /** Fine pixels across a line. */
+  private static final int PEN = 2;
 
   private final int width;
+  private final int top;
   private final int height;
-  private final int[] color;
+  private final byte[] tone;
   private final float[] depth;
 
-  Canvas(int width, int height, int background) {
+  /** An empty band. */
+  Canvas(int width, int top, int rows) {
     this.width = width * FINE;
-    this.height = height * FINE;
-    color = new int[this.width * this.height];
+    this.top = top * FINE - OVERLAP;
+    this.height = rows * FINE + 2 * OVERLAP;
+    tone = new byte[this.width * this.height];
     depth = new float[this.width * this.height];
-    Arrays.fill(color, background);
+    Arrays.fill(tone, (byte) Tone.PAPER);
     Arrays.fill(depth, Float.NEGATIVE_INFINITY);
   }
 
-  /** Fills a triangle where nothing drawn before is nearer; x, y and depth of each corner. */
-  void triangle(double[] a, double[] b, double[] c, int rgb) {
-    double area = (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
+  /** x, y and depth in fine pixels of the band. */
+  private record Spot(double x, double y, double z) {
+    /** Twice the area of this, another and a point; exactly the negative with the two exchanged. */
+    double area(Spot other, double px, double py) {
+      return (x - px) * (other.y - py) - (y - py) * (other.x - px);
+    }
+  }
+
+  private Spot spot(double[] p) {
+    return new Spot(p[0] * FINE, p[1] * FINE - top, p[2] * FINE);
+  }
+
+  /** Fills a triangle where nothing drawn before is nearer; x, y and depth of each corner. Its edges belong to it. */
+  void triangle(double[] a, double[] b, double[] c, int shade) {
+    Spot[] corners = {spot(a), spot(b), spot(c)};
+    double area = corners[1].area(corners[2], corners[0].x, corners[0].y);
     if (area == 0) {
       return;
     }
-    int top = row(Math.min(a[1], Math.min(b[1], c[1])));
-    int bottom = row(Math.max(a[1], Math.max(b[1], c[1])));
-    int left = column(Math.min(a[0], Math.min(b[0], c[0])));
-    int right = column(Math.max(a[0], Math.max(b[0], c[0])));
-    for (int y = top; y <= bottom; y++) {
-      double py = (y + 0.5) / FINE;
-      for (int x = left; x <= right; x++) {
-        double px = (x + 0.5) / FINE;
-        double u = ((b[0] - px) * (c[1] - py) - (b[1] - py) * (c[0] - px)) / area;
-        double v = ((c[0] - px) * (a[1] - py) - (c[1] - py) * (a[0] - px)) / area;
-        if (u >= 0 && v >= 0 && u + v <= 1) {
-          plot(y * width + x, (float) (u * a[2] + v * b[2] + (1 - u - v) * c[2]), rgb);
-        }
+    double least = Math.min(corners[0].y, Math.min(corners[1].y, corners[2].y));
+    double most = Math.max(corners[0].y, Math.max(corners[1].y, corners[2].y));
+    int last = (int) Math.min(height - 1.0, Math.floor(most - 0.5));
+    for (int y = (int) Math.max(0, Math.ceil(least - 0.5)); y <= last; y++) {
+      span(corners, area, y, shade);
+    }
+  }
+
+  /** One row of a triangle: ends found roughly, then each pixel tried by the signs that its neighbours share. */
+  private void span(Spot[] p, double area, int y, int shade) {
+    double py = y + 0.5;
+    double left = Double.MAX_VALUE;
+    double right = -Double.MAX_VALUE;
+    for (int k = 0; k < 3; k++) {
+      Spot from = p[k];
+      Spot to = p[(k + 1) % 3];
+      if (Math.min(from.y, to.y) <= py && py <= Math.max(from.y, to.y)) {
+        double x = from.y == to.y ? from.x : from.x + (py - from.y) / (to.y - from.y) * (to.x - from.x);
+        left = Math.min(left, from.y == to.y ? Math.min(from.x, to.x) : x);
+        right = Math.max(right, from.y == to.y ? Math.max(from.x, to.x) : x);
+      }
+    }
+    int last = (int) Math.min(width - 1.0, Math.ceil(right));
+    for (int x = (int) Math.max(0, Math.floor(left) - 1); x <= last; x++) {
+      double u = p[1].area(p[2], x + 0.5, py) / area;
+      double v = p[2].area(p[0], x + 0.5, py) / area;
+      double w = p[0].area(p[1], x + 0.5, py) / area;
+      float z = (float) (u * p[0].z + v * p[1].z + w * p[2].z);
+      int at = y * width + x;
+      if (u >= 0 && v >= 0 && w >= 0 && z > depth[at]) {
+        depth[at] = z;
+        tone[at] = (byte) shade;
       }
     }
   }
 
-  /** Draws a line where nothing drawn before is nearer by more than a slack. */
-  void line(double[] a, double[] b, double slack, int rgb) {
-    int steps = 1 + (int) Math.ceil(2 * FINE * Math.hypot(b[0] - a[0], b[1] - a[1]));
+  /** Draws a thin line where it is not hidden; x, y and depth of each end. */
+  void line(double[] a, double[] b, int shade) {
+    Spot from = spot(a);
+    Spot to = spot(b);
+    if (Math.max(from.y, to.y) < -PEN || Math.min(from.y, to.y) > height + PEN) {
+      return;
+    }
+    double length = Math.max(Math.abs(to.x - from.x), Math.abs(to.y - from.y));
+    int steps = 1 + (int) Math.ceil(2 * length);
     for (int i = 0; i <= steps; i++) {
       double t = (double) i / steps;
-      int x = column(a[0] + t * (b[0] - a[0]));
-      int y = row(a[1] + t * (b[1] - a[1]));
-      float z = (float) (a[2] + t * (b[2] - a[2]) + slack);
-      for (int dy = 0; dy < 2; dy++) {
-        for (int dx = 0; dx < 2; dx++) {
-          int at = Math.min(y + dy, height - 1) * width + Math.min(x + dx, width - 1);
-          if (z >= depth[at]) {
-            color[at] = rgb;
-          }
+      int x = (int) Math.floor(from.x + t * (to.x - from.x) - PEN / 2.0 + 0.5);
+      int y = (int) Math.floor(from.y + t * (to.y - from.y) - PEN / 2.0 + 0.5);
+      if (isSeen(x, y, from.z + t * (to.z - from.z) + 1)) {
+        stamp(x, y, shade);
+      }
+    }
+  }
+
+  /** Whether something about the pen's place is not nearer than z: an edge has the side that falls away from it. */
+  private boolean isSeen(int x, int y, double z) {
+    for (int row = Math.max(0, y - 1); row <= Math.min(height - 1, y + PEN); row++) {
+      for (int column = Math.max(0, x - 1); column <= Math.min(width - 1, x + PEN); column++) {
+        if (depth[row * width + column] <= z) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private void stamp(int x, int y, int shade) {
+    for (int row = Math.max(0, y); row < Math.min(height, y + PEN); row++) {
+      for (int column = Math.max(0, x); column < Math.min(width, x + PEN); column++) {
+        tone[row * width + column] = (byte) shade;
+      }
+    }
+  }
+
+  /** Fills closed loops, each of x and y in turn, over all drawn before; what an even number of them surrounds is left. */
+  void fill(List<double[]> loops, int shade) {
+    for (int y = 0; y < height; y++) {
+      double[] ends = crossings(loops, (y + 0.5 + top) / FINE);
+      for (int k = 0; k + 1 < ends.length; k += 2) {
+        int from = (int) Math.max(0, Math.ceil(ends[k] * FINE - 0.5));
+        int to = (int) Math.min(width, Math.ceil(ends[k + 1] * FINE - 0.5));
+        if (from < to) {
+          Arrays.fill(tone, y * width + from, y * width + to, (byte) shade);
         }
       }
     }
   }
 
-  private void plot(int at, float z, int rgb) {
-    if (z > depth[at]) {
-      depth[at] = z;
-      color[at] = rgb;
-    }
-  }
-
-  private int column(double x) {
-    return Math.max(0, Math.min(width - 1, (int) Math.floor(x * FINE)));
-  }
-
-  private int row(double y) {
-    return Math.max(0, Math.min(height - 1, (int) Math.floor(y * FINE)));
-  }
-
-  /** Red, green, blue of each pixel, row by row from the top: each the mean of its fine ones. */
-  byte[] rgb() {
-    int w = width / FINE;
-    int h = height / FINE;
-    byte[] rgb = new byte[3 * w * h];
-    for (int y = 0; y < h; y++) {
-      for (int x = 0; x < w; x++) {
-        for (int channel = 0; channel < 3; channel++) {
-          rgb[3 * (y * w + x) + channel] = (byte) mean(x, y, 16 - 8 * channel);
+  /** Where a level line meets the loops, from left to right. */
+  private static double[] crossings(List<double[]> loops, double y) {
+    double[] found = new double[16];
+    int count = 0;
+    for (double[] loop : loops) {
+      for (int i = 0, j = loop.length - 2; i < loop.length; j = i, i += 2) {
+        if (loop[i + 1] <= y != loop[j + 1] <= y) {
+          found = count == found.length ? Arrays.copyOf(found, 2 * count) : found;
+          found[count++] = loop[i] + (y - loop[i + 1]) / (loop[j + 1] - loop[i + 1]) * (loop[j] - loop[i]);
         }
       }
     }
-    return rgb;
+    Arrays.sort(found, 0, count);
+    return Arrays.copyOf(found, count);
   }
 
-  private int mean(int x, int y, int shift) {
-    int sum = 0;
-    for (int dy = 0; dy < FINE; dy++) {
-      for (int dx = 0; dx < FINE; dx++) {
-        sum += color[(y * FINE + dy) * width + x * FINE + dx] >> shift & 255;
+  /** Adds the band's rows to a picture, each pixel the mean of its fine ones. */
+  void addTo(Png png) {
+    byte[] row = new byte[width / FINE];
+    for (int y = OVERLAP; y < height - OVERLAP; y += FINE) {
+      for (int x = 0; x < row.length; x++) {
+        int sum = 0;
+        for (int k = 0; k < FINE * FINE; k++) {
+          sum += tone[(y + k / FINE) * width + x * FINE + k % FINE] & 255;
+        }
+        row[x] = (byte) ((sum + FINE * FINE / 2) / (FINE * FINE));
       }
+      png.row(row);
     }
-    return sum / (FINE * FINE);
   }
 }

@@ -4,10 +4,11 @@ import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.num.Grid;
 
 /**
- * A mesh seen without perspective from the front right and above, in millimetres: x to the right, y downward, depth
- * towards the eye, moved so that its least x and y are 0.
+ * The box that a mesh fills seen without perspective from the front right and above, in millimetres: x to the right,
+ * y downward.
  */
 final class View {
+  /** Where the eye stands: degrees from X towards Y, and above the XY plane. */
   private static final double AZIMUTH = Math.toRadians(-52);
   private static final double ELEVATION = Math.toRadians(32);
   private static final double[] RIGHT = {-StrictMath.sin(AZIMUTH), StrictMath.cos(AZIMUTH), 0};
@@ -16,28 +17,31 @@ final class View {
   private static final double[] DOWN = {StrictMath.sin(ELEVATION) * StrictMath.cos(AZIMUTH),
       StrictMath.sin(ELEVATION) * StrictMath.sin(AZIMUTH), -StrictMath.cos(ELEVATION)};
 
-  private final double[][] seen;
+  private final double left;
+  private final double top;
   private final double width;
   private final double height;
 
   View(Mesh mesh) {
-    seen = new double[mesh.vertexCount()][];
     double[] least = {Double.MAX_VALUE, Double.MAX_VALUE};
     double[] most = {-Double.MAX_VALUE, -Double.MAX_VALUE};
-    for (int v = 0; v < seen.length; v++) {
-      double[] p = {Grid.toMm(mesh.x(v)), Grid.toMm(mesh.y(v)), Grid.toMm(mesh.z(v))};
-      seen[v] = new double[] {dot(RIGHT, p), dot(DOWN, p), dot(EYE, p)};
+    for (int v = 0; v < mesh.vertexCount(); v++) {
+      double[] p = seen(mesh, v);
       for (int k = 0; k < 2; k++) {
-        least[k] = Math.min(least[k], seen[v][k]);
-        most[k] = Math.max(most[k], seen[v][k]);
+        least[k] = Math.min(least[k], p[k]);
+        most[k] = Math.max(most[k], p[k]);
       }
     }
-    for (double[] p : seen) {
-      p[0] -= least[0];
-      p[1] -= least[1];
-    }
-    width = most[0] - least[0];
-    height = most[1] - least[1];
+    left = least[0];
+    top = least[1];
+    width = most[0] - left;
+    height = most[1] - top;
+  }
+
+  /** A vertex as seen, in mm: x, y and depth towards the eye. */
+  private static double[] seen(Mesh mesh, int vertex) {
+    double[] p = {Grid.toMm(mesh.x(vertex)), Grid.toMm(mesh.y(vertex)), Grid.toMm(mesh.z(vertex))};
+    return new double[] {Vectors.dot(RIGHT, p), Vectors.dot(DOWN, p), Vectors.dot(EYE, p)};
   }
 
   double width() {
@@ -48,18 +52,14 @@ final class View {
     return height;
   }
 
-  /** A vertex in pixels: scaled and moved. */
-  double[] pixel(int vertex, double scale, double x, double y) {
-    double[] p = seen[vertex];
-    return new double[] {x + p[0] * scale, y + p[1] * scale, p[2] * scale};
+  /** A vertex in pixels: seen, scaled, and moved so that the box's upper left corner comes to (x, y). */
+  double[] pixel(Mesh mesh, int vertex, double scale, double x, double y) {
+    double[] p = seen(mesh, vertex);
+    return new double[] {x + (p[0] - left) * scale, y + (p[1] - top) * scale, p[2] * scale};
   }
 
-  /** How much a facet of unit normal n looks towards the eye, 1 for full face. */
-  static double facing(double[] n) {
-    return dot(EYE, n);
-  }
-
-  static double dot(double[] a, double[] b) {
-    return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+  /** Whether a facet of this normal is turned to the eye. */
+  static boolean isFacing(double[] normal) {
+    return Vectors.dot(EYE, normal) > 0;
   }
 }

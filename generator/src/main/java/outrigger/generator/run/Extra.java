@@ -22,13 +22,14 @@ public enum Extra {
   PICTURES {
     @Override
     List<OutputFile> files(Batch batch, Crew crew) {
+      boolean isSheetDrawn = batch.parts().size() > 1;
+      if (isSheetDrawn && batch.parts().stream().anyMatch(made -> made.name().equalsIgnoreCase(SHEET))) {
+        throw new InputException(Fault.of("", "a part is called " + SHEET + ", as is the picture of all parts",
+            "Call it something else, or leave out the pictures.", Origin.option("name")));
+      }
       List<OutputFile> files = new ArrayList<>(crew.each(batch.parts(),
           made -> new OutputFile(made.name() + ".png", Pictures.one(shown(made)))));
-      if (batch.parts().size() > 1) {
-        if (batch.parts().stream().anyMatch(made -> made.name().equalsIgnoreCase(SHEET))) {
-          throw new InputException(Fault.of("", "a part is called " + SHEET + ", as is the picture of all parts",
-              "Call it something else, or leave out the pictures.", Origin.option("name")));
-        }
+      if (isSheetDrawn) {
         files.add(new OutputFile(SHEET + ".png", Pictures.sheet(batch.parts().stream().map(Extra::shown).toList())));
       }
       return files;

@@ -11,6 +11,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import outrigger.generator.accessory.Accessories;
+import outrigger.generator.plan.Names;
 
 class MakeTest {
   @TempDir
@@ -60,6 +61,14 @@ class MakeTest {
     byte[] once = Files.readAllBytes(folder.resolve("hook.png"));
     Run.hook("make", "hook", "--out", out(), "--picture");
     assertArrayEquals(once, Files.readAllBytes(folder.resolve("hook.png")));
+  }
+
+  @Test
+  void make_pictureOfThePartWithTheLongestName_isDrawn() throws IOException {
+    String name = "w".repeat(Names.LONGEST);
+    Run run = Run.hook("make", "hook", "--name", name, "--out", out(), "--picture");
+    assertEquals("", run.err());
+    assertEquals(List.of(name + ".png", name + ".stl"), BadOptionsTest.list(folder));
   }
 
   @Test

@@ -1,0 +1,82 @@
+package outrigger.generator.picture;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import outrigger.shapes.mesh.Mesh;
+
+/** A mesh at its place: facets turned to the eye, shaded by how they stand, then the lines that tell its shape. */
+final class Figure implements Mark {
+  /** Cosine of the angle between facets from which their edge is drawn: 25 degrees. Flats of round walls turn less. */
+  private static final double SHARP = StrictMath.cos(Math.toRadians(25));
+
+  private final Mesh mesh;
+  private final double[][] pixels;
+  private final double[][] normals;
+  private final List<Line> lines = new ArrayList<>();
+
+  /** Between two vertices. */
+  private record Line(int from, int to) {}
+
+  /** Seen at a scale in pixels a millimetre, the upper left corner of its box at (x, y). */
+  Figure(Mesh mesh, View view, double scale, double x, double y) {
+    this.mesh = mesh;
+    pixels = new double[mesh.vertexCount()][];
+    for (int v = 0; v < pixels.length; v++) {
+      pixels[v] = view.pixel(mesh, v, scale, x, y);
+    }
+    normals = new double[mesh.facetCount()][];
+    for (int f = 0; f < normals.length; f++) {
+      normals[f] = normal(f);
+    }
+    findLines();
+  }
+
+  private void findLines() {
+    Map<Long, Integer> facetOfEdge = new HashMap<>();
+    for (int f = 0; f < normals.length; f++) {
+      for (int k = 0; k < 3; k++) {
+        int a = mesh.corner(f, k);
+        int b = mesh.corner(f, (k + 1) % 3);
+        Integer other = facetOfEdge.put((long) Math.min(a, b) << 32 | Math.max(a, b), f);
+        if (other != null && isLine(normals[f], normals[other])) {
+          lines.add(new Line(a, b));
+        }
+      }
+    }
+  }
+
+  /** Whether facets meet in a crease of which one side is seen, or in the outline, where a surface turns from the eye. */
+  private static boolean isLine(double[] n, double[] m) {
+    boolean one = View.isFacing(n);
+    boolean other = View.isFacing(m);
+    return one != other || one && Vectors.dot(n, m) < SHARP;
+  }
+
+  private double[] normal(int f) {
+    int a = mesh.corner(f, 0);
+    int b = mesh.corner(f, 1);
+    int c = mesh.corner(f, 2);
+    double ux = mesh.x(b) - mesh.x(a);
+    double uy = mesh.y(b) - mesh.y(a);
+    double uz = mesh.z(b) - mesh.z(a);
+    double vx = mesh.x(c) - mesh.x(a);
+    double vy = mesh.y(c) - mesh.y(a);
+    double vz = mesh.z(c) - mesh.z(a);
+    return Vectors.unit(uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx);
+  }
+
+  @Override
+  public void draw(Canvas canvas) {
+    for (int f = 0; f < normals.length; f++) {
+      if (View.isFacing(normals[f])) {
+        canvas.triangle(pixels[mesh.corner(f, 0)], pixels[mesh.corner(f, 1)], pixels[mesh.corner(f, 2)],
+            Tone.of(normals[f]));
+      }
+    }
+    for (Line line : lines) {
+      canvas.line(pixels[line.from], pixels[line.to], Tone.LINE);
+    }
+  }
+}
