@@ -100,7 +100,7 @@ public final class ParamValues<R extends Record> {
         arguments.add(argument);
         values.add(new Value(parameter, print(parameter, argument, value), value.origin()));
       } catch (BadText e) {
-        faults.add(e.fault(subject, parameter.key(), value));
+        each(parameter, value, shelf, e).forEach(bad -> faults.add(bad.fault(subject, parameter.key(), value)));
       }
     }
     if (!faults.isEmpty()) {
@@ -118,6 +118,22 @@ public final class ParamValues<R extends Record> {
       return list.parse(value.texts(), shelf);
     }
     throw new BadText(value.text(), "a list where one value is expected", "one value", "Give one value.");
+  }
+
+  /** What is wrong with every value of a list, else with the one value. */
+  private static List<BadText> each(Parameter parameter, Given value, Shelf shelf, BadText first) {
+    if (!(parameter.form() instanceof ListForm list)) {
+      return List.of(first);
+    }
+    List<BadText> all = new ArrayList<>();
+    for (String text : value.isList() ? value.texts() : ListForm.split(value.text())) {
+      try {
+        list.element().parse(text, shelf);
+      } catch (BadText e) {
+        all.add(e);
+      }
+    }
+    return all;
   }
 
   private static String print(Parameter parameter, Object argument, Given value) {

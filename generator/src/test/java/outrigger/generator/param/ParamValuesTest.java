@@ -82,6 +82,16 @@ class ParamValuesTest {
     assertEquals(new HookParams(3, 20, 30, 1.5, 2, Hand.LEFT, false, "", List.of(1.0, 2.0), List.of()), hook());
   }
 
+  @Test
+  void list_severalFaultyValues_namesEachOfThem() {
+    assertEquals("steps is 0.1 mm (option --steps, written 0.1, x, 3, 60), below the minimum of 0.5 mm. "
+        + "Use 0.5 mm or more.\n"
+        + "steps is \"x\" (option --steps, written 0.1, x, 3, 60), not a length: not a number. "
+        + "Write a length in mm, in or thou, such as 6, 6mm, 0.25in or 40thou.\n"
+        + "steps is 60 mm (option --steps, written 0.1, x, 3, 60), above the maximum of 50 mm. Use 50 mm or less.",
+        refusal("steps", "0.1, x, 3, 60"));
+  }
+
   @ParameterizedTest
   @CsvSource({"6,6", "6mm,6", "' 6 mm ',6", "0.25in,6.35", "40thou,1.016", ".3in,7.62", "0.6e1,6", "+6,6"})
   void length_anyUnit_isMillimetres(String text, double mm) {
