@@ -19,6 +19,7 @@ public final class LengthText {
   private static final Pattern NUMBER =
       Pattern.compile("[+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)(?:[eE][+-]?[0-9]{1,9})?");
   private static final Pattern COMMA = Pattern.compile("[+-]?[0-9]+,[0-9]+ *[a-z]*");
+  private static final Pattern FRACTION = Pattern.compile("[+-]?[0-9]+(?:[ -][0-9]+)? */ *[0-9]+ *[a-z]*");
   private static final int LONGEST = 64;
 
   private LengthText() {}
@@ -58,7 +59,7 @@ public final class LengthText {
     }
     String suffix = trimmed.substring(number.end()).strip();
     if (!MM_PER.containsKey(suffix)) {
-      return refused(COMMA.matcher(trimmed).matches() ? whyNoNumber(trimmed, "")
+      return refused(COMMA.matcher(trimmed).matches() || FRACTION.matcher(trimmed).matches() ? whyNoNumber(trimmed, "")
           : "unknown unit " + Quote.of(suffix) + "; use mm, in or thou");
     }
     return scaled(number.group(), MM_PER.get(suffix.isEmpty() ? unit : suffix));
@@ -92,6 +93,9 @@ public final class LengthText {
     }
     if (COMMA.matcher(text).matches()) {
       return "a decimal comma is not read; write a point instead of the comma";
+    }
+    if (FRACTION.matcher(text).matches()) {
+      return "a fraction is not read; write it as a decimal, such as 0.125in for an eighth";
     }
     return text.length() > LONGEST ? "longer than " + LONGEST + " characters; write " + wanted
         : "not a number; write " + wanted;

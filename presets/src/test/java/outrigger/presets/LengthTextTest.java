@@ -26,7 +26,7 @@ class LengthTextTest {
       "1e400, too large", "1e99999in, too large", "1e999999999, too large", "6cm, unknown unit", "6MM, unknown unit",
       "6mil, unknown unit", "'0,25in', decimal comma", "1e, unknown unit",
       "1..2, unknown unit", "--1, not a number", "mm, not a number", "'', empty", "'  ', empty",
-      "6 mm mm, unknown unit",
+      "6 mm mm, unknown unit", "1/8in, fraction", "1 1/2in, fraction", "1-1/2 in, fraction", "3 / 16, fraction",
       "١, not a number"})
   void parse_others_refusesWithReason(String text, String reason) {
     LengthText.Result result = LengthText.parse(text);
