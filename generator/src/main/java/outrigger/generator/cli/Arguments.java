@@ -22,12 +22,19 @@ final class Arguments {
 
   /** A path given by an option or argument. */
   static Path path(String option, String text) {
+    if (text.isBlank()) {
+      throw noPath(option, text);
+    }
     try {
       return Path.of(text);
     } catch (InvalidPathException e) {
-      throw new InputException(Fault.of("", Texts.quoted(text) + " (" + option + ") cannot be a path",
-          "Give the path of a file or folder.", Origin.option(option)));
+      throw noPath(option, text);
     }
+  }
+
+  private static InputException noPath(String option, String text) {
+    return new InputException(Fault.of("", Texts.quoted(text) + " (" + option + ") cannot be a path",
+        "Give the path of a file or folder.", Origin.option(option)));
   }
 
   static InputException missing(String command, String what, String known) {

@@ -103,6 +103,7 @@ class BadOptionsTest {
       "presets scrws | outrigger presets: there is no table \"scrws\". Did you mean screws?",
       "--jsn | outrigger: there is no option --jsn. Did you mean --json?",
       "check none.stl | none.stl: there is no such file. Check the path.",
+      "batch none.toml --out= | \"\" (--out) cannot be a path. Give the path of a file or folder.",
       "batch none.toml --threads 0 | threads is 0 (option --threads), below the minimum of 1. Use 1 or more.",
       "batch none.toml --threads two | threads is \"two\" (option --threads), not a whole number. "
           + "Write a count such as 1.",
