@@ -21,7 +21,7 @@ final class BodyMountNotes {
     List<String> notes = new ArrayList<>();
     notes.add(hand(l));
     notes.add(pocket(l));
-    notes.add(layers(l));
+    notes.add("Over all, " + LayerNote.of(l.top(), l.p().printer()).text());
     notes.add("Screw holes: " + l.hole().hole().why() + ", with a pointed roof above the round hole.");
     notes.add(foot(l));
     if (l.p().magnets() == 2 && l.p().pole() != Pole.NONE) {
@@ -65,15 +65,6 @@ final class BodyMountNotes {
         ? "ribs on a circle of " + Words.mm(pocket.grip()) + " hold the magnet while the glue sets"
         : "a lip of " + Words.mm(pocket.grip()) + " keeps the magnet in once it is pressed past";
     return drawn + held + "; its face lies " + Words.mm(pocket.recess()) + " below the head.";
-  }
-
-  private static String layers(BodyMountLayout l) {
-    LayerNote layers = LayerNote.of(l.top(), l.p().printer());
-    String whole = "The part is " + Words.mm(l.top()) + " high over all; layers of "
-        + Words.mm(l.p().printer().layer());
-    return layers.isExact() ? whole + " make that exactly."
-        : whole + " make " + Words.mm(layers.printed()) + ", so the head stands "
-            + String.format(Locale.ROOT, "%+.3f", layers.error()) + " mm off.";
   }
 
   private static String foot(BodyMountLayout l) {

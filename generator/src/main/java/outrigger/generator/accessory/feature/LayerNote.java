@@ -39,25 +39,34 @@ public record LayerNote(double height, double firstLayer, double layer, int laye
 
   /** One sentence, or two: the nearest height, its error and what would hit it. */
   public String text() {
+    return text("");
+  }
+
+  /**
+   * The same with another way to hit the height.
+   *
+   * @param otherwise read after "or", such as {@code print on edge}; empty for none
+   */
+  public String text(String otherwise) {
     String stack = "first layer " + number(firstLayer) + " and " + layers + " x " + number(layer);
     if (isExact()) {
       return Words.mm(height) + " comes out exactly: " + stack + ".";
     }
     return Words.mm(height) + " prints as " + number(printed) + " mm (" + signed(error()) + "): " + stack + ". "
-        + advice();
+        + remedy() + (otherwise.isEmpty() ? "." : ", or " + otherwise + ".");
   }
 
   /** What would hit the height. */
-  private String advice() {
+  private String remedy() {
     double first = firstLayer - error();
     if (Math.abs(error()) <= FIRST_LAYER_SPAN * firstLayer) {
-      return "Set the first layer to " + number(first) + " to hit it, or print on edge.";
+      return "Set the first layer to " + number(first) + " to hit it";
     }
     double even = layers == 0 ? 0 : (height - firstLayer) / layers;
     if (even > 0) {
-      return "Set the layer height to " + String.format(Locale.ROOT, "%.4f", even) + " to hit it, or print on edge.";
+      return "Set the layer height to " + String.format(Locale.ROOT, "%.4f", even) + " to hit it";
     }
-    return "Print it on edge.";
+    return "Make it " + Words.mm(printed);
   }
 
   private static String signed(double value) {

@@ -77,7 +77,7 @@ public final class Spacer implements Accessory<SpacerParams> {
     SpacerParams p = shape.params();
     List<String> notes = new ArrayList<>();
     if (p.pose() == SpacerPose.FLAT) {
-      notes.add("Thickness " + LayerNote.of(thickness, p.printer()).text());
+      notes.add("Thickness " + LayerNote.of(thickness, p.printer()).text("print on edge"));
     } else {
       notes.add("Thickness " + Words.mm(thickness) + " does not depend on layers: it is as exact as the printer's "
           + "outlines.");

@@ -28,14 +28,20 @@ class LayerNoteTest {
   @Test
   void text_smallError_advisesAnotherFirstLayer() {
     assertEquals("4.25 mm prints as 4.2 mm (-0.050 mm): first layer 0.2 and 20 x 0.2. Set the first layer to 0.25 to "
-        + "hit it, or print on edge.", LayerNote.of(4.25, COARSE).text());
+        + "hit it, or print on edge.", LayerNote.of(4.25, COARSE).text("print on edge"));
   }
 
   @Test
   void text_largerError_advisesAnotherLayerHeight() {
     LayerNote note = LayerNote.of(4.29, COARSE);
     assertEquals("4.29 mm prints as 4.2 mm (-0.090 mm): first layer 0.2 and 20 x 0.2. Set the layer height to 0.2045 "
-        + "to hit it, or print on edge.", note.text());
+        + "to hit it.", note.text());
     assertEquals(4.29, 0.2 + 20 * 0.2045, 1e-9);
+  }
+
+  @Test
+  void text_lessThanTheFirstLayer_advisesTheHeightThatComesOut() {
+    assertEquals("0.1 mm prints as 0.2 mm (+0.100 mm): first layer 0.2 and 0 x 0.2. Make it 0.2 mm, or print on edge.",
+        LayerNote.of(0.1, COARSE).text("print on edge"));
   }
 }
