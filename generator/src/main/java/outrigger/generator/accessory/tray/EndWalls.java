@@ -75,11 +75,15 @@ final class EndWalls {
     double gap = (straight() - taken) / (order.size() + 1);
     if (!order.isEmpty() && !TrayFrame.keeps(gap, wall)) {
       String key = p.notches() > 0 ? "notch-width" : "ties";
-      throw new BadDimension(key, p.notches() + " notches and " + p.ties() + " tie slots take " + Words.mm(taken)
-          + " and " + Words.mm((order.size() + 1) * wall) + " of wall around them, but the end wall is straight for "
+      throw new BadDimension(key, many(p.notches(), "notch", "notches") + " and "
+          + many(p.ties(), "tie slot", "tie slots") + " take " + Words.mm(taken) + " and " + Words.mm((order.size() + 1) * wall) + " of wall around them, but the end wall is straight for "
           + Words.mm(straight()), "Make notches narrower or fewer, or leave out tie slots.");
     }
     return gap;
+  }
+
+  private static String many(int count, String one, String more) {
+    return count + " " + (count == 1 ? one : more);
   }
 
   private double tieBottom() {

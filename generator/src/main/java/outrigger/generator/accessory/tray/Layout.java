@@ -15,6 +15,8 @@ import outrigger.generator.accessory.Words;
  */
 record Layout(List<Place> places) {
   private static final double PER_MM = 1000;
+  /** Least distance that notes tell, mm: half of their last figure. */
+  private static final double SEEN = 0.0005;
 
   Layout {
     places = List.copyOf(places);
@@ -173,11 +175,18 @@ record Layout(List<Place> places) {
   /** One sentence for each item. */
   List<String> notes() {
     return places.stream().map(p -> p.item.name() + " lies " + (p.crosswise ? "crosswise" : "lengthwise")
-        + ", its middle " + side(p.x, "ahead of", "behind") + " and " + side(p.y, "left of", "right of")
-        + " the tray's.").toList();
+        + ", " + where(p) + ".").toList();
   }
 
-  private static String side(double value, String positive, String negative) {
-    return Math.abs(value) < 0.0005 ? "level with" : Words.mm(Math.abs(value)) + " " + (value < 0 ? negative : positive);
+  private static String where(Place place) {
+    List<String> ways = new ArrayList<>();
+    ways.addAll(way(place.x, "ahead of", "behind"));
+    ways.addAll(way(place.y, "left of", "right of"));
+    return ways.isEmpty() ? "in the middle of the tray" : "its middle " + String.join(" and ", ways) + " the tray's";
+  }
+
+  private static List<String> way(double value, String positive, String negative) {
+    return Math.abs(value) < SEEN ? List.of()
+        : List.of(Words.mm(Math.abs(value)) + " " + (value < 0 ? negative : positive));
   }
 }

@@ -2,6 +2,7 @@ package outrigger.generator.accessory.tray;
 
 import java.util.OptionalDouble;
 import outrigger.generator.accessory.BadDimension;
+import outrigger.generator.accessory.Words;
 import outrigger.presets.ElectronicsItem;
 import outrigger.presets.LengthText;
 import outrigger.presets.Shelf;
@@ -51,8 +52,8 @@ public record TrayItem(String name, double length, double width, double height, 
   private static double length(String text, double least) {
     OptionalDouble length = LengthText.parse(text).value();
     if (length.isEmpty() || !(length.getAsDouble() >= least && length.getAsDouble() <= LONGEST)) {
-      throw new BadDimension("items", "in which \"" + text.strip() + "\" is no length from " + least + " to "
-          + LONGEST + " mm", "Write lengths in mm, in or thou, such as 60, 2.4in or 400thou.");
+      throw new BadDimension("items", "in which \"" + text.strip() + "\" is no length from " + Words.number(least)
+          + " to " + Words.mm(LONGEST), "Write lengths in mm, in or thou, such as 60, 2.4in or 400thou.");
     }
     return length.getAsDouble();
   }

@@ -105,9 +105,10 @@ record TrayRules(TrayFrame frame) {
     double under = frame.holeZ() - hole.mouth() / 2;
     double least = Math.max(p.floor(), hole.wall());
     if (!TrayFrame.keeps(under, least)) {
-      throw new BadDimension("screw-drop", "the screw hole, " + Words.mm(hole.mouth()) + " wide and "
-          + Words.mm(frame.holeZ()) + " above the underside of the tray, keeps " + Words.mm(under)
-          + " from it, below the " + Words.mm(least) + " of floor and wall it needs",
+      throw new BadDimension("screw-drop", "the screw hole, " + Words.mm(hole.mouth()) + " wide, its middle "
+          + Words.mm(Math.abs(frame.holeZ())) + (frame.holeZ() < 0 ? " below" : " above")
+          + " the underside of the tray, " + (under < 0 ? "breaks " + Words.mm(-under) + " through it"
+          : "keeps " + Words.mm(under) + " from it") + ", and needs " + Words.mm(least) + " of floor and wall",
           "Lower screw-drop or raise drop by " + Words.mm(least - under) + ".");
     }
     if (!TrayFrame.keeps(p.tabWidth(), hole.landDiameter())) {

@@ -73,8 +73,8 @@ class LayoutTest {
   @Test
   void notes_twoItems_sayWhereTheyLie() {
     // 45 + 20 of 70 are used: 2.5 are left at each end.
-    assertEquals(List.of("a lies lengthwise, its middle 10 mm behind and level with the tray's.",
-        "b lies crosswise, its middle 22.5 mm ahead of and level with the tray's."),
+    assertEquals(List.of("a lies lengthwise, its middle 10 mm behind the tray's.",
+        "b lies crosswise, its middle 22.5 mm ahead of the tray's."),
         Layout.of(items("a:45x30x5,b:30x20x5"), FLOOR).notes());
   }
 }
