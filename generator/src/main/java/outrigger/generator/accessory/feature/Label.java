@@ -63,7 +63,7 @@ public record Label(String text, double capital, double stroke, Profile profile)
     throw new BadDimension(key, "the label \"" + text + "\" takes at least "
         + Words.number(Profile.textWidth(text, least, stroke)) + " x " + Words.mm(least) + ", but there is room for "
         + Words.number(Math.max(0, width)) + " x " + Words.mm(Math.max(0, height)),
-        "Shorten the label, leave it out, or make the part larger.");
+        "Leave it out, or make the part larger.");
   }
 
   private static double stroke(double wanted) {

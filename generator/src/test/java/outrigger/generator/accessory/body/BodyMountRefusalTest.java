@@ -47,7 +47,7 @@ class BodyMountRefusalTest {
       "flange-thickness | fit=insert flange-thickness=2            | thicker",
       "head-seat      | screw=M3-countersunk                       | countersink",
       "head-seat      | head-seat=countersink                      | counterbore",
-      "label          | height=2 | Shorten the label",
+      "label          | height=2 | Leave it out",
   })
   void build_sizesThatDoNotGoTogether_namesParameterAndWayOut(String key, String given, String advice) {
     BadDimension refusal = assertThrows(BadDimension.class, () -> build(given.trim().split(" +")));
