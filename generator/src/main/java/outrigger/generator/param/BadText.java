@@ -24,7 +24,8 @@ public final class BadText extends Exception {
   /** The fault this makes of a parameter given somewhere. */
   Fault fault(String subject, String parameter, Given given) {
     String where = given.origin().words();
-    String written = given.isList() || given.text().equals(unquoted()) ? where : where + ", written " + given.text();
+    boolean isShown = given.isList() || given.text().equals(unquoted()) || Texts.quoted(given.text()).equals(shown);
+    String written = isShown ? where : where + ", written " + Texts.plain(given.text());
     String what = parameter + " is " + shown + " (" + written + "), " + complaint;
     return new Fault(subject, parameter, what, given.text(), limit, advice, given.origin());
   }

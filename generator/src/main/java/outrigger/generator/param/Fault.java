@@ -21,7 +21,7 @@ public record Fault(String subject, String parameter, String what, String value,
 
   /** The fault on one line: what is wrong, the value, where it stands, the limit, what to change. */
   public String message() {
-    return (subject.isEmpty() ? "" : subject + ": ") + what + ". " + advice;
+    return (subject.isEmpty() ? "" : subject + ": ") + what + "." + (advice.isEmpty() ? "" : " " + advice);
   }
 
   /** The same fault about another subject. */

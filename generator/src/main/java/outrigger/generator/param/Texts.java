@@ -30,13 +30,18 @@ public final class Texts {
 
   /** A user's text in quotes, control characters shown as question marks, shortened when long. */
   public static String quoted(String text) {
-    StringBuilder shown = new StringBuilder("\"");
+    return '"' + plain(text) + '"';
+  }
+
+  /** A user's text on one line, control characters shown as question marks, shortened when long. */
+  public static String plain(String text) {
+    StringBuilder shown = new StringBuilder();
     int end = Math.min(text.length(), SHOWN_AT_MOST);
     for (int i = 0; i < end; i++) {
       char c = text.charAt(i);
       shown.append(Character.isISOControl(c) ? '?' : c);
     }
-    return shown.append(text.length() > end ? "..." : "").append('"').toString();
+    return shown.append(text.length() > end ? "..." : "").toString();
   }
 
   /** {@code wallThickness} as {@code wall-thickness}, {@code m3x12} unchanged. */

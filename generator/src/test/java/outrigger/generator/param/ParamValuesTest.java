@@ -92,6 +92,18 @@ class ParamValuesTest {
         refusal("steps", "0.1, x, 3, 60"));
   }
 
+  @Test
+  void refusal_controlCharactersOrALongText_showsOneShortLine() {
+    assertEquals("hand is \"left?[31m\" (option --hand), not one of: left, right-hand. Known are: left, right-hand.",
+        refusal("hand", "left\u001b[31m"));
+    String shown = "7".repeat(60) + "...";
+    assertEquals("wall-thickness is \"" + shown + "\" (option --wall-thickness), not a length: longer than 64 "
+        + "characters. Write a length in mm, in or thou, such as 6, 6mm, 0.25in or 40thou.",
+        refusal("wall-thickness", "7".repeat(5000)));
+    assertEquals("steps is 0 mm (option --steps, written 0?,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1..."
+        + "), below the minimum of 0.5 mm. Use 0.5 mm or more.", refusal("steps", "0\n" + ",1".repeat(1000)));
+  }
+
   @ParameterizedTest
   @CsvSource({"6,6", "6mm,6", "' 6 mm ',6", "0.25in,6.35", "40thou,1.016", ".3in,7.62", "0.6e1,6", "+6,6"})
   void length_anyUnit_isMillimetres(String text, double mm) {

@@ -3,6 +3,7 @@ package outrigger.generator.accessory.tray;
 import java.util.OptionalDouble;
 import outrigger.generator.accessory.BadDimension;
 import outrigger.generator.accessory.Words;
+import outrigger.generator.param.Texts;
 import outrigger.presets.ElectronicsItem;
 import outrigger.presets.LengthText;
 import outrigger.presets.Shelf;
@@ -52,7 +53,7 @@ public record TrayItem(String name, double length, double width, double height, 
   private static double length(String text, double least) {
     OptionalDouble length = LengthText.parse(text).value();
     if (length.isEmpty() || !(length.getAsDouble() >= least && length.getAsDouble() <= LONGEST)) {
-      throw new BadDimension("items", "in which \"" + text.strip() + "\" is no length from " + Words.number(least)
+      throw new BadDimension("items", "in which " + Texts.quoted(text.strip()) + " is no length from " + Words.number(least)
           + " to " + Words.mm(LONGEST), "Write lengths in mm, in or thou, such as 60, 2.4in or 400thou.");
     }
     return length.getAsDouble();
