@@ -1,6 +1,7 @@
 package outrigger.generator.accessory;
 
 import java.util.List;
+import outrigger.generator.param.BadDimension;
 
 /**
  * One kind of part that Outrigger makes.

@@ -1,8 +1,8 @@
 package outrigger.generator.cli;
 
-import outrigger.generator.magnet.BadHold;
 import outrigger.generator.magnet.Hold;
 import outrigger.generator.magnet.HoldParams;
+import outrigger.generator.param.BadDimension;
 import outrigger.generator.param.InputException;
 import outrigger.generator.param.ParamValues;
 import outrigger.generator.param.Refused;
@@ -46,7 +46,7 @@ final class HoldCommand implements Command {
     HoldParams given = values.resolve(SUBJECT, shelf).record();
     try {
       return Hold.of(given, shelf);
-    } catch (BadHold e) {
+    } catch (BadDimension e) {
       throw new InputException(Refused.by(e).fault(SUBJECT, values));
     }
   }

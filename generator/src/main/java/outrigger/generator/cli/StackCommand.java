@@ -1,6 +1,6 @@
 package outrigger.generator.cli;
 
-import outrigger.generator.accessory.BadDimension;
+import outrigger.generator.param.BadDimension;
 import outrigger.generator.param.InputException;
 import outrigger.generator.param.ParamValues;
 import outrigger.generator.param.Refused;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import outrigger.generator.param.BadDimension;
 import outrigger.generator.param.Texts;
 import outrigger.generator.param.Unit;
 import outrigger.presets.DiscMagnet;
@@ -40,7 +41,7 @@ public final class Hold {
    * Works a hold out.
    *
    * @param shelf where grades are looked up
-   * @throws BadHold if a grade is not on the shelf, or too hot
+   * @throws BadDimension if a grade is not on the shelf, or too hot
    */
   public static Hold of(HoldParams p, Shelf shelf) {
     MagnetGrade grade = grade(p.grade(), p.magnet(), "grade", shelf);
@@ -54,14 +55,14 @@ public final class Hold {
 
   private static MagnetGrade grade(Grade given, DiscMagnet magnet, String key, Shelf shelf) {
     return given.named().or(() -> shelf.find(MagnetGrade.class, magnet.grade())).orElseThrow(() ->
-        new BadHold(key, "the magnet " + magnet.name() + " is of grade " + Texts.quoted(magnet.grade())
+        new BadDimension(key, "the magnet " + magnet.name() + " is of grade " + Texts.quoted(magnet.grade())
             + ", which the table magnet-grades has no row for",
             "Give " + key + ", or add that grade to a table file of your own."));
   }
 
   private static void refuseHeat(HoldParams p, MagnetGrade grade) {
     if (p.temperature() > grade.maximumTemperature()) {
-      throw new BadHold("temperature", "temperature is " + celsius(p.temperature()) + ", but magnets of grade "
+      throw new BadDimension("temperature", "temperature is " + celsius(p.temperature()) + ", but magnets of grade "
           + grade.name() + " lose strength for good above " + celsius(grade.maximumTemperature()),
           "Keep them cooler, or take a grade that stands it.");
     }

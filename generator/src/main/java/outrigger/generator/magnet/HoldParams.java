@@ -1,5 +1,6 @@
 package outrigger.generator.magnet;
 
+import outrigger.generator.param.BadDimension;
 import outrigger.generator.param.Param;
 import outrigger.generator.param.Unit;
 import outrigger.presets.DiscMagnet;
@@ -81,7 +82,7 @@ public record HoldParams(
 
   private static void idle(boolean given, String key, String facing) {
     if (given) {
-      throw new BadHold(key, key + " has nothing to act on, since facing is " + facing,
+      throw new BadDimension(key, key + " has nothing to act on, since facing is " + facing,
           "Leave it out, or set facing to " + (facing.equals("steel") ? "magnet" : "steel") + ".");
     }
   }

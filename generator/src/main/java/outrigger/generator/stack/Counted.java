@@ -1,6 +1,6 @@
 package outrigger.generator.stack;
 
-import outrigger.generator.accessory.BadDimension;
+import outrigger.generator.param.BadDimension;
 
 /**
  * A name or length, and how many of it are at hand: {@code NAME} for any number, or {@code NAME:COUNT}.

@@ -2,7 +2,7 @@ package outrigger.generator.stack;
 
 import java.util.ArrayList;
 import java.util.List;
-import outrigger.generator.accessory.BadDimension;
+import outrigger.generator.param.BadDimension;
 import outrigger.generator.param.NearMiss;
 import outrigger.presets.SheetStock;
 import outrigger.presets.Shelf;

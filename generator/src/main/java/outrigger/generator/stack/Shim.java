@@ -2,7 +2,7 @@ package outrigger.generator.stack;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import outrigger.generator.accessory.BadDimension;
+import outrigger.generator.param.BadDimension;
 import outrigger.generator.param.Texts;
 import outrigger.generator.param.Unit;
 import outrigger.presets.LengthText;

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import outrigger.generator.accessory.BadDimension;
+import outrigger.generator.param.BadDimension;
 import outrigger.generator.param.Texts;
 import outrigger.generator.param.Unit;
 import outrigger.presets.Printer;

@@ -59,11 +59,6 @@ final class Arranger {
     return all;
   }
 
-  /** Whether nothing but its own faces' edges lies in a plane. */
-  boolean isUntouched(int plane) {
-    return foreign.get(plane).isEmpty();
-  }
-
   private void addEdges(Face face) {
     Plane p = faces.plane(face.plane);
     for (int e = 0; e < face.edges(); e++) {

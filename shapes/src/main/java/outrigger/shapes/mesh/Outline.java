@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.Plane;
 import outrigger.shapes.num.Grid;
@@ -21,7 +23,7 @@ final class Outline {
   private final Faces faces;
   private final Map<ExactPoint, Integer> numbers = new HashMap<>();
   private final List<ExactPoint> points = new ArrayList<>();
-  private final Map<Integer, IntList> groups = new java.util.TreeMap<>();
+  private final Map<Integer, IntList> groups = new TreeMap<>();
   private boolean[] bends = new boolean[0];
 
   Outline(Faces faces) {
@@ -171,7 +173,7 @@ final class Outline {
   }
 
   static String place(ExactPoint p) {
-    return String.format(java.util.Locale.ROOT, "(%.3f, %.3f, %.3f) mm", p.rough(0) * Grid.STEP,
+    return String.format(Locale.ROOT, "(%.3f, %.3f, %.3f) mm", p.rough(0) * Grid.STEP,
         p.rough(1) * Grid.STEP, p.rough(2) * Grid.STEP);
   }
 

@@ -2,6 +2,7 @@ package outrigger.shapes.mesh;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import outrigger.shapes.num.Grid;
 import outrigger.shapes.num.ShapeException;
 import outrigger.shapes.profile.Profile;
@@ -123,7 +124,7 @@ final class PrismBuilder {
   private void addCap(int[][] loops, boolean down) {
     List<int[]> cap = new ArrayList<>();
     for (int[] loop : loops) {
-      int[] kept = java.util.stream.IntStream.range(0, loop.length)
+      int[] kept = IntStream.range(0, loop.length)
           .filter(i -> loop[i] != loop[(i + 1) % loop.length]).map(i -> loop[i]).toArray();
       if (kept.length == 2) {
         throw new ShapeException("an end face of a prism shrinks to a line",

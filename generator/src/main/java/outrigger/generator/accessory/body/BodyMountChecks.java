@@ -1,11 +1,11 @@
 package outrigger.generator.accessory.body;
 
-import outrigger.generator.accessory.BadDimension;
 import outrigger.generator.accessory.Words;
 import outrigger.generator.accessory.feature.Fit;
 import outrigger.generator.accessory.feature.Gusset;
 import outrigger.generator.accessory.feature.HeadSeat;
 import outrigger.generator.accessory.feature.PocketFit;
+import outrigger.generator.param.BadDimension;
 import outrigger.presets.Printer;
 import outrigger.presets.Screw;
 

@@ -1,7 +1,7 @@
 package outrigger.generator.accessory.feature;
 
-import outrigger.generator.accessory.BadDimension;
 import outrigger.generator.accessory.Words;
+import outrigger.generator.param.BadDimension;
 import outrigger.presets.Printer;
 
 /** Whether a part fits on the printer's bed. */

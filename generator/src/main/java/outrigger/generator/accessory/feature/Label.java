@@ -1,8 +1,8 @@
 package outrigger.generator.accessory.feature;
 
 import java.util.List;
-import outrigger.generator.accessory.BadDimension;
 import outrigger.generator.accessory.Words;
+import outrigger.generator.param.BadDimension;
 import outrigger.generator.param.Refused;
 import outrigger.presets.Printer;
 import outrigger.shapes.num.ShapeException;

@@ -2,7 +2,7 @@ package outrigger.generator.accessory.feature;
 
 import java.util.List;
 import java.util.Optional;
-import outrigger.generator.accessory.BadDimension;
+import outrigger.generator.param.BadDimension;
 import outrigger.presets.Printer;
 import outrigger.shapes.num.Axis;
 import outrigger.shapes.solid.Solid;

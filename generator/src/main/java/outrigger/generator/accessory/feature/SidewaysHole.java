@@ -2,8 +2,8 @@ package outrigger.generator.accessory.feature;
 
 import java.util.ArrayList;
 import java.util.List;
-import outrigger.generator.accessory.BadDimension;
 import outrigger.generator.accessory.Words;
+import outrigger.generator.param.BadDimension;
 import outrigger.shapes.num.Axis;
 import outrigger.shapes.num.Grid;
 import outrigger.shapes.profile.Profile;

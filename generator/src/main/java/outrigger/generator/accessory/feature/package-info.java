@@ -1,5 +1,5 @@
 /**
  * Features that accessories share: screw holes, labels, what layers make of a height. Each works its dimensions out
- * from presets and refuses, as {@link outrigger.generator.accessory.BadDimension}, what cannot be made.
+ * from presets and refuses, as {@link outrigger.generator.param.BadDimension}, what cannot be made.
  */
 package outrigger.generator.accessory.feature;

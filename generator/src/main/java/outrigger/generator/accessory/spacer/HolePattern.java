@@ -2,9 +2,9 @@ package outrigger.generator.accessory.spacer;
 
 import java.util.ArrayList;
 import java.util.List;
-import outrigger.generator.accessory.BadDimension;
 import outrigger.generator.accessory.Words;
 import outrigger.generator.accessory.feature.ScrewHole;
+import outrigger.generator.param.BadDimension;
 
 /**
  * Where the holes of a spacer lie, about its middle.

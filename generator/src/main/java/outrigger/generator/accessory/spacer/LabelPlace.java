@@ -2,8 +2,8 @@ package outrigger.generator.accessory.spacer;
 
 import java.util.ArrayList;
 import java.util.List;
-import outrigger.generator.accessory.BadDimension;
 import outrigger.generator.accessory.feature.Label;
+import outrigger.generator.param.BadDimension;
 
 /** Finds room for a label among the holes of a spacer. */
 final class LabelPlace {

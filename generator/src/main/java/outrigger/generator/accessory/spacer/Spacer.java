@@ -7,12 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import outrigger.generator.accessory.Accessory;
-import outrigger.generator.accessory.BadDimension;
 import outrigger.generator.accessory.Part;
 import outrigger.generator.accessory.Words;
 import outrigger.generator.accessory.feature.Bed;
 import outrigger.generator.accessory.feature.LayerNote;
 import outrigger.generator.accessory.feature.ScrewHole;
+import outrigger.generator.param.BadDimension;
 import outrigger.presets.Shelf;
 
 /** A block or plate of exact thickness with screw holes, alone or as a marked set. */

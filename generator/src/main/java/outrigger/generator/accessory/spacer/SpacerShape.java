@@ -2,12 +2,12 @@ package outrigger.generator.accessory.spacer;
 
 import java.util.ArrayList;
 import java.util.List;
-import outrigger.generator.accessory.BadDimension;
 import outrigger.generator.accessory.Words;
 import outrigger.generator.accessory.feature.Fit;
 import outrigger.generator.accessory.feature.HeadSeat;
 import outrigger.generator.accessory.feature.Label;
 import outrigger.generator.accessory.feature.ScrewHole;
+import outrigger.generator.param.BadDimension;
 import outrigger.shapes.num.Axis;
 import outrigger.shapes.profile.Profile;
 import outrigger.shapes.solid.EdgeForm;

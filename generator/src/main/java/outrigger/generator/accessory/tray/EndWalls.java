@@ -2,8 +2,8 @@ package outrigger.generator.accessory.tray;
 
 import java.util.ArrayList;
 import java.util.List;
-import outrigger.generator.accessory.BadDimension;
 import outrigger.generator.accessory.Words;
+import outrigger.generator.param.BadDimension;
 import outrigger.shapes.profile.Profile;
 import outrigger.shapes.solid.Prism;
 import outrigger.shapes.solid.Solid;

@@ -2,9 +2,9 @@ package outrigger.generator.accessory.tray;
 
 import java.util.ArrayList;
 import java.util.List;
-import outrigger.generator.accessory.BadDimension;
 import outrigger.generator.accessory.Words;
 import outrigger.generator.accessory.feature.SidewaysHole;
+import outrigger.generator.param.BadDimension;
 import outrigger.presets.Printer;
 import outrigger.shapes.profile.Profile;
 

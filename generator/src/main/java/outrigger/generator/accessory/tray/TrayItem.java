@@ -1,8 +1,8 @@
 package outrigger.generator.accessory.tray;
 
 import java.util.OptionalDouble;
-import outrigger.generator.accessory.BadDimension;
 import outrigger.generator.accessory.Words;
+import outrigger.generator.param.BadDimension;
 import outrigger.generator.param.Texts;
 import outrigger.presets.ElectronicsItem;
 import outrigger.presets.LengthText;

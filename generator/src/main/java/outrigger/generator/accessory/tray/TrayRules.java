@@ -1,9 +1,9 @@
 package outrigger.generator.accessory.tray;
 
-import outrigger.generator.accessory.BadDimension;
 import outrigger.generator.accessory.Words;
 import outrigger.generator.accessory.feature.Bed;
 import outrigger.generator.accessory.feature.ScrewHole;
+import outrigger.generator.param.BadDimension;
 
 /** What the dimensions of a tray must keep to. */
 record TrayRules(TrayFrame frame) {

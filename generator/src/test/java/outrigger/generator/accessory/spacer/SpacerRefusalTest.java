@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import outrigger.generator.accessory.BadDimension;
+import outrigger.generator.param.BadDimension;
 
 class SpacerRefusalTest {
   @ParameterizedTest(name = "{0}: {1}")

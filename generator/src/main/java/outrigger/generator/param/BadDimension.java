@@ -1,6 +1,4 @@
-package outrigger.generator.accessory;
-
-import outrigger.generator.param.Refusal;
+package outrigger.generator.param;
 
 /**
  * Dimensions that cannot work together: the parameter to look at, what is wrong with value and limit, what to change.
