@@ -19,10 +19,20 @@ final class Kernel {
 
   /** Evaluates an expression over solid operands. */
   static Rounded evaluate(Faces faces, Membership.Tree tree) {
+    Rounded facets = evaluateAny(faces, tree);
+    if (facets.corners().length == 0) {
+      throw new ShapeException("nothing is left of the solid: the cuts take all of it away",
+          "Check the sizes and places of what is cut.");
+    }
+    return facets;
+  }
+
+  /** The same, without facets where nothing is left. */
+  static Rounded evaluateAny(Faces faces, Membership.Tree tree) {
     return evaluate(faces, tree, false);
   }
 
-  /** Makes one solid of facets that cross and overlap: all that they wind round. */
+  /** Makes one solid of facets that cross and overlap: all that they wind round, without facets if that is nothing. */
   static Rounded resolve(int[] xyz, int[] corners) {
     Faces faces = new Faces();
     faces.addSoup(xyz, corners);
@@ -39,12 +49,7 @@ final class Kernel {
       addBoundary(faces, tree, soup, outline);
     }
     outline.simplify();
-    IntList corners = new FaceTriangulator(outline).triangulate();
-    if (corners.size() == 0) {
-      throw new ShapeException("nothing is left of the solid: the cuts take all of it away",
-          "Check the sizes and places of what is cut.");
-    }
-    return round(outline, corners);
+    return round(outline, new FaceTriangulator(outline).triangulate());
   }
 
   private static void addAll(Faces faces, Outline outline) {

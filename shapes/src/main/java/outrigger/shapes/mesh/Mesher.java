@@ -3,6 +3,7 @@ package outrigger.shapes.mesh;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import outrigger.shapes.num.Grid;
 import outrigger.shapes.num.Placement;
 import outrigger.shapes.solid.Common;
@@ -37,6 +38,18 @@ public final class Mesher {
     Mesher mesher = new Mesher();
     mesher.add(solid, Placement.IDENTITY);
     return Settler.settle(Kernel.evaluate(mesher.faces, mesher.tree));
+  }
+
+  /**
+   * Evaluates a solid of which nothing may be left, such as what two parts have in common.
+   *
+   * @return its mesh as {@link #mesh} makes it; empty where there is no volume, or none thicker than the grid
+   * @throws outrigger.shapes.num.ShapeException as {@link #mesh} does, but not for a solid without volume
+   */
+  public static Optional<Mesh> meshIfAny(Solid solid) {
+    Mesher mesher = new Mesher();
+    mesher.add(solid, Placement.IDENTITY);
+    return Settler.settleAny(Kernel.evaluateAny(mesher.faces, mesher.tree));
   }
 
   /** Adds an expression's operands and nodes; returns its node. */

@@ -2,6 +2,7 @@ package outrigger.shapes.mesh;
 
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Optional;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.FacetContact;
 import outrigger.shapes.exact.Plane;
@@ -21,19 +22,28 @@ final class Settler {
   /**
    * A mesh in which no facet meets another but at common corners and edges.
    *
-   * @throws ShapeException if the passes do not settle it
+   * @throws ShapeException if the passes do not settle it, or nothing thick enough is left
    */
   static Mesh settle(Kernel.Rounded facets) {
+    return settleAny(facets).orElseThrow(() -> new ShapeException(
+        "what is left of the solid is thinner than the grid of 61 nm", "Check the sizes and places of what is cut."));
+  }
+
+  /**
+   * The same, empty where rounding leaves nothing.
+   *
+   * @throws ShapeException if the passes do not settle it
+   */
+  static Optional<Mesh> settleAny(Kernel.Rounded facets) {
     Kernel.Rounded now = facets;
     for (int pass = 0;; pass++) {
       int[] corners = withoutCollapsed(now);
       if (corners.length == 0) {
-        throw new ShapeException("what is left of the solid is thinner than the grid of 61 nm",
-            "Check the sizes and places of what is cut.");
+        return Optional.empty();
       }
       int fault = fault(now, corners);
       if (fault < 0) {
-        return Mesh.of(now.xyz(), corners);
+        return Optional.of(Mesh.of(now.xyz(), corners));
       }
       if (pass == PASSES) {
         throw unsettled(now.xyz(), corners[fault]);

@@ -38,6 +38,22 @@ class MesherTest {
   }
 
   @Test
+  void meshIfAny_apart_isEmpty() {
+    assertTrue(Mesher.meshIfAny(Solid.common(CUBE, CUBE.move(5, 0, 0))).isEmpty());
+  }
+
+  @Test
+  void meshIfAny_flush_isEmpty() {
+    assertTrue(Mesher.meshIfAny(Solid.common(CUBE, CUBE.move(2, 0.5, 0))).isEmpty());
+  }
+
+  @Test
+  void meshIfAny_oneGridStepDeep_isThatThick() {
+    Solid common = Solid.common(CUBE, CUBE.move(2 - Grid.STEP, 0, 0));
+    assertEquals(4 * Grid.STEP, Proof.judge(Mesher.meshIfAny(common).orElseThrow()).measures().volume());
+  }
+
+  @Test
   void mesh_cube_hasTwelveFacets() {
     Measures m = measure(CUBE);
     assertEquals(12, m.facets());
