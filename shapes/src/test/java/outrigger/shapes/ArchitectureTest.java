@@ -12,7 +12,8 @@ import org.junit.jupiter.api.Test;
 /** Holds the layers of this module: a package uses only those named before it. */
 class ArchitectureTest {
   private static final String ROOT = "outrigger.shapes.";
-  private static final List<String> LAYERS = List.of("num", "exact", "profile", "solid", "mesh", "check", "stl");
+  private static final List<String> LAYERS = List.of("num", "exact", "profile", "solid", "mesh", "check", "print",
+      "stl");
   private static final JavaClasses CLASSES = new ClassFileImporter()
       .withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("outrigger.shapes");
 

@@ -1,0 +1,34 @@
+package outrigger.shapes.print;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Measures whether a sound part prints: runs every gauge and collects what they read. */
+public final class Printability {
+  /** Every gauge there is, in the order of the report. A new gauge is added here. */
+  private static final List<Gauge> GAUGES = List.of();
+
+  private Printability() {}
+
+  /** What every gauge reads off a part. Same specimen, same report, whatever the number of workers. */
+  public static PrintReport examine(Specimen specimen) {
+    return examine(specimen, GAUGES);
+  }
+
+  static PrintReport examine(Specimen specimen, List<Gauge> gauges) {
+    List<Concern> concerns = new ArrayList<>();
+    List<Fact> facts = new ArrayList<>();
+    List<FacetField> fields = new ArrayList<>();
+    List<String> notExamined = new ArrayList<>();
+    for (Gauge gauge : gauges) {
+      Reading reading = gauge.read(specimen);
+      concerns.addAll(reading.concerns());
+      facts.addAll(reading.facts());
+      fields.addAll(reading.fields());
+      notExamined.addAll(reading.notExamined());
+    }
+    concerns.sort(Comparator.comparing(Concern::severity));
+    return new PrintReport(specimen.limits(), concerns, facts, fields, notExamined);
+  }
+}

@@ -1,0 +1,98 @@
+package outrigger.shapes.print;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import outrigger.shapes.check.CheckedMesh;
+import outrigger.shapes.check.Measures;
+import outrigger.shapes.exact.BoxTree;
+import outrigger.shapes.mesh.Mesh;
+
+/**
+ * A proven part as it stands on the bed, with all that gauges share.
+ *
+ * <p>Z is up. The bed lies at the part's least z, wherever that is.
+ */
+public final class Specimen {
+  private final CheckedMesh checked;
+  private final PrintLimits limits;
+  private final Map<String, Double> heights;
+  private final Workers workers;
+  private BoxTree tree;
+
+  /**
+   * A part to be measured.
+   *
+   * @param heights heights above the bed the part promises, by name, mm; empty for a file of unknown origin
+   * @param workers who measures
+   */
+  public Specimen(CheckedMesh checked, PrintLimits limits, Map<String, Double> heights, Workers workers) {
+    this.checked = checked;
+    this.limits = limits;
+    this.heights = Collections.unmodifiableMap(new LinkedHashMap<>(heights));
+    this.workers = workers;
+  }
+
+  /** The proven mesh. */
+  public Mesh mesh() {
+    return checked.mesh();
+  }
+
+  /** What it measures. */
+  public Measures measures() {
+    return checked.measures();
+  }
+
+  /** What it is held against. */
+  public PrintLimits limits() {
+    return limits;
+  }
+
+  /** The value of a limit. */
+  public double limit(Limit limit) {
+    return limits.of(limit);
+  }
+
+  /** Heights above the bed that the part promises, by name, mm. */
+  public Map<String, Double> heights() {
+    return heights;
+  }
+
+  /** Threads to spread work over. */
+  public Workers workers() {
+    return workers;
+  }
+
+  /** Height of the bed, mm. */
+  public double bed() {
+    return checked.measures().minZ();
+  }
+
+  /** Boxes of the facets, in grid units; made once. */
+  public synchronized BoxTree tree() {
+    if (tree == null) {
+      tree = BoxTree.ofFacets(corners(), numbers());
+    }
+    return tree;
+  }
+
+  private int[] corners() {
+    Mesh mesh = mesh();
+    int[] xyz = new int[3 * mesh.vertexCount()];
+    for (int v = 0; v < mesh.vertexCount(); v++) {
+      xyz[3 * v] = mesh.x(v);
+      xyz[3 * v + 1] = mesh.y(v);
+      xyz[3 * v + 2] = mesh.z(v);
+    }
+    return xyz;
+  }
+
+  private int[] numbers() {
+    Mesh mesh = mesh();
+    int[] numbers = new int[3 * mesh.facetCount()];
+    for (int i = 0; i < numbers.length; i++) {
+      numbers[i] = mesh.corner(i / 3, i % 3);
+    }
+    return numbers;
+  }
+}
