@@ -1,86 +1,86 @@
 package outrigger.shapes.mesh;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.Plane;
 
 /**
- * Finds every segment that the faces leave on each other's planes.
+ * Meets all faces of different operands with each other and sorts out how they meet.
  *
- * <p>On the plane of a face lie the edges of that face, left there by the faces across them, and the stretches in which
- * faces of other operands cross or touch it. Both are told in the same terms: which face, and on which sides of the
- * plane it stands.
+ * <p>Where two faces pass clean through each other they leave {@link Stretch}es between {@link Piercing}s. Any other
+ * meeting is a contact: one of them stands on the other, ends in it, lies flush with it. A face into whose inside a
+ * contact reaches is marked for its {@link Sheet}, as is one that is flush with another; a face merely touched at its rim
+ * is not. See {@link Contacts}.
  */
 final class Arranger {
   private final Faces faces;
   private final Spans spans;
   private final boolean soup;
-  private final List<List<Segment>> own = new ArrayList<>();
-  private final List<List<Segment>> foreign = new ArrayList<>();
+  private final Contacts contacts;
+  private final SheetSegments segments;
+  private final LongMap piercingNumbers = new LongMap(256);
+  private final List<Piercing> piercings = new ArrayList<>();
+  private final List<Stretch> stretches = new ArrayList<>();
 
   private Arranger(Faces faces, boolean soup) {
     this.faces = faces;
     this.soup = soup;
     spans = new Spans(faces);
-    for (int p = 0; p < faces.planeCount(); p++) {
-      own.add(new ArrayList<>());
-      foreign.add(new ArrayList<>());
-    }
+    contacts = new Contacts(faces);
+    segments = new SheetSegments(faces);
   }
 
   /**
-   * All segments, plane by plane.
+   * Meets all pairs of faces.
    *
    * @param tree the boxes of the faces
    * @param soup whether faces of one operand may cross each other and do not know their neighbours
    */
   static Arranger of(Faces faces, BoxTree tree, boolean soup) {
     Arranger arranger = new Arranger(faces, soup);
-    if (!soup) {
-      for (int f = 0; f < faces.faceCount(); f++) {
-        arranger.addEdges(faces.face(f));
-      }
-    }
     tree.selfPairs((f, g) -> {
       Interrupt.check();
       arranger.meet(f, g);
       return true;
     });
+    if (soup) {
+      arranger.contacts.markAll();
+    } else {
+      arranger.contacts.spread();
+    }
     return arranger;
   }
 
-  /** The segments of a plane. */
-  List<Segment> segments(int plane) {
-    List<Segment> all = new ArrayList<>(own.get(plane));
-    all.addAll(apart(foreign.get(plane), faces.plane(plane)));
-    return all;
+  Contacts contacts() {
+    return contacts;
   }
 
-  private void addEdges(Face face) {
-    Plane p = faces.plane(face.plane);
-    for (int e = 0; e < face.edges(); e++) {
-      Face other = faces.face(face.across[e]);
-      if (other.plane == face.plane) {
-        continue;
-      }
-      Plane q = faces.plane(other.plane);
-      int axis = Spans.axisOf(p, q);
-      ExactPoint a = faces.point(face.from[e]).in(face.plane, other.plane, -1);
-      ExactPoint b = faces.point(face.to[e]).in(face.plane, other.plane, -1);
-      // the other face runs the edge from b to a, its matter to the left: above where b->a goes along n x its normal
-      int way = ExactPoint.compare(a, b, axis);
-      boolean above = way == Spans.direction(p, q, axis) == other.up;
-      own.get(face.plane).add(segment(face.plane, face.across[e], a, b, above, !above));
-    }
+  /** All stretches, each once. */
+  List<Stretch> stretches() {
+    return stretches;
+  }
+
+  /** All piercings, each once. */
+  List<Piercing> piercings() {
+    return piercings;
+  }
+
+  /** What the contacts leave on the planes. */
+  SheetSegments segments() {
+    return segments;
   }
 
   private void meet(int f, int g) {
     Face face = faces.face(f);
     Face other = faces.face(g);
-    if (face.plane == other.plane || !soup && face.operand == other.operand) {
+    if (!soup && face.operand == other.operand) {
+      return;
+    }
+    if (face.plane == other.plane) {
+      contacts.mark(f);
+      contacts.mark(g);
       return;
     }
     Plane p = faces.plane(face.plane);
@@ -89,20 +89,67 @@ final class Arranger {
       return;
     }
     int axis = Spans.axisOf(p, q);
-    List<Span> onP = spans.of(other, face.plane, axis);
-    if (onP.isEmpty()) {
-      return;
+    Section onP = spans.section(other, face.plane, axis);
+    Section onQ = spans.section(face, other.plane, axis);
+    if (onP != null && onQ != null) {
+      meet(f, g, onP, onQ, axis);
     }
-    List<Span> onQ = spans.of(face, other.plane, axis);
-    for (Span s : onP) {
-      for (Span t : onQ) {
-        ExactPoint from = ExactPoint.compare(s.from(), t.from(), axis) >= 0 ? s.from() : t.from();
-        ExactPoint to = ExactPoint.compare(s.to(), t.to(), axis) <= 0 ? s.to() : t.to();
-        if (ExactPoint.compare(from, to, axis) < 0) {
-          add(face.plane, g, s, from, to);
-          add(other.plane, f, t, from, to);
+  }
+
+  private void meet(int f, int g, Section onP, Section onQ, int axis) {
+    List<Span> ofG = onP.spans();
+    List<Span> ofF = onQ.spans();
+    boolean contact = soup || Section.isContact(onP, ofG, onQ, ofF);
+    if (contact && !soup) {
+      contacts.meet(f, g, onP.enters(ofG, ofF), onQ.enters(ofF, ofG));
+    }
+    for (Span s : ofG) {
+      for (Span t : ofF) {
+        boolean later = ExactPoint.compare(s.from(), t.from(), axis) >= 0;
+        boolean sooner = ExactPoint.compare(s.to(), t.to(), axis) <= 0;
+        ExactPoint from = later ? s.from() : t.from();
+        ExactPoint to = sooner ? s.to() : t.to();
+        if (ExactPoint.compare(from, to, axis) >= 0) {
+          continue;
+        }
+        if (contact) {
+          segments.add(f, g, s, from, to);
+          segments.add(g, f, t, from, to);
+        } else {
+          addStretch(f, g, axis, later ? piercing(s.fromEdge(), f, from) : piercing(t.fromEdge(), g, from),
+              sooner ? piercing(s.toEdge(), f, to) : piercing(t.toEdge(), g, to));
         }
       }
+    }
+  }
+
+  private Piercing piercing(int halfEdge, int face, ExactPoint at) {
+    long key = LongMap.edge(faces.halfEdges().edge(halfEdge), face);
+    int number = piercingNumbers.get(key);
+    if (number < 0) {
+      number = piercings.size();
+      piercingNumbers.put(key, number);
+      piercings.add(new Piercing(at, faces.halfEdges().edge(halfEdge), face));
+    }
+    return piercings.get(number);
+  }
+
+  private void addStretch(int f, int g, int axis, Piercing low, Piercing high) {
+    Face face = faces.face(f);
+    Face other = faces.face(g);
+    int way = Spans.direction(faces.plane(face.plane), faces.plane(other.plane), axis);
+    Stretch stretch = way > 0 == (face.up == other.up) ? new Stretch(f, g, low, high) : new Stretch(f, g, high, low);
+    stretches.add(stretch);
+    attach(low, stretch);
+    attach(high, stretch);
+  }
+
+  private void attach(Piercing piercing, Stretch stretch) {
+    int face = faces.halfEdges().face(piercing.edge);
+    if (face == stretch.f || face == stretch.g) {
+      piercing.own = stretch;
+    } else {
+      piercing.twin = stretch;
     }
   }
 
@@ -118,54 +165,4 @@ final class Arranger {
     }
     return true;
   }
-
-  private void add(int plane, int face, Span span, ExactPoint from, ExactPoint to) {
-    if (!span.own()) {
-      foreign.get(plane).add(segment(plane, face, from, to, span.above(), span.below()));
-    }
-  }
-
-  private Segment segment(int plane, int f, ExactPoint a, ExactPoint b, boolean above, boolean below) {
-    Plane p = faces.plane(plane);
-    Face face = faces.face(f);
-    Plane q = faces.plane(face.plane);
-    int u = Sheet.firstAxis(p);
-    int v = Sheet.secondAxis(p);
-    int way = Spans.direction(p, q, u);
-    if (way == 0) {
-      way = Spans.direction(p, q, v);
-    }
-    int change = way > 0 == face.up ? -1 : 1;
-    int order = ExactPoint.compare(a, b, u);
-    if (order == 0) {
-      order = ExactPoint.compare(a, b, v);
-    }
-    return order < 0 ? new Segment(a, b, f, change, above, below) : new Segment(b, a, f, change, above, below);
-  }
-
-  /** Makes segments that one face left by way of several others count once where they overlap. */
-  private static List<Segment> apart(List<Segment> segments, Plane plane) {
-    int u = Sheet.firstAxis(plane);
-    int v = Sheet.secondAxis(plane);
-    Comparator<ExactPoint> along = (p, q) -> {
-      int c = ExactPoint.compare(p, q, u);
-      return c != 0 ? c : ExactPoint.compare(p, q, v);
-    };
-    List<Segment> sorted = new ArrayList<>(segments);
-    sorted.sort(Comparator.comparingInt(Segment::face).thenComparing(Segment::from, along));
-    List<Segment> result = new ArrayList<>(sorted.size());
-    Segment before = null;
-    for (Segment s : sorted) {
-      if (before != null && before.face() == s.face() && along.compare(s.from(), before.to()) < 0) {
-        if (along.compare(s.to(), before.to()) <= 0) {
-          continue;
-        }
-        s = new Segment(before.to(), s.to(), s.face(), s.change(), s.above(), s.below());
-      }
-      result.add(s);
-      before = s;
-    }
-    return result;
-  }
-
 }

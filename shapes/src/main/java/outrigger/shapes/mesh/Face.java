@@ -12,6 +12,8 @@ final class Face {
   final int plane;
   /** Whether it looks the way the plane's normal points. */
   final boolean up;
+  /** Number of its first half-edge among those of all faces; the others follow. */
+  final int first;
   /** Vertex each edge starts at. */
   final int[] from;
   /** Vertex each edge ends at. */
@@ -19,10 +21,11 @@ final class Face {
   /** Face on the other side of each edge; -1 where that is not known, as in a soup. */
   final int[] across;
 
-  Face(int operand, int plane, boolean up, int[] from, int[] to, int[] across) {
+  Face(int operand, int plane, boolean up, int first, int[] from, int[] to, int[] across) {
     this.operand = operand;
     this.plane = plane;
     this.up = up;
+    this.first = first;
     this.from = from;
     this.to = to;
     this.across = across;

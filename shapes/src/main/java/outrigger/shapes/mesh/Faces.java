@@ -19,9 +19,12 @@ final class Faces {
   private int[] z = new int[64];
   private int vertices;
   private final List<Face> faces = new ArrayList<>();
+  private final HalfEdges halfEdges = new HalfEdges();
   private final List<Plane> planes = new ArrayList<>();
   private final Map<Plane, Integer> planeNumbers = new HashMap<>();
   private int operands;
+  private final int[] bounds = {Integer.MAX_VALUE, Integer.MAX_VALUE, Integer.MAX_VALUE, Integer.MIN_VALUE,
+      Integer.MIN_VALUE, Integer.MIN_VALUE};
 
   int operandCount() {
     return operands;
@@ -33,6 +36,22 @@ final class Faces {
 
   Face face(int f) {
     return faces.get(f);
+  }
+
+  HalfEdges halfEdges() {
+    return halfEdges;
+  }
+
+  /** Vertex a half-edge starts at. */
+  int from(int h) {
+    Face face = faces.get(halfEdges.face(h));
+    return face.from[h - face.first];
+  }
+
+  /** Vertex a half-edge ends at. */
+  int to(int h) {
+    Face face = faces.get(halfEdges.face(h));
+    return face.to[h - face.first];
   }
 
   int planeCount() {
@@ -83,6 +102,11 @@ final class Faces {
     return box;
   }
 
+  /** Bounds of everything: least x, y, z, largest x, y, z. */
+  int[] bounds() {
+    return bounds;
+  }
+
   /** Adds a closed polyhedron as one operand and returns its number. */
   int add(Polyhedron polyhedron) {
     int base = addVertices(polyhedron.xyz());
@@ -116,6 +140,10 @@ final class Faces {
       x[vertices] = xyz[3 * i];
       y[vertices] = xyz[3 * i + 1];
       z[vertices++] = xyz[3 * i + 2];
+      for (int k = 0; k < 3; k++) {
+        bounds[k] = Math.min(bounds[k], xyz[3 * i + k]);
+        bounds[3 + k] = Math.max(bounds[3 + k], xyz[3 * i + k]);
+      }
     }
     return base;
   }
@@ -127,8 +155,10 @@ final class Faces {
     }
     int[] from = new int[n];
     int[] to = new int[n];
+    int first = halfEdges.size();
     int e = 0;
     for (int[] loop : loops) {
+      halfEdges.addLoop(faces.size(), loop.length);
       for (int i = 0; i < loop.length; i++) {
         from[e] = base + loop[i];
         to[e++] = base + loop[(i + 1) % loop.length];
@@ -142,7 +172,7 @@ final class Faces {
     }
     int[] across = new int[n];
     Arrays.fill(across, -1);
-    faces.add(new Face(operands, number, looksUp(planes.get(number), from, to), from, to, across));
+    faces.add(new Face(operands, number, looksUp(planes.get(number), from, to), first, from, to, across));
   }
 
   private Plane planeOf(int[] corners) {
@@ -177,7 +207,7 @@ final class Faces {
     for (int f = first; f < faces.size(); f++) {
       Face face = faces.get(f);
       for (int e = 0; e < face.edges(); e++) {
-        if (map.put(LongMap.edge(face.from[e], face.to[e]), f) >= 0) {
+        if (map.put(LongMap.edge(face.from[e], face.to[e]), face.first + e) >= 0) {
           throw new IllegalStateException("an operand has an edge twice in one direction");
         }
       }
@@ -185,10 +215,12 @@ final class Faces {
     for (int f = first; f < faces.size(); f++) {
       Face face = faces.get(f);
       for (int e = 0; e < face.edges(); e++) {
-        face.across[e] = map.get(LongMap.edge(face.to[e], face.from[e]));
-        if (face.across[e] < 0) {
+        int twin = map.get(LongMap.edge(face.to[e], face.from[e]));
+        if (twin < 0) {
           throw new IllegalStateException("an operand has an open edge");
         }
+        halfEdges.setTwin(face.first + e, twin);
+        face.across[e] = halfEdges.face(twin);
       }
     }
   }

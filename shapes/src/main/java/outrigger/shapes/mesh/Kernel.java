@@ -1,5 +1,7 @@
 package outrigger.shapes.mesh;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.ExactPoint;
@@ -76,17 +78,48 @@ final class Kernel {
     }
     BoxTree boxTree = BoxTree.of(boxes);
     Arranger arranger = Arranger.of(faces, boxTree, soup);
-    Walker walker = new Walker(new Locator(faces, boxTree), tree, faces.operandCount());
+    Locator locator = new Locator(faces, boxTree);
+    if (!soup) {
+      CrossingFinder.find(faces, arranger.contacts(), arranger.stretches());
+      new WireWalker(faces, arranger, locator, tree, outline).walk(arranger.stretches());
+    }
+    addSheets(faces, arranger, new Walker(locator, tree, faces.operandCount()), outline);
+  }
+
+  private static void addSheets(Faces faces, Arranger arranger, Walker walker, Outline outline) {
+    Contacts contacts = arranger.contacts();
+    for (Stretch s : arranger.stretches()) {
+      for (int f : new int[] {s.f, s.g}) {
+        if (contacts.needsSheet(f)) {
+          arranger.segments().add(f, s);
+        }
+      }
+    }
     Sheet sheet = new Sheet(faces);
+    List<List<Integer>> onPlane = facesOnPlanes(faces, contacts);
     for (int p = 0; p < faces.planeCount(); p++) {
-      Interrupt.check();
-      List<Segment> segments = arranger.segments(p);
-      if (!segments.isEmpty()) {
-        sheet.lay(p, segments);
+      if (onPlane.get(p) != null) {
+        Interrupt.check();
+        sheet.lay(p, arranger.segments().of(p, onPlane.get(p), contacts));
         walker.label(sheet);
         outline.add(sheet);
       }
     }
+  }
+
+  /** The faces that need a sheet, by their planes; null where a plane has none. */
+  private static List<List<Integer>> facesOnPlanes(Faces faces, Contacts contacts) {
+    List<List<Integer>> onPlane = new ArrayList<>(Collections.nCopies(faces.planeCount(), null));
+    for (int f = 0; f < faces.faceCount(); f++) {
+      if (contacts.needsSheet(f)) {
+        int p = faces.face(f).plane;
+        if (onPlane.get(p) == null) {
+          onPlane.set(p, new ArrayList<>());
+        }
+        onPlane.get(p).add(f);
+      }
+    }
+    return onPlane;
   }
 
   private static Rounded round(Outline outline, IntList corners) {

@@ -79,6 +79,59 @@ final class Locator {
     });
   }
 
+  /**
+   * Looks from a point on no face but those of two operands, which are left out.
+   *
+   * @throws OnFace if it lies on a face of another operand
+   */
+  WindingCount around(ExactPoint q, int operand, int other) {
+    int w = shortest(q);
+    boolean upward = w >= 3;
+    int axis = w % 3;
+    long[] low = new long[3];
+    long[] high = new long[3];
+    for (int k = 0; k < 3; k++) {
+      low[k] = q.grid(k) - 1;
+      high[k] = q.grid(k) + 1;
+    }
+    if (upward) {
+      high[axis] = Long.MAX_VALUE;
+    } else {
+      low[axis] = Long.MIN_VALUE;
+    }
+    WindingCount count = new WindingCount();
+    tree.forEachOverlap(low[0], low[1], low[2], high[0], high[1], high[2], f -> {
+      Face face = faces.face(f);
+      Plane plane = faces.plane(face.plane);
+      long slope = plane.normal(axis);
+      if (face.operand == operand || face.operand == other || slope == 0 || !holds(face, q, axis)) {
+        return;
+      }
+      int side = q.side(plane);
+      if (side == 0) {
+        throw new OnFace();
+      }
+      if (side < 0 == slope > 0 == upward) {
+        count.add(face.operand, slope > 0 == face.up == upward ? 1 : -1);
+      }
+    });
+    return count;
+  }
+
+  /** The way out that is shortest, where the fewest faces may be expected: 0 to 2 down an axis, 3 to 5 up it. */
+  private int shortest(ExactPoint q) {
+    int best = 0;
+    long least = Long.MAX_VALUE;
+    for (int way = 0; way < 6; way++) {
+      long length = way < 3 ? q.grid(way) - faces.bounds()[way] : faces.bounds()[way] - q.grid(way - 3);
+      if (length < least) {
+        least = length;
+        best = way;
+      }
+    }
+    return best;
+  }
+
   /** Whether the shadow of a face along an axis holds that of a point. */
   private boolean holds(Face face, ExactPoint q, int w) {
     int u = (w + 1) % 3;

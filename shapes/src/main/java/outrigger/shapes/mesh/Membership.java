@@ -82,6 +82,11 @@ final class Membership {
     }
   }
 
+  /** Winding number of an operand here. */
+  int winding(int operand) {
+    return winding[operand];
+  }
+
   /** Whether this place belongs to the result. */
   boolean inside() {
     return on[on.length - 1];

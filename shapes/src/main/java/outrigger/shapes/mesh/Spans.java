@@ -1,35 +1,17 @@
 package outrigger.shapes.mesh;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.Plane;
 import outrigger.shapes.exact.Sign;
 
-/**
- * Finds where a face meets a plane that is not its own.
- *
- * <p>Each edge of the face is looked at by the sides of its two ends, of nine cases: where it changes side, the face
- * begins or ends along the line there; where it only starts from the line, it does so on one side of the line alone.
- * Counting both sides of the line apart makes touching, standing on and crossing one rule.
- */
+/** Cuts faces by planes, remembering the points where edges pass through them. */
 final class Spans {
   private final Faces faces;
-  /** Crossings of edges with planes off the grid: each is asked for by both faces at the edge, for two sheets. */
-  private final Map<Crossing, ExactPoint> crossings = new HashMap<>();
-
-  private record Crossing(long edge, int plane) {
-    /** Mixed well: the two halves of an edge's number are alike. */
-    @Override
-    public int hashCode() {
-      long h = edge * 0x9E3779B97F4A7C15L + plane * 0xC2B2AE3D27D4EB4FL;
-      return (int) (h >>> 32);
-    }
-  }
-
-  private record Event(ExactPoint at, boolean above, boolean below, boolean own) {}
+  /** Crossings of edges with planes: each is asked for by both faces at the edge, for every face of the plane. */
+  private final LongMap known = new LongMap(256);
+  private final List<ExactPoint> crossings = new ArrayList<>();
 
   Spans(Faces faces) {
     this.faces = faces;
@@ -57,62 +39,55 @@ final class Spans {
     return Sign.minor(p.normal(i), p.normal(j), q.normal(i), q.normal(j));
   }
 
-  /** Stretches of a face on a plane, in order along an axis. */
-  List<Span> of(Face face, int planeNumber, int axis) {
+  /** What a plane cuts out of a face, in order along an axis; null where the face lies beside the plane. */
+  Section section(Face face, int planeNumber, int axis) {
     Plane plane = faces.plane(planeNumber);
-    List<Event> events = events(face, planeNumber, plane);
-    if (events.size() < 2) {
-      return List.of();
-    }
-    events.sort((p, q) -> ExactPoint.compare(p.at, q.at, axis));
-    List<Span> spans = new ArrayList<>(events.size() / 2);
-    boolean above = false;
-    boolean below = false;
-    boolean own = false;
-    for (int i = 0; i + 1 < events.size(); i++) {
-      Event event = events.get(i);
-      above ^= event.above;
-      below ^= event.below;
-      own ^= event.own;
-      ExactPoint next = events.get(i + 1).at;
-      if ((above || below) && ExactPoint.compare(event.at, next, axis) < 0) {
-        spans.add(new Span(event.at, next, above, below, own));
+    List<Section.Place> places = null;
+    int first = faces.side(face.from[0], plane);
+    int sa = first;
+    for (int e = 0; e < face.edges(); e++) {
+      boolean follows = e > 0 && face.from[e] == face.to[e - 1];
+      sa = e == 0 ? first : follows ? sa : faces.side(face.from[e], plane);
+      int sb = faces.side(face.to[e], plane);
+      if (sa * sb <= 0) {
+        places = places == null ? new ArrayList<>(4) : places;
+        add(places, face, e, sa, sb, planeNumber);
       }
+      sa = sb;
     }
-    return spans;
+    return places == null ? null : new Section(places, axis);
   }
 
-  private List<Event> events(Face face, int planeNumber, Plane plane) {
-    List<Event> events = new ArrayList<>(4);
-    for (int e = 0; e < face.edges(); e++) {
-      int a = face.from[e];
-      int b = face.to[e];
-      int sa = faces.side(a, plane);
-      int sb = faces.side(b, plane);
-      int across = face.across[e] < 0 ? -1 : faces.face(face.across[e]).plane;
-      if (sa * sb < 0) {
-        events.add(new Event(crossing(face, e, planeNumber), true, true, false));
-      } else if (sa == 0 && sb == 0) {
-        if (across == planeNumber) {
-          events.add(new Event(faces.point(a), false, false, true));
-          events.add(new Event(faces.point(b), false, false, true));
-        }
-      } else if (sa == 0) {
-        events.add(new Event(faces.point(a).in(face.plane, across, planeNumber), sb > 0, sb < 0, false));
-      } else if (sb == 0) {
-        events.add(new Event(faces.point(b).in(face.plane, across, planeNumber), sa > 0, sa < 0, false));
+  private void add(List<Section.Place> places, Face face, int e, int sa, int sb, int planeNumber) {
+    int a = face.from[e];
+    int b = face.to[e];
+    int across = face.across[e] < 0 ? -1 : faces.face(face.across[e]).plane;
+    if (sa * sb < 0) {
+      places.add(new Section.Place(crossing(face, e, planeNumber), face.first + e, true, true, false));
+    } else if (sa == 0 && sb == 0) {
+      if (across == planeNumber) {
+        places.add(new Section.Place(faces.point(a), -1, false, false, true));
+        places.add(new Section.Place(faces.point(b), -1, false, false, true));
       }
+    } else if (sa == 0) {
+      places.add(new Section.Place(faces.point(a).in(face.plane, across, planeNumber), -1, sb > 0, sb < 0, false));
+    } else {
+      places.add(new Section.Place(faces.point(b).in(face.plane, across, planeNumber), -1, sa > 0, sa < 0, false));
     }
-    return events;
   }
 
   private ExactPoint crossing(Face face, int e, int plane) {
-    int a = Math.min(face.from[e], face.to[e]);
-    int b = Math.max(face.from[e], face.to[e]);
-    return crossings.computeIfAbsent(new Crossing(LongMap.edge(a, b), plane), c -> {
-      ExactPoint at = ExactPoint.crossing(faces.x(a), faces.y(a), faces.z(a), faces.x(b), faces.y(b), faces.z(b),
-          faces.plane(plane));
-      return at.in(face.plane, face.across[e] < 0 ? -1 : faces.face(face.across[e]).plane, plane);
-    });
+    int twin = faces.halfEdges().twin(face.first + e);
+    long key = LongMap.edge(twin < 0 ? face.first + e : Math.min(twin, face.first + e), plane);
+    int number = known.get(key);
+    if (number < 0) {
+      number = crossings.size();
+      known.put(key, number);
+      int a = Math.min(face.from[e], face.to[e]);
+      int b = Math.max(face.from[e], face.to[e]);
+      crossings.add(ExactPoint.crossing(faces.x(a), faces.y(a), faces.z(a), faces.x(b), faces.y(b), faces.z(b),
+          faces.plane(plane)).in(face.plane, face.across[e] < 0 ? -1 : faces.face(face.across[e]).plane, plane));
+    }
+    return crossings.get(number);
   }
 }

@@ -1,0 +1,190 @@
+package outrigger.shapes.mesh;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import outrigger.shapes.exact.BoxTree;
+import outrigger.shapes.exact.ExactPoint;
+import outrigger.shapes.exact.Plane;
+
+/**
+ * Finds where the stretches on one face cross: there three faces of three operands meet.
+ *
+ * <p>A face on which stretches of different operands touch instead, or three cross in one point, is marked for its sheet:
+ * four planes meet there by chance or on purpose, and the walk along the stretches could not tell in which order.
+ */
+final class CrossingFinder {
+  /** Up to how many stretches all pairs are looked at without a tree of their boxes. */
+  private static final int FEW = 12;
+
+  private final Faces faces;
+  private final Contacts contacts;
+  private final List<List<Stretch>> onFace = new ArrayList<>();
+  private final Map<Meeting, ExactPoint> meetings = new HashMap<>();
+
+  /** Three planes, in order of their numbers. */
+  private record Meeting(int p, int q, int r) {}
+
+  private CrossingFinder(Faces faces, Contacts contacts) {
+    this.faces = faces;
+    this.contacts = contacts;
+    for (int f = 0; f < faces.faceCount(); f++) {
+      onFace.add(null);
+    }
+  }
+
+  /** Finds all crossings of the stretches that faces without a sheet need. */
+  static void find(Faces faces, Contacts contacts, List<Stretch> stretches) {
+    CrossingFinder finder = new CrossingFinder(faces, contacts);
+    for (Stretch s : stretches) {
+      finder.enter(s.f, s);
+      finder.enter(s.g, s);
+    }
+    for (int f = 0; f < faces.faceCount(); f++) {
+      Interrupt.check();
+      if (!contacts.needsSheet(f) && finder.onFace.get(f) != null) {
+        finder.examine(f, finder.onFace.get(f));
+      }
+    }
+    contacts.spreadFlat();
+  }
+
+  private void enter(int face, Stretch stretch) {
+    if (onFace.get(face) == null) {
+      onFace.set(face, new ArrayList<>(2));
+    }
+    onFace.get(face).add(stretch);
+  }
+
+  private void examine(int f, List<Stretch> stretches) {
+    List<List<Stretch.Crossing>> found = new ArrayList<>();
+    for (int i = 0; i < stretches.size(); i++) {
+      found.add(List.of());
+    }
+    boolean clean = stretches.size() <= FEW ? examineAll(f, stretches, found) : examineNear(f, stretches, found);
+    for (int i = 0; clean && i < found.size(); i++) {
+      clean = sort(stretches.get(i), found.get(i));
+    }
+    if (!clean) {
+      contacts.mark(f);
+      return;
+    }
+    for (int i = 0; i < found.size(); i++) {
+      stretches.get(i).crossings = found.get(i);
+      stretches.get(i).known = true;
+    }
+  }
+
+  private boolean examineAll(int f, List<Stretch> stretches, List<List<Stretch.Crossing>> found) {
+    for (int i = 0; i < stretches.size(); i++) {
+      for (int j = i + 1; j < stretches.size(); j++) {
+        if (!examine(f, stretches, i, j, found)) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private boolean examineNear(int f, List<Stretch> stretches, List<List<Stretch.Crossing>> found) {
+    int[] boxes = new int[6 * stretches.size()];
+    for (int i = 0; i < stretches.size(); i++) {
+      Stretch s = stretches.get(i);
+      for (int k = 0; k < 3; k++) {
+        boxes[6 * i + k] = (int) Math.min(s.from.at.grid(k), s.to.at.grid(k)) - 1;
+        boxes[6 * i + 3 + k] = (int) Math.max(s.from.at.grid(k), s.to.at.grid(k)) + 1;
+      }
+    }
+    return BoxTree.of(boxes).selfPairs((i, j) -> examine(f, stretches, i, j, found));
+  }
+
+  /** Looks at two stretches on a face; false if they touch otherwise than by crossing. */
+  private boolean examine(int f, List<Stretch> stretches, int i, int j, List<List<Stretch.Crossing>> found) {
+    Stretch s = stretches.get(i);
+    Stretch t = stretches.get(j);
+    Face a = faces.face(s.other(f));
+    Face b = faces.face(t.other(f));
+    if (a.operand == b.operand || isApart(s, t)) {
+      return true;
+    }
+    int own = faces.face(f).plane;
+    if (a.plane == b.plane) {
+      return !overlap(s, t, Spans.axisOf(faces.plane(own), faces.plane(a.plane)));
+    }
+    Plane p = faces.plane(a.plane);
+    Plane q = faces.plane(b.plane);
+    int sFrom = s.from.at.side(q);
+    int sTo = s.to.at.side(q);
+    if (sFrom * sTo > 0) {
+      return true;
+    }
+    int tFrom = t.from.at.side(p);
+    int tTo = t.to.at.side(p);
+    if (tFrom * tTo > 0) {
+      return true;
+    }
+    if (sFrom * sTo == 0 || tFrom * tTo == 0) {
+      int along = Spans.axisOf(faces.plane(own), p);
+      int across = Spans.axisOf(faces.plane(own), q);
+      return !(sFrom == 0 && isWithin(s.from.at, t, across) || sTo == 0 && isWithin(s.to.at, t, across)
+          || tFrom == 0 && isWithin(t.from.at, s, along) || tTo == 0 && isWithin(t.to.at, s, along));
+    }
+    ExactPoint at = meeting(own, a.plane, b.plane);
+    add(found, i, new Stretch.Crossing(at, b.operand, b.up == sFrom < 0 ? -1 : 1));
+    add(found, j, new Stretch.Crossing(at, a.operand, a.up == tFrom < 0 ? -1 : 1));
+    return true;
+  }
+
+  private static void add(List<List<Stretch.Crossing>> found, int i, Stretch.Crossing crossing) {
+    if (found.get(i).isEmpty()) {
+      found.set(i, new ArrayList<>(2));
+    }
+    found.get(i).add(crossing);
+  }
+
+  /** Whether the boxes of two stretches lie farther apart than rounding could hide. */
+  private static boolean isApart(Stretch s, Stretch t) {
+    for (int k = 0; k < 3; k++) {
+      double sa = s.from.at.rough(k);
+      double sb = s.to.at.rough(k);
+      double ta = t.from.at.rough(k);
+      double tb = t.to.at.rough(k);
+      if (Math.max(sa, sb) < Math.min(ta, tb) - 0x1p-20 || Math.max(ta, tb) < Math.min(sa, sb) - 0x1p-20) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean isWithin(ExactPoint p, Stretch s, int axis) {
+    return ExactPoint.compare(s.from.at, p, axis) * ExactPoint.compare(p, s.to.at, axis) >= 0;
+  }
+
+  private static boolean overlap(Stretch s, Stretch t, int axis) {
+    return isWithin(s.from.at, t, axis) || isWithin(s.to.at, t, axis) || isWithin(t.from.at, s, axis);
+  }
+
+  private ExactPoint meeting(int p, int q, int r) {
+    int low = Math.min(p, Math.min(q, r));
+    int high = Math.max(p, Math.max(q, r));
+    return meetings.computeIfAbsent(new Meeting(low, p + q + r - low - high, high),
+        m -> ExactPoint.meeting(faces.plane(m.p), faces.plane(m.q), faces.plane(m.r)).in(m.p, m.q, m.r));
+  }
+
+  /** Brings crossings in order; false if two fall together. */
+  private boolean sort(Stretch stretch, List<Stretch.Crossing> crossings) {
+    if (crossings.size() < 2) {
+      return true;
+    }
+    int axis = Spans.axisOf(faces.plane(faces.face(stretch.f).plane), faces.plane(faces.face(stretch.g).plane));
+    int way = ExactPoint.compare(stretch.from.at, stretch.to.at, axis);
+    crossings.sort((c, d) -> -way * ExactPoint.compare(c.at(), d.at(), axis));
+    for (int i = 1; i < crossings.size(); i++) {
+      if (ExactPoint.compare(crossings.get(i - 1).at(), crossings.get(i).at(), axis) == 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+}

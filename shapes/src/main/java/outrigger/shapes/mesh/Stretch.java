@@ -1,0 +1,43 @@
+package outrigger.shapes.mesh;
+
+import java.util.List;
+import outrigger.shapes.exact.ExactPoint;
+
+/**
+ * A piece of line in which two faces of different operands pass clean through each other, from piercing to piercing.
+ *
+ * <p>It runs along the cross product of the outward normals of {@code f} and {@code g}, so that seen from outside of f the
+ * inside of g's operand lies to its left. Working data: see {@link CrossingFinder} for the later fields.
+ */
+final class Stretch {
+  final int f;
+  final int g;
+  final Piercing from;
+  final Piercing to;
+  /** Where faces of third operands cross it, in order; empty until {@link #known}. */
+  List<Crossing> crossings = List.of();
+  /** Whether the crossings are known, by way of one of its two faces. */
+  boolean known;
+  /** Whether its part in the result has been said. */
+  boolean done;
+
+  /**
+   * A face of a third operand crosses a stretch.
+   *
+   * @param at where
+   * @param operand the third operand
+   * @param change what its winding number gains there on the way from {@code from} to {@code to}
+   */
+  record Crossing(ExactPoint at, int operand, int change) {}
+
+  Stretch(int f, int g, Piercing from, Piercing to) {
+    this.f = f;
+    this.g = g;
+    this.from = from;
+    this.to = to;
+  }
+
+  int other(int face) {
+    return face == f ? g : f;
+  }
+}

@@ -1,0 +1,76 @@
+package outrigger.shapes.mesh;
+
+import java.util.Arrays;
+import outrigger.shapes.exact.ExactPoint;
+
+/** Turns what the wire walker learns of edges and stretches into directed edges of the outline. */
+final class WireOutline {
+  private final Faces faces;
+  private final Contacts contacts;
+  private final Outline outline;
+  private final int[] numbers;
+
+  WireOutline(Faces faces, Contacts contacts, Outline outline) {
+    this.faces = faces;
+    this.contacts = contacts;
+    this.outline = outline;
+    numbers = new int[faces.vertexCount()];
+    Arrays.fill(numbers, -1);
+  }
+
+  /** Number in the outline of a corner of an operand. */
+  int vertex(int corner) {
+    if (numbers[corner] < 0) {
+      numbers[corner] = outline.vertex(faces.point(corner));
+    }
+    return numbers[corner];
+  }
+
+  int vertex(Piercing p) {
+    return outline.vertex(p.at);
+  }
+
+  int vertex(ExactPoint p) {
+    return outline.vertex(p);
+  }
+
+  /**
+   * A piece of a face's own rim.
+   *
+   * @param label 1 where the face bounds the result, -1 where it does so turned over, 0 where it does not
+   */
+  void add(Face face, int label, int from, int to) {
+    if (label != 0) {
+      outline.add(Outline.group(face.plane, face.up == label > 0), label > 0 ? from : to, label > 0 ? to : from);
+    }
+  }
+
+  /**
+   * A piece of a stretch, from its beginning towards its end.
+   *
+   * @param state where the expression holds round it, as {@link WireWalker} puts it
+   */
+  void add(Stretch s, int state, int from, int to) {
+    boolean none = (state & 1) != 0;
+    boolean first = (state & 2) != 0;
+    boolean second = (state & 4) != 0;
+    boolean both = (state & 8) != 0;
+    if (!contacts.needsSheet(s.f)) {
+      add(faces.face(s.f), label(both, second), label(first, none), from, to);
+    }
+    if (!contacts.needsSheet(s.g)) {
+      add(faces.face(s.g), label(both, first), label(second, none), to, from);
+    }
+  }
+
+  private static int label(boolean in, boolean out) {
+    return in == out ? 0 : in ? 1 : -1;
+  }
+
+  private void add(Face face, int left, int right, int from, int to) {
+    if (left != right) {
+      add(face, left, from, to);
+      add(face, right, to, from);
+    }
+  }
+}

@@ -1,0 +1,269 @@
+package outrigger.shapes.mesh;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import outrigger.shapes.exact.ExactPoint;
+
+/**
+ * Outlines the faces that need no sheet, by walking along their rims and along the stretches in them.
+ *
+ * <p>The walk goes round each loop of a face just inside it and knows, in a {@link Membership}, which other operands hold
+ * there; at every {@link Piercing} one of them begins or ends. From face to face it steps across edges that are not
+ * blocked, so one look along a ray serves a whole shell. At piercings the {@link Stretch}es are followed likewise. A piece
+ * belongs to an outline where the expression, with the walker's own operand in it and out of it, says that the surface is
+ * the result's on one side of the piece and not on the other.
+ */
+final class WireWalker {
+  private static final int[][] WEIGHTS = {{1, 1}, {1, 2}, {3, 1}, {5, 7}, {11, 4}, {13, 29}, {97, 89}};
+
+  private final Faces faces;
+  private final HalfEdges halfEdges;
+  private final Contacts contacts;
+  private final Locator locator;
+  private final Membership place;
+  private final WireOutline outline;
+  private final Piercing[][] onEdge;
+  private final boolean[] seen;
+  private int[] start = new int[64];
+  private int[] at = new int[64];
+  private int depth;
+
+  WireWalker(Faces faces, Arranger arranger, Locator locator, Membership.Tree tree, Outline to) {
+    this.faces = faces;
+    this.locator = locator;
+    halfEdges = faces.halfEdges();
+    contacts = arranger.contacts();
+    place = new Membership(tree);
+    outline = new WireOutline(faces, contacts, to);
+    onEdge = new Piercing[halfEdges.size()][];
+    seen = new boolean[halfEdges.loopCount()];
+    for (Piercing p : arranger.piercings()) {
+      add(p);
+    }
+  }
+
+  private void add(Piercing p) {
+    Piercing[] before = onEdge[p.edge];
+    if (before == null) {
+      onEdge[p.edge] = new Piercing[] {p};
+      return;
+    }
+    int axis = axisOf(p.edge);
+    boolean rises = coordinate(faces.from(p.edge), axis) < coordinate(faces.to(p.edge), axis);
+    Piercing[] all = Arrays.copyOf(before, before.length + 1);
+    int i = before.length;
+    while (i > 0 && ExactPoint.compare(all[i - 1].at, p.at, axis) == (rises ? 1 : -1)) {
+      all[i] = all[--i];
+    }
+    all[i] = p;
+    onEdge[p.edge] = all;
+  }
+
+  private int axisOf(int h) {
+    int a = faces.from(h);
+    int b = faces.to(h);
+    int best = 0;
+    for (int k = 1; k < 3; k++) {
+      if (Math.abs(coordinate(a, k) - coordinate(b, k)) > Math.abs(coordinate(a, best) - coordinate(b, best))) {
+        best = k;
+      }
+    }
+    return best;
+  }
+
+  private int coordinate(int vertex, int axis) {
+    return axis == 0 ? faces.x(vertex) : axis == 1 ? faces.y(vertex) : faces.z(vertex);
+  }
+
+  /** Outlines all faces without a sheet. */
+  void walk(List<Stretch> stretches) {
+    for (int pass = 0; pass < 2; pass++) {
+      for (int h = 0; h < seen(); h++) {
+        if (!seen[halfEdges.loop(h)] && !contacts.needsSheet(halfEdges.face(h)) && isStart(h, pass)) {
+          Interrupt.check();
+          walkFrom(h, pass == 0 ? faces.point(faces.from(h)) : null);
+        }
+      }
+    }
+    for (Stretch s : stretches) {
+      if (!s.done && (!contacts.needsSheet(s.f) || !contacts.needsSheet(s.g))) {
+        followFromRay(s);
+      }
+    }
+  }
+
+  private int seen() {
+    return halfEdges.size();
+  }
+
+  private boolean isStart(int h, int pass) {
+    return pass == 0 ? !contacts.isTouched(faces.from(h)) : !contacts.isBlocked(h);
+  }
+
+  /** Walks the shell that a half-edge belongs to, as far as it can be reached; without a point, one on it is chosen. */
+  private void walkFrom(int h, ExactPoint corner) {
+    int operand = faces.face(halfEdges.face(h)).operand;
+    WindingCount found = corner != null ? locator.around(corner, operand, operand) : lookFromEdge(h, operand);
+    found.replay(place, 1);
+    walkShell(h);
+    found.replay(place, -1);
+  }
+
+  /** Looks from the piece of an edge just after its start: what holds there holds at that corner of the face too. */
+  private WindingCount lookFromEdge(int h, int operand) {
+    Piercing[] passed = onEdge[halfEdges.edge(h)];
+    ExactPoint a = faces.point(faces.from(h));
+    ExactPoint b = passed == null ? faces.point(faces.to(h))
+        : h == halfEdges.edge(h) ? passed[0].at : passed[passed.length - 1].at;
+    return lookBetween(a, b, operand, operand);
+  }
+
+  private WindingCount lookBetween(ExactPoint a, ExactPoint b, int operand, int other) {
+    for (int[] weight : WEIGHTS) {
+      try {
+        return locator.around(ExactPoint.mean(a, weight[0], b, weight[1], b, weight[1]), operand, other);
+      } catch (Locator.OnFace chance) {
+        // the next weights give another point of the same piece
+      }
+    }
+    throw new IllegalStateException("every point tried on an edge lies on a face");
+  }
+
+  private void walkShell(int h) {
+    push(h);
+    while (depth > 0) {
+      int here = at[depth - 1];
+      int twin = halfEdges.twin(here);
+      if (!contacts.isBlocked(here) && !seen[halfEdges.loop(twin)] && !contacts.needsSheet(halfEdges.face(twin))) {
+        // the twin ends where this edge starts: its loop is walked from there, back to there
+        push(halfEdges.next(twin));
+        continue;
+      }
+      pass(here);
+      int next = halfEdges.next(here);
+      at[depth - 1] = next;
+      if (next == start[depth - 1]) {
+        depth--;
+      }
+    }
+  }
+
+  private void push(int h) {
+    if (depth == start.length) {
+      start = Arrays.copyOf(start, 2 * depth);
+      at = Arrays.copyOf(at, 2 * depth);
+    }
+    seen[halfEdges.loop(h)] = true;
+    start[depth] = h;
+    at[depth++] = h;
+  }
+
+  /** Goes along one half-edge, from piercing to piercing. */
+  private void pass(int h) {
+    Face face = faces.face(halfEdges.face(h));
+    boolean flat = contacts.isFlat(h);
+    Piercing[] passed = onEdge[halfEdges.edge(h)];
+    int from = outline.vertex(faces.from(h));
+    int label = flat ? 0 : label(face.operand);
+    boolean along = h == halfEdges.edge(h);
+    for (int i = 0; passed != null && i < passed.length; i++) {
+      Piercing p = passed[along ? i : passed.length - 1 - i];
+      pass(p, h, along);
+      int next = flat ? 0 : label(face.operand);
+      if (next != label) {
+        int to = outline.vertex(p);
+        outline.add(face, label, from, to);
+        from = to;
+        label = next;
+      }
+    }
+    outline.add(face, label, from, outline.vertex(faces.to(h)));
+  }
+
+  private int label(int operand) {
+    boolean out = place.inside();
+    place.add(operand, 1);
+    boolean in = place.inside();
+    place.add(operand, -1);
+    return in == out ? 0 : in ? 1 : -1;
+  }
+
+  /** Steps over a piercing: follows the stretches there, and enters or leaves the operand pierced. */
+  private void pass(Piercing p, int h, boolean along) {
+    Face pierced = faces.face(p.face);
+    int before = place.winding(pierced.operand);
+    place.add(pierced.operand, -before);
+    follow(along ? p.own : p.twin, p);
+    if (!contacts.isBlocked(h)) {
+      follow(along ? p.twin : p.own, p);
+    }
+    boolean rises = faces.side(faces.from(h), faces.plane(pierced.plane)) < 0;
+    place.add(pierced.operand, before + (rises == pierced.up ? -1 : 1));
+  }
+
+  private void followFromRay(Stretch s) {
+    ExactPoint end = s.crossings.isEmpty() ? s.to.at : s.crossings.get(0).at();
+    WindingCount found = lookBetween(s.from.at, end, faces.face(s.f).operand, faces.face(s.g).operand);
+    found.replay(place, 1);
+    follow(s, s.from);
+    found.replay(place, -1);
+  }
+
+  /** Follows a chain of stretches from one end, with both operands that cross there counted as absent before. */
+  private void follow(Stretch first, Piercing end) {
+    List<Stretch.Crossing> passed = new ArrayList<>(0);
+    List<Boolean> ways = new ArrayList<>(0);
+    Stretch s = first;
+    Piercing p = end;
+    while (s != null && !s.done && s.known) {
+      s.done = true;
+      boolean along = p == s.from;
+      trace(s, along);
+      for (Stretch.Crossing c : s.crossings) {
+        passed.add(c);
+        ways.add(along);
+      }
+      p = along ? s.to : s.from;
+      s = contacts.isBlocked(p.edge) ? null : p.beyond(s);
+    }
+    for (int i = 0; i < passed.size(); i++) {
+      place.add(passed.get(i).operand(), ways.get(i) ? -passed.get(i).change() : passed.get(i).change());
+    }
+  }
+
+  /** Says of each piece of a stretch what it bounds. */
+  private void trace(Stretch s, boolean along) {
+    int n = s.crossings.size();
+    int from = outline.vertex(along ? s.from : s.to);
+    int state = state(s);
+    for (int i = 0; i < n; i++) {
+      Stretch.Crossing c = s.crossings.get(along ? i : n - 1 - i);
+      place.add(c.operand(), along ? c.change() : -c.change());
+      int next = state(s);
+      if (next != state) {
+        int to = outline.vertex(c.at());
+        outline.add(s, state, along ? from : to, along ? to : from);
+        from = to;
+        state = next;
+      }
+    }
+    int to = outline.vertex(along ? s.to : s.from);
+    outline.add(s, state, along ? from : to, along ? to : from);
+  }
+
+  /** Whether the expression holds outside both operands (bit 0), in the first (1), in the second (2), in both (3). */
+  private int state(Stretch s) {
+    int a = faces.face(s.f).operand;
+    int b = faces.face(s.g).operand;
+    int state = place.inside() ? 1 : 0;
+    place.add(a, 1);
+    state |= place.inside() ? 2 : 0;
+    place.add(b, 1);
+    state |= place.inside() ? 8 : 0;
+    place.add(a, -1);
+    state |= place.inside() ? 4 : 0;
+    place.add(b, -1);
+    return state;
+  }
+}
