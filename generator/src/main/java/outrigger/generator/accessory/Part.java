@@ -2,6 +2,7 @@ package outrigger.generator.accessory;
 
 import java.util.List;
 import java.util.Map;
+import outrigger.generator.joint.Fixings;
 import outrigger.shapes.solid.Solid;
 
 /**
@@ -12,13 +13,17 @@ import outrigger.shapes.solid.Solid;
  * @param pose how it lies on the bed, one sentence
  * @param notes what the maker should know (layers, fits, cautions), one sentence each
  * @param stated dimensions it promises, by name, mm; tests measure the mesh against them
- * @param hardware what it is assembled with, such as "2 x M3-socket", one entry each
+ * @param fixings the joints and loose things it is assembled with
  */
 public record Part(String suffix, Solid solid, String pose, List<String> notes, Map<String, Double> stated,
-    List<String> hardware) {
+    Fixings fixings) {
   public Part {
     notes = List.copyOf(notes);
     stated = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(stated));
-    hardware = List.copyOf(hardware);
+  }
+
+  /** What it is assembled with, such as "2 x M3-socket x 10", one entry each. */
+  public List<String> hardware() {
+    return fixings.lines();
   }
 }

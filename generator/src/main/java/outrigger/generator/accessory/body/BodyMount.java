@@ -61,7 +61,7 @@ public final class BodyMount implements Accessory<BodyMountParams> {
     BodyMountChecks.require(layout);
     String pose = "Standing as on the truck: lower edge of the flange on the bed, head up; no support.";
     return List.of(new Part("", solid(layout), pose, BodyMountNotes.of(layout), stated(layout),
-        BodyMountNotes.hardware(layout, shelf)));
+        BodyMountNotes.fixings(layout, shelf)));
   }
 
   private static Solid solid(BodyMountLayout l) {
