@@ -47,6 +47,16 @@ final class Shells {
     return shells;
   }
 
+  static Shells of(Surface surface, Regions regions) {
+    int[] shellOf = new int[surface.facets()];
+    Arrays.setAll(shellOf, regions::of);
+    int[] firstFacet = new int[regions.count()];
+    Arrays.setAll(firstFacet, i -> regions.facet(regions.start(i)));
+    Shells shells = new Shells(surface, shellOf, firstFacet);
+    shells.weigh();
+    return shells;
+  }
+
   private void weigh() {
     for (int f = 0; f < shellOf.length; f++) {
       int a = surface.corner(f, 0);
@@ -80,7 +90,8 @@ final class Shells {
   }
 
   /** Holds each shell to its sign and depth. Only for a surface otherwise without fault. */
-  void judge(BoxTree tree, Findings findings) {
+  void judge(Findings findings) {
+    BoxTree tree = count() == 1 ? BoxTree.of(new int[0]) : BoxTree.ofFacets(surface.xyz(), surface.corners());
     for (int i = 0; i < firstFacet.length; i++) {
       int depth = count() == 1 ? 0 : windingOfOthers(tree, i);
       int v = surface.corner(firstFacet[i], 0);

@@ -1,6 +1,7 @@
 package outrigger.shapes.check;
 
 import java.util.Locale;
+import outrigger.shapes.exact.Sign;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.num.Grid;
 
@@ -8,18 +9,27 @@ import outrigger.shapes.num.Grid;
 final class Surface {
   private final int[] xyz;
   private final int[] corners;
+  private final long[] normals;
 
   Surface(Mesh mesh) {
-    xyz = new int[3 * mesh.vertexCount()];
-    for (int v = 0; v < mesh.vertexCount(); v++) {
-      xyz[3 * v] = mesh.x(v);
-      xyz[3 * v + 1] = mesh.y(v);
-      xyz[3 * v + 2] = mesh.z(v);
+    xyz = mesh.xyz();
+    corners = mesh.corners();
+    normals = new long[corners.length];
+    for (int f = 0; f < corners.length; f += 3) {
+      putNormal(f, 3 * corners[f], 3 * corners[f + 1], 3 * corners[f + 2]);
     }
-    corners = new int[3 * mesh.facetCount()];
-    for (int i = 0; i < corners.length; i++) {
-      corners[i] = mesh.corner(i / 3, i % 3);
-    }
+  }
+
+  private void putNormal(int at, int a, int b, int c) {
+    long ux = xyz[b] - xyz[a];
+    long uy = xyz[b + 1] - xyz[a + 1];
+    long uz = xyz[b + 2] - xyz[a + 2];
+    long vx = xyz[c] - xyz[a];
+    long vy = xyz[c + 1] - xyz[a + 1];
+    long vz = xyz[c + 2] - xyz[a + 2];
+    normals[at] = uy * vz - uz * vy;
+    normals[at + 1] = uz * vx - ux * vz;
+    normals[at + 2] = ux * vy - uy * vx;
   }
 
   int facets() {
@@ -63,17 +73,19 @@ final class Surface {
 
   /** One component of (b - a) x (c - a), below 2^52; its length is twice the facet's area. */
   long normal(int facet, int axis) {
-    int p = (axis + 1) % 3;
-    int q = (axis + 2) % 3;
-    int a = 3 * corner(facet, 0);
-    int b = 3 * corner(facet, 1);
-    int c = 3 * corner(facet, 2);
-    return (long) (xyz[b + p] - xyz[a + p]) * (xyz[c + q] - xyz[a + q])
-        - (long) (xyz[b + q] - xyz[a + q]) * (xyz[c + p] - xyz[a + p]);
+    return normals[3 * facet + axis];
   }
 
   boolean hasArea(int facet) {
     return normal(facet, 0) != 0 || normal(facet, 1) != 0 || normal(facet, 2) != 0;
+  }
+
+  /** Side of a vertex against a facet's plane: 1 where the normal points, -1 on the other side, 0 in the plane. */
+  int side(int facet, int v) {
+    int p = 3 * v;
+    int a = 3 * corners[3 * facet];
+    return Sign.dot(normals[3 * facet], normals[3 * facet + 1], normals[3 * facet + 2], xyz[p] - xyz[a],
+        xyz[p + 1] - xyz[a + 1], xyz[p + 2] - xyz[a + 2]);
   }
 
   /** A vertex in words, mm to the micrometre. */

@@ -1,0 +1,80 @@
+package outrigger.shapes.mesh;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Locale;
+import outrigger.shapes.check.Meshes;
+import outrigger.shapes.check.Proof;
+import outrigger.shapes.check.Soup;
+import outrigger.shapes.stl.StlWriter;
+
+/**
+ * Times the proof and the STL bytes of finished meshes on one thread. Not a test: {@code java -cp
+ * shapes/target/classes:shapes/target/test-classes outrigger.shapes.mesh.ProofTimes NAME...}, where a name is a file
+ * {@code .ops}, a reference part, {@code ball:TIMES}, {@code cone:CORNERS}, {@code spindle:CORNERS} or {@code holes:ACROSS}.
+ */
+final class ProofTimes {
+  private static final long NANOS = 4_000_000_000L;
+
+  private ProofTimes() {}
+
+  public static void main(String[] args) throws IOException {
+    for (String name : args) {
+      time(name, mesh(name));
+    }
+  }
+
+  private static Mesh mesh(String name) throws IOException {
+    if (name.endsWith(".ops")) {
+      return ReferencePart.of(Files.readString(Path.of(name))).mesh();
+    }
+    if (!name.contains(":")) {
+      return ReferencePart.named(name).mesh();
+    }
+    int n = Integer.parseInt(name.substring(name.indexOf(':') + 1));
+    return switch (name.substring(0, name.indexOf(':'))) {
+      case "ball" -> Meshes.ball(n, 500 * Meshes.MM).mesh();
+      case "cone" -> Meshes.cone(n, 500 * Meshes.MM, 300 * Meshes.MM).mesh();
+      case "spindle" -> spindle(n).mesh();
+      case "holes" -> Meshes.holedPlate(n, Meshes.MM).mesh();
+      default -> throw new IllegalArgumentException(name);
+    };
+  }
+
+  /** Two cones base to base: needles on both sides of one rim. */
+  private static Soup spindle(int n) {
+    int[][] loop = Meshes.circle(n, 500 * Meshes.MM, 0);
+    Soup soup = new Soup();
+    for (int i = 0; i < n; i++) {
+      int j = (i + 1) % n;
+      soup.facet(loop[i], loop[j], new int[] {0, 0, 300 * Meshes.MM});
+      soup.facet(loop[j], loop[i], new int[] {0, 0, -300 * Meshes.MM});
+    }
+    return soup;
+  }
+
+  private static void time(String name, Mesh mesh) {
+    double[] proof = new double[10_000];
+    double[] bytes = new double[10_000];
+    long until = System.nanoTime() + NANOS;
+    int n = 0;
+    while (n < 4 || System.nanoTime() < until && n < proof.length) {
+      long start = System.nanoTime();
+      var checked = Proof.judge(mesh).proven().orElseThrow();
+      long proven = System.nanoTime();
+      StlWriter.bytes(checked, name);
+      bytes[n] = (System.nanoTime() - proven) / 1e6;
+      proof[n++] = (proven - start) / 1e6;
+    }
+    // the second half of the runs: compiled by then
+    System.out.printf(Locale.ROOT, "{\"mesh\":\"%s\",\"facets\":%d,\"proof_ms\":%.3f,\"bytes_ms\":%.3f}%n", name,
+        mesh.facetCount(), median(Arrays.copyOfRange(proof, n / 2, n)), median(Arrays.copyOfRange(bytes, n / 2, n)));
+  }
+
+  private static double median(double[] values) {
+    Arrays.sort(values);
+    return values[values.length / 2];
+  }
+}
