@@ -1,0 +1,139 @@
+package outrigger.shapes.print;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Judges what hangs and puts it into words. */
+final class HangingWords {
+  /** From this lean on an underside is called flat, degrees from the vertical. */
+  private static final double FLAT = 80;
+  /** Good cooling gets so much further than the limit, degrees: 50 to 60 instead of 45; common practice. */
+  private static final double COOLED = 15;
+  /**
+   * Published trials pass free ledges of 0.5 to 1.5 mm (Mazlan et al. 2020, J. Adv. Ind. Technol. Appl.): three times the
+   * standard limit is past all of them.
+   */
+  private static final double HOPELESS = 3;
+
+  private final Specimen specimen;
+  private final Undersides undersides;
+
+  HangingWords(Specimen specimen, Undersides undersides) {
+    this.specimen = specimen;
+    this.undersides = undersides;
+  }
+
+  /** Whether it stands out further than a ledge may without being held at both ends. */
+  boolean isLoose(Hanging hanging) {
+    return !hanging.starts() && hanging.depth() > specimen.limit(Limit.LEDGE);
+  }
+
+  List<Concern> concerns(Hanging hanging, Optional<RoundRoof> roof) {
+    List<Concern> concerns = new ArrayList<>();
+    if (hanging.starts()) {
+      concerns.add(island(hanging));
+    } else if (roof.isPresent()) {
+      if (roof.get().diameter() > specimen.limit(Limit.ROOF_HOLE)) {
+        concerns.add(roundRoof(hanging, roof.get()));
+      }
+    } else if (isLoose(hanging)) {
+      concerns.add(isFlat(hanging) ? ledge(hanging) : slope(hanging));
+    }
+    if (!hanging.starts() && hanging.widest().span() > specimen.limit(Limit.BRIDGE)) {
+      concerns.add(bridge(hanging));
+    }
+    return concerns;
+  }
+
+  private boolean isFlat(Hanging hanging) {
+    double flat = hanging.patches().stream().filter(patch -> undersides.lean(patch.facet()) >= FLAT)
+        .mapToDouble(Patch::area).sum();
+    return flat > hanging.area() / 2;
+  }
+
+  private Concern island(Hanging hanging) {
+    Hang first = hanging.hangs().stream().filter(Hang::starts).findFirst().orElseThrow();
+    double[] at = new Hanging(List.of(first), hanging.step()).middle();
+    double size = Math.hypot(first.piece().maxX() - first.piece().minX(), first.piece().maxY() - first.piece().minY());
+    return new Concern("island", Severity.ERROR, at[0], at[1], at[2], size, 0, Limit.LEDGE, hanging.area(),
+        "something starts in the air, " + mm(at[2] - specimen.bed()) + " above the bed, with nothing under it: "
+            + extent(hanging),
+        "Join it to the part below, turn the part over, or print it with support.");
+  }
+
+  private Concern ledge(Hanging hanging) {
+    double limit = specimen.limit(Limit.LEDGE);
+    return at(hanging, "ledge", hanging.depth() > HOPELESS * limit ? Severity.ERROR : Severity.CAUTION,
+        hanging.depth(), Limit.LEDGE,
+        "a flat underside stands out " + mm(hanging.depth()) + " into the air, held on one side only: "
+            + extent(hanging),
+        "Carry it by a slope of " + degrees(specimen.limit(Limit.OVERHANG))
+            + " from the vertical, turn the part over, or print it with support.");
+  }
+
+  private Concern slope(Hanging hanging) {
+    double lean = hanging.steepest(undersides);
+    boolean hopeless = lean > specimen.limit(Limit.OVERHANG) + COOLED
+        && hanging.depth() > HOPELESS * specimen.limit(Limit.LEDGE);
+    return at(hanging, "overhang", hopeless ? Severity.ERROR : Severity.CAUTION, lean, Limit.OVERHANG,
+        "an underside leans up to " + degrees(lean) + " from the vertical and stands out " + mm(hanging.depth())
+            + ": " + extent(hanging),
+        "Lean it no further than " + degrees(specimen.limit(Limit.OVERHANG))
+            + ", turn the part, or print it with support.");
+  }
+
+  private Concern roundRoof(Hanging hanging, RoundRoof roof) {
+    return new Concern("round-roof", Severity.CAUTION, roof.x(), roof.y(), roof.z() + roof.diameter() / 2,
+        roof.diameter(), specimen.limit(Limit.ROOF_HOLE), Limit.ROOF_HOLE, hanging.area(),
+        "the roof of a round hole of " + mm(roof.diameter()) + " that lies on its side sags: " + extent(hanging),
+        "Give it a pointed or flat-topped roof, drill it afterwards, or let it run upright.");
+  }
+
+  private Concern bridge(Hanging hanging) {
+    Hang widest = hanging.widest();
+    double angle = StrictMath.toDegrees(StrictMath.atan2(widest.alongY(), widest.alongX()));
+    double turned = Math.rint(((angle % 180) + 180) % 180) % 180;
+    double[] middle = new Hanging(List.of(widest), hanging.step()).middle();
+    return new Concern("bridge",
+        widest.span() > specimen.limit(Limit.BRIDGE_MOST) ? Severity.ERROR : Severity.CAUTION, widest.midX(),
+        widest.midY(), middle[2], widest.span(), specimen.limit(Limit.BRIDGE), Limit.BRIDGE, hanging.area(),
+        "a bridge of " + mm(widest.span()) + " between what holds both its ends, running at " + number(turned, 0)
+            + " degrees from X towards Y: " + extent(hanging),
+        "Put a rib or post under it, arch or slope its underside, or print it with support.");
+  }
+
+  private Concern at(Hanging hanging, String rule, Severity severity, double measured, Limit limit, String message,
+      String advice) {
+    double[] at = hanging.middle();
+    return new Concern(rule, severity, at[0], at[1], at[2], measured, specimen.limit(limit), limit, hanging.area(),
+        message, advice);
+  }
+
+  /** What a round roof measures, told whether or not it is a concern. */
+  Fact fact(RoundRoof roof, Hanging hanging) {
+    return new Fact("round-roof", hanging.area(), "mm2", "round hole of " + mm(roof.diameter())
+        + " on its side: " + number(hanging.area(), 1) + " mm2 of its roof lean beyond "
+        + degrees(specimen.limit(Limit.OVERHANG)));
+  }
+
+  private static String extent(Hanging hanging) {
+    double[] b = hanging.bounds();
+    return number(hanging.area(), 1) + " mm2 seen from below, within " + number(b[2] - b[0], 1) + " x "
+        + number(b[3] - b[1], 1) + " mm";
+  }
+
+  private static String mm(double value) {
+    return number(value, 2) + " mm";
+  }
+
+  private static String degrees(double value) {
+    return number(value, 1) + " degrees";
+  }
+
+  private static String number(double value, int places) {
+    String text = String.format(Locale.ROOT, "%." + places + "f", value);
+    return text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
+  }
+}
