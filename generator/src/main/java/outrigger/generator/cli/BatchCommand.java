@@ -19,7 +19,8 @@ import picocli.CommandLine;
 
 /** {@code batch PLAN}: every part of a plan. */
 @CommandLine.Command(name = "batch", sortOptions = false, header = "Make every part of a plan.",
-    description = "All parts are built and proven before the first file is written; with one fault, none is.")
+    description = "All parts are built, proven and measured before the first file is written; with one fault, or one part that "
+        + "will not print as drawn, none is.")
 final class BatchCommand implements Command {
   private final Root root;
   private final Kinds kinds;
@@ -46,6 +47,12 @@ final class BatchCommand implements Command {
   @CommandLine.Option(names = "--picture",
       description = "Draw each part beside its file, NAME.png, and all of them as parts.png.")
   private boolean picture;
+
+  @CommandLine.Mixin
+  private PrintOptions printing = new PrintOptions();
+
+  @CommandLine.Mixin
+  private WriteOptions writing = new WriteOptions();
 
   BatchCommand(Root root, Kinds kinds) {
     this.root = root;
@@ -76,9 +83,9 @@ final class BatchCommand implements Command {
     Workshop workshop = new Workshop(threads(), console.progress());
     Path folder = Arguments.path("--out", out);
     Workshop.refuseUnfit(folder);
-    Plan read = new PlanReader(kinds, root.ownPresets(), overrides()).read(Arguments.path("PLAN", plan));
+    Plan read = new PlanReader(kinds, root.ownPresets(), overrides()).read(Arguments.path("PLAN", plan)).with(printing.limits());
     Batch batch = workshop.make(read);
-    workshop.write(batch, folder, picture ? new Extra[] {Extra.MANIFEST, Extra.PICTURES} : new Extra[] {Extra.MANIFEST});
+    writing.write(workshop, batch, folder, picture ? new Extra[] {Extra.MANIFEST, Extra.PICTURES} : new Extra[] {Extra.MANIFEST});
     MakeReport.printTable(console, batch, folder);
     return Exit.DONE;
   }

@@ -27,6 +27,8 @@ final class KindCommand<P extends Record> implements Command {
   private final Accessory<P> accessory;
   private final CommandSpec spec;
   private final ParameterOptions<P> options;
+  private final PrintOptions printing = new PrintOptions();
+  private final WriteOptions writing = new WriteOptions();
   private boolean picture;
 
   private KindCommand(Root root, Accessory<P> accessory) {
@@ -53,6 +55,8 @@ final class KindCommand<P extends Record> implements Command {
             return null;
           }
         }).build());
+    spec.addMixin("printing", CommandSpec.forAnnotatedObject(printing));
+    spec.addMixin("writing", CommandSpec.forAnnotatedObject(writing));
     return spec;
   }
 
@@ -61,12 +65,13 @@ final class KindCommand<P extends Record> implements Command {
     Shelf shelf = root.shelf();
     Request<P> request = new Request<>(options.text(NAME).orElse(accessory.kind()), accessory, options.values(), Origin.option(NAME));
     Optional<Given> material = options.text(MATERIAL).map(t -> Given.of(t, Origin.option(MATERIAL)));
-    Plan plan = new Plan("", "", shelf, Materials.find(shelf, material), List.of(request), List.of());
+    Plan plan = new Plan("", "", shelf, Materials.find(shelf, material), List.of(request), List.of())
+        .with(printing.limits());
     Path folder = Arguments.path(OUT, options.text(OUT).orElse(Arguments.OUT));
     Workshop.refuseUnfit(folder);
     Workshop workshop = new Workshop(Runtime.getRuntime().availableProcessors(), console.progress());
     Batch batch = workshop.make(plan);
-    workshop.write(batch, folder, picture ? new Extra[] {Extra.PICTURES} : new Extra[0]);
+    writing.write(workshop, batch, folder, picture ? new Extra[] {Extra.PICTURES} : new Extra[0]);
     MakeReport.print(console, batch, folder);
     return Exit.DONE;
   }

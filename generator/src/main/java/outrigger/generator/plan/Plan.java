@@ -1,10 +1,13 @@
 package outrigger.generator.plan;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import outrigger.generator.param.Fault;
 import outrigger.presets.Material;
 import outrigger.presets.Shelf;
+import outrigger.shapes.print.Limit;
 
 /**
  * Parts that are wanted together: what a plan file asks for, or one part asked for by options.
@@ -21,5 +24,12 @@ public record Plan(String file, String title, Shelf shelf, Optional<Material> ma
   public Plan {
     requests = List.copyOf(requests);
     faults = List.copyOf(faults);
+  }
+
+  /** The same with limits of printing set for every part, over those of each. */
+  public Plan with(Map<Limit, Double> limits) {
+    List<Request<?>> changed = new ArrayList<>();
+    requests.forEach(request -> changed.add(request.with(limits)));
+    return new Plan(file, title, shelf, material, changed, faults);
   }
 }

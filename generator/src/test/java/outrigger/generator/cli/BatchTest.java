@@ -77,7 +77,7 @@ class BatchTest {
         sets-set-4-4.stl                 hook  20 x 20 x 4 mm            12      1600 mm3  684 bytes
 
         7 parts, every one proven sound, in %s; notes, poses and hardware in %s.
-        """.formatted(out, out.resolve("manifest.json")), run.out());
+        """.formatted(out, out.resolve("manifest.json")), run.outWithoutPrinting());
   }
 
   @Test

@@ -32,7 +32,8 @@ class MakeTest {
           prints: Flat on the bed.
           note: It is a block.
           needs: 2 x M3-socket
-        """, run.out());
+        """, run.outWithoutPrinting());
+    assertTrue(run.out().contains("\n  printing: no concern\n"), run.out());
     assertEquals(Exit.DONE, run.exit());
     assertEquals(684, Files.size(folder.resolve("a.stl")));
     assertEquals(List.of("a.stl"), BadOptionsTest.list(folder));
