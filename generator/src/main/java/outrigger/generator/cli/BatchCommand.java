@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import outrigger.generator.accessory.Kinds;
+import outrigger.generator.joint.HardwareCsv;
+import outrigger.generator.joint.HardwareList;
 import outrigger.generator.param.Given;
 import outrigger.generator.param.Origin;
 import outrigger.generator.param.Param;
@@ -29,7 +31,7 @@ final class BatchCommand implements Command {
   private String plan = "";
 
   @CommandLine.Option(names = "--out", paramLabel = "FOLDER",
-      description = "Where the files and manifest.json go. (default out)")
+      description = "Where the files, manifest.json and hardware.csv go. (default out)")
   private String out = Arguments.OUT;
 
   @CommandLine.Option(names = "--printer", paramLabel = "PRINTER",
@@ -78,14 +80,20 @@ final class BatchCommand implements Command {
     return overrides;
   }
 
+  private Extra[] extras(HardwareList hardware) {
+    Extra list = Extra.text(HardwareCsv.FILE, HardwareCsv.text(hardware));
+    return picture ? new Extra[] {Extra.MANIFEST, list, Extra.PICTURES} : new Extra[] {Extra.MANIFEST, list};
+  }
+
   @Override
   public int run(Console console) {
     Workshop workshop = new Workshop(threads(), console.progress());
     Path folder = Arguments.path("--out", out);
     Workshop.refuseUnfit(folder);
     Plan read = new PlanReader(kinds, root.ownPresets(), overrides()).read(Arguments.path("PLAN", plan)).with(printing.limits());
+    HardwareList hardware = workshop.hardware(read);
     Batch batch = workshop.make(read);
-    writing.write(workshop, batch, folder, picture ? new Extra[] {Extra.MANIFEST, Extra.PICTURES} : new Extra[] {Extra.MANIFEST});
+    writing.write(workshop, batch, folder, extras(hardware));
     MakeReport.printTable(console, batch, folder);
     return Exit.DONE;
   }

@@ -86,6 +86,7 @@ public final class Main {
     CommandLine line = new CommandLine(root);
     line.addSubcommand(MakeCommand.of(root, kinds));
     line.addSubcommand(new BatchCommand(root, kinds));
+    line.addSubcommand(new HardwareCommand(root, kinds));
     line.addSubcommand(new CheckCommand(root));
     line.addSubcommand("hold", HoldCommand.spec(root));
     line.addSubcommand("stack", StackCommand.spec(root));

@@ -1,5 +1,6 @@
 package outrigger.generator.run;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import outrigger.generator.param.Fault;
@@ -9,17 +10,17 @@ import outrigger.generator.picture.Pictures;
 import outrigger.generator.picture.Shown;
 
 /** What can be written beside print files. */
-public enum Extra {
+public abstract class Extra {
   /** {@code manifest.json}: of every part, where its parameters came from, what it promises and measures. */
-  MANIFEST {
+  public static final Extra MANIFEST = new Extra() {
     @Override
     List<OutputFile> files(Batch batch, Crew crew) {
       return List.of(new OutputFile(Manifest.FILE, Manifest.bytes(batch)));
     }
-  },
+  };
 
   /** A picture of each part beside its print file, and of more than one all together as {@code parts.png}. */
-  PICTURES {
+  public static final Extra PICTURES = new Extra() {
     @Override
     List<OutputFile> files(Batch batch, Crew crew) {
       boolean isSheetDrawn = batch.parts().size() > 1;
@@ -37,6 +38,18 @@ public enum Extra {
   };
 
   private static final String SHEET = "parts";
+
+  private Extra() {}
+
+  /** A text by the name of its file, in UTF-8. */
+  public static Extra text(String name, String text) {
+    return new Extra() {
+      @Override
+      List<OutputFile> files(Batch batch, Crew crew) {
+        return List.of(new OutputFile(name, text.getBytes(StandardCharsets.UTF_8)));
+      }
+    };
+  }
 
   abstract List<OutputFile> files(Batch batch, Crew crew);
 

@@ -9,6 +9,9 @@ import java.util.Optional;
 import outrigger.generator.accessory.Accessories;
 import outrigger.generator.accessory.Accessory;
 import outrigger.generator.accessory.Part;
+import outrigger.generator.joint.Fitted;
+import outrigger.generator.joint.HardwareList;
+import outrigger.generator.joint.Stock;
 import outrigger.generator.param.Fault;
 import outrigger.generator.param.Given;
 import outrigger.generator.param.InputException;
@@ -88,17 +91,36 @@ public final class Workshop {
    * @throws UnsoundException if a mesh does not pass its proof
    */
   public Batch make(Plan plan) {
-    List<Draft> drafts = crew.each(plan.requests(), request -> draft(request, plan));
-    List<Fault> faults = new ArrayList<>(plan.faults());
-    drafts.forEach(draft -> faults.addAll(draft.faults()));
-    faults.addAll(FileNames.faults(plan.requests(), drafts));
-    FaultList.throwIfAny(faults);
+    List<Draft> drafts = drafts(plan);
     List<Job> jobs = new ArrayList<>();
     // Parts are made side by side; a part alone is measured on all threads instead.
     Workers workers = Workers.of(drafts.stream().mapToInt(draft -> draft.parts().size()).sum() == 1 ? threads : 1);
     drafts.forEach(draft -> draft.parts().forEach(part -> jobs.add(new Job(draft, part, workers))));
     progress.begin(jobs.size());
     return batch(plan, crew.each(jobs, this::finish));
+  }
+
+  /**
+   * What the parts of a plan are assembled with, the screws chosen over all of them. Writes nothing.
+   *
+   * @throws InputException with every fault of the plan, if it has any, or with every joint that no screw suits
+   */
+  public HardwareList hardware(Plan plan) {
+    List<Fitted> fitted = new ArrayList<>();
+    for (Draft draft : drafts(plan)) {
+      draft.parts().forEach(part -> fitted.add(
+          new Fitted(draft.name(part), draft.request().name(), part.fixings(), draft.request().where())));
+    }
+    return HardwareList.of(fitted, Stock.NONE, plan.shelf());
+  }
+
+  private List<Draft> drafts(Plan plan) {
+    List<Draft> drafts = crew.each(plan.requests(), request -> draft(request, plan));
+    List<Fault> faults = new ArrayList<>(plan.faults());
+    drafts.forEach(draft -> faults.addAll(draft.faults()));
+    faults.addAll(FileNames.faults(plan.requests(), drafts));
+    FaultList.throwIfAny(faults);
+    return drafts;
   }
 
   private Job.Outcome finish(Job job) {
