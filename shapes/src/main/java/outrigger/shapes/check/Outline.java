@@ -1,8 +1,6 @@
 package outrigger.shapes.check;
 
 import java.util.Arrays;
-import outrigger.shapes.exact.BoxTree;
-import outrigger.shapes.exact.Sign;
 
 /**
  * Shows that the facets of a region, which all face one axis direction, do not meet other than in common corners and
@@ -22,8 +20,8 @@ final class Outline {
   private int[] rim = new int[64];
   private int[] loops = new int[64];
   private int length;
-  private int u;
-  private int v;
+  private int[] starts = new int[0];
+  private int[] ends = new int[0];
 
   Outline(Surface surface, HalfEdges edges) {
     this.surface = surface;
@@ -48,7 +46,8 @@ final class Outline {
       return false;
     }
     for (int side = 0; side < 6; side++) {
-      if ((common & 1 << side) != 0 && isSimple(side / 2, side % 2 == 0 ? 1 : -1)) {
+      if ((common & 1 << side) != 0
+          && new Loops(surface, edges, side / 2, loops, ends).areSimple(side % 2 == 0 ? 1 : -1)) {
         return true;
       }
     }
@@ -81,86 +80,23 @@ final class Outline {
       leaving[from] = rim[i];
     }
     loops = loops.length < length ? new int[rim.length] : loops;
+    int count = 0;
     int n = 0;
     for (int i = 0; i < length; i++) {
-      for (int from = edges.from(rim[i]); leaving[from] >= 0;) {
-        int h = leaving[from];
-        loops[n++] = h;
+      int from = edges.from(rim[i]);
+      if (leaving[from] >= 0) {
+        starts = count == starts.length ? Arrays.copyOf(starts, 2 * count + 8) : starts;
+        starts[count++] = n;
+      }
+      while (leaving[from] >= 0) {
+        loops[n++] = leaving[from];
+        int to = edges.to(leaving[from]);
         leaving[from] = -1;
-        from = edges.to(h);
+        from = to;
       }
     }
+    ends = Arrays.copyOf(starts, count + 1);
+    ends[count] = n;
     return length > 0;
-  }
-
-  private boolean isSimple(int axis, int facing) {
-    u = (axis + 1) % 3;
-    v = (axis + 2) % 3;
-    int along = 0;
-    for (int i = 0, j; i < length; i = j) {
-      long area = 0;
-      int first = edges.from(loops[i]);
-      for (j = i; j == i || edges.to(loops[j - 1]) != first; j++) {
-        area += doubledArea(first, loops[j]);
-      }
-      if (area == 0) {
-        return false;
-      }
-      along += Long.signum(area) == facing ? 1 : 0;
-    }
-    return along == 1 && edgesKeepApart();
-  }
-
-  /** Sums of these may wrap: a simple loop's area is below 2^52, so that the last one is right. */
-  private long doubledArea(int first, int h) {
-    int[] p = surface.xyz();
-    int o = 3 * first;
-    int a = 3 * edges.from(h);
-    int b = 3 * edges.to(h);
-    return (long) (p[a + u] - p[o + u]) * (p[b + v] - p[o + v]) - (long) (p[a + v] - p[o + v]) * (p[b + u] - p[o + u]);
-  }
-
-  private boolean edgesKeepApart() {
-    int[] p = surface.xyz();
-    int[] boxes = new int[6 * length];
-    for (int i = 0; i < length; i++) {
-      int a = 3 * edges.from(loops[i]);
-      int b = 3 * edges.to(loops[i]);
-      boxes[6 * i] = Math.min(p[a + u], p[b + u]);
-      boxes[6 * i + 1] = Math.min(p[a + v], p[b + v]);
-      boxes[6 * i + 3] = Math.max(p[a + u], p[b + u]);
-      boxes[6 * i + 4] = Math.max(p[a + v], p[b + v]);
-    }
-    return BoxTree.inOrder(boxes).selfPairs((i, j) -> keepApart(loops[i], loops[j]));
-  }
-
-  /** Whether two edges whose boxes meet have at most a common end in common. */
-  private boolean keepApart(int g, int h) {
-    int a = edges.from(g);
-    int b = edges.to(g);
-    int c = edges.from(h);
-    int d = edges.to(h);
-    if (b == c) {
-      return !folds(a, b, d);
-    }
-    if (d == a) {
-      return !folds(c, a, b);
-    }
-    return turn(a, b, c) * turn(a, b, d) > 0 || turn(c, d, a) * turn(c, d, b) > 0;
-  }
-
-  /** Whether the way from a to b goes back over itself to c. */
-  private boolean folds(int a, int b, int c) {
-    if (turn(a, b, c) != 0) {
-      return false;
-    }
-    int[] p = surface.xyz();
-    return (long) (p[3 * a + u] - p[3 * b + u]) * (p[3 * c + u] - p[3 * b + u])
-        + (long) (p[3 * a + v] - p[3 * b + v]) * (p[3 * c + v] - p[3 * b + v]) > 0;
-  }
-
-  private int turn(int a, int b, int c) {
-    int[] p = surface.xyz();
-    return Sign.turn(p[3 * a + u], p[3 * a + v], p[3 * b + u], p[3 * b + v], p[3 * c + u], p[3 * c + v]);
   }
 }

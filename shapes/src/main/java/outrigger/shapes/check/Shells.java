@@ -59,11 +59,7 @@ final class Shells {
 
   private void weigh() {
     for (int f = 0; f < shellOf.length; f++) {
-      int a = surface.corner(f, 0);
-      Total t = sixVolumes[shellOf[f]];
-      t.add(surface.normal(f, 0), surface.x(a));
-      t.add(surface.normal(f, 1), surface.y(a));
-      t.add(surface.normal(f, 2), surface.z(a));
+      surface.addSixVolume(f, sixVolumes[shellOf[f]]);
     }
   }
 

@@ -2,19 +2,32 @@ package outrigger.shapes.check;
 
 import java.util.Locale;
 import outrigger.shapes.exact.Sign;
+import outrigger.shapes.exact.Total;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.num.Grid;
 
 /** A mesh's numbers in flat arrays, with the few questions all steps of the proof ask. */
 final class Surface {
+  /**
+   * Largest coordinate, either sign, at which six volumes of tetrahedra from the origin fit a long: 73.8 mm. Each is a
+   * determinant of three corners, at most the product of their lengths (Hadamard), and (sqrt(3) 1,210,000)^3 < 2^63.
+   */
+  private static final long COMPACT = 1_210_000;
+
   private final int[] xyz;
   private final int[] corners;
   private final long[] normals;
+  private final boolean compact;
 
   Surface(Mesh mesh) {
     xyz = mesh.xyz();
     corners = mesh.corners();
     normals = new long[corners.length];
+    long widest = 0;
+    for (int x : xyz) {
+      widest = Math.max(widest, Math.abs((long) x));
+    }
+    compact = widest <= COMPACT;
     for (int f = 0; f < corners.length; f += 3) {
       putNormal(f, 3 * corners[f], 3 * corners[f + 1], 3 * corners[f + 2]);
     }
@@ -78,6 +91,29 @@ final class Surface {
 
   boolean hasArea(int facet) {
     return normal(facet, 0) != 0 || normal(facet, 1) != 0 || normal(facet, 2) != 0;
+  }
+
+  /** Whether {@link #sixVolume} may be asked. */
+  boolean isCompact() {
+    return compact;
+  }
+
+  /** Six times the volume of the tetrahedron from the origin to a facet. Terms may wrap, the sum does not. */
+  long sixVolume(int facet) {
+    int a = 3 * corners[3 * facet];
+    return normals[3 * facet] * xyz[a] + normals[3 * facet + 1] * xyz[a + 1] + normals[3 * facet + 2] * xyz[a + 2];
+  }
+
+  /** Adds six times the volume of the tetrahedron from the origin to a facet, however large. */
+  void addSixVolume(int facet, Total to) {
+    if (compact) {
+      to.add(sixVolume(facet));
+      return;
+    }
+    int a = 3 * corners[3 * facet];
+    for (int k = 0; k < 3; k++) {
+      to.add(normals[3 * facet + k], xyz[a + k]);
+    }
   }
 
   /** Side of a vertex against a facet's plane: 1 where the normal points, -1 on the other side, 0 in the plane. */
