@@ -1,0 +1,90 @@
+package outrigger.shapes.print;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import outrigger.shapes.mesh.Mesh;
+
+/**
+ * Directions a part could be laid on: the faces of its convex hull and its own flat faces, larger ones first, and how it
+ * stands in the file.
+ */
+final class Poses {
+  /** Most poses tried of each source. */
+  private static final int MOST = 16;
+  /** Above so many vertices only flat faces are tried. */
+  static final int MOST_HULL = 200_000;
+  /** Directions closer than about this are one. */
+  private static final double SAME = 0.002;
+
+  private final Map<List<Long>, double[]> found = new HashMap<>();
+
+  private Poses() {}
+
+  /** Unit vectors that could face the bed; the first is how the part stands. */
+  static List<double[]> of(Specimen specimen) {
+    Poses poses = new Poses();
+    List<double[]> downs = new ArrayList<>(List.of(new double[] {0, 0, -1}));
+    Mesh mesh = specimen.mesh();
+    if (mesh.vertexCount() <= MOST_HULL) {
+      for (int[] t : Hull.of(mesh)) {
+        poses.add(cross(mesh, t));
+      }
+      poses.takeLargest(downs);
+    }
+    for (int f = 0; f < mesh.facetCount(); f++) {
+      poses.add(Normals.doubled(mesh, f));
+    }
+    poses.takeLargest(downs);
+    return downs;
+  }
+
+  private static double[] cross(Mesh mesh, int... t) {
+    long ux = mesh.x(t[1]) - mesh.x(t[0]);
+    long uy = mesh.y(t[1]) - mesh.y(t[0]);
+    long uz = mesh.z(t[1]) - mesh.z(t[0]);
+    long vx = mesh.x(t[2]) - mesh.x(t[0]);
+    long vy = mesh.y(t[2]) - mesh.y(t[0]);
+    long vz = mesh.z(t[2]) - mesh.z(t[0]);
+    return new double[] {uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx};
+  }
+
+  /** Adds up normals of about one direction. */
+  private void add(double[] n) {
+    double length = Normals.length(n);
+    List<Long> key = List.of(Math.round(n[0] / length / SAME), Math.round(n[1] / length / SAME),
+        Math.round(n[2] / length / SAME));
+    double[] sum = found.computeIfAbsent(key, k -> new double[3]);
+    for (int k = 0; k < 3; k++) {
+      sum[k] += n[k];
+    }
+  }
+
+  /** Moves the largest directions that are not there yet into a list, and begins anew. */
+  private void takeLargest(List<double[]> downs) {
+    List<double[]> sums = new ArrayList<>(found.values());
+    found.clear();
+    Comparator<double[]> larger = Collections.reverseOrder(Comparator.comparingDouble(Normals::length));
+    sums.sort(larger.thenComparingDouble(n -> n[0]).thenComparingDouble(n -> n[1]).thenComparingDouble(n -> n[2]));
+    int taken = 0;
+    for (int i = 0; i < sums.size() && taken < MOST; i++) {
+      double[] n = sums.get(i);
+      double length = Normals.length(n);
+      double[] down = {n[0] / length, n[1] / length, n[2] / length};
+      if (downs.stream().noneMatch(other -> isSame(other, down))) {
+        downs.add(down);
+        taken++;
+      }
+    }
+  }
+
+  private static boolean isSame(double[] a, double[] b) {
+    double x = a[0] - b[0];
+    double y = a[1] - b[1];
+    double z = a[2] - b[2];
+    return x * x + y * y + z * z < SAME * SAME;
+  }
+}
