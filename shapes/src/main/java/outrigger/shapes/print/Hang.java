@@ -16,11 +16,14 @@ import outrigger.shapes.profile.Section;
  * @param alongY that direction
  * @param midX middle of that bead
  * @param midY middle of that bead
+ * @param loose x, y of points that stand out so far
+ * @param rim its edges
  * @param patches undersides within this layer, with their areas
  */
 record Hang(int layer, double z, Section piece, boolean starts, double depth, double span, double alongX, double alongY,
-    double midX, double midY, List<Patch> patches) {
+    double midX, double midY, List<Double> loose, Rim rim, List<Patch> patches) {
   Hang {
+    loose = List.copyOf(loose);
     patches = List.copyOf(patches);
   }
 }

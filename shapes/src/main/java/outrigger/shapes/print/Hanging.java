@@ -8,9 +8,9 @@ import java.util.List;
  * All that hangs together over layers.
  *
  * @param hangs its pieces, from the bed up
- * @param step height of a layer, mm
+ * @param depth how far it stands out in all from what carries it firmly, where it is not held at both ends
  */
-record Hanging(List<Hang> hangs, double step) {
+record Hanging(List<Hang> hangs, double depth) {
   /** Smaller shares of the whole area do not tell how steep it is. */
   private static final double TELLING = 0.005;
 
@@ -21,20 +21,6 @@ record Hanging(List<Hang> hangs, double step) {
   /** Whether any of it starts in the air. */
   boolean starts() {
     return hangs.stream().anyMatch(Hang::starts);
-  }
-
-  /** How far it stands out in all from what carries it, where it is not held at both ends: layer by layer, summed. */
-  double depth() {
-    double sum = 0;
-    double most = 0;
-    for (int i = 0; i < hangs.size(); i++) {
-      most = Math.max(most, hangs.get(i).depth());
-      if (i + 1 == hangs.size() || hangs.get(i + 1).layer() != hangs.get(i).layer()) {
-        sum += most;
-        most = 0;
-      }
-    }
-    return sum;
   }
 
   /** The piece with the longest span. */

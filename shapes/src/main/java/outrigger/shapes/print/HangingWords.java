@@ -2,7 +2,6 @@ package outrigger.shapes.print;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Judges what hangs and puts it into words. */
@@ -55,10 +54,10 @@ final class HangingWords {
 
   private Concern island(Hanging hanging) {
     Hang first = hanging.hangs().stream().filter(Hang::starts).findFirst().orElseThrow();
-    double[] at = new Hanging(List.of(first), hanging.step()).middle();
+    double[] at = new Hanging(List.of(first), 0).middle();
     double size = Math.hypot(first.piece().maxX() - first.piece().minX(), first.piece().maxY() - first.piece().minY());
     return new Concern("island", Severity.ERROR, at[0], at[1], at[2], size, 0, Limit.LEDGE, hanging.area(),
-        "something starts in the air, " + mm(at[2] - specimen.bed()) + " above the bed, with nothing under it: "
+        "something starts in the air, " + Words.mm(at[2] - specimen.bed()) + " above the bed, with nothing under it: "
             + extent(hanging),
         "Join it to the part below, turn the part over, or print it with support.");
   }
@@ -67,9 +66,9 @@ final class HangingWords {
     double limit = specimen.limit(Limit.LEDGE);
     return at(hanging, "ledge", hanging.depth() > HOPELESS * limit ? Severity.ERROR : Severity.CAUTION,
         hanging.depth(), Limit.LEDGE,
-        "a flat underside stands out " + mm(hanging.depth()) + " into the air, held on one side only: "
+        "a flat underside stands out " + Words.mm(hanging.depth()) + " into the air, held on one side only: "
             + extent(hanging),
-        "Carry it by a slope of " + degrees(specimen.limit(Limit.OVERHANG))
+        "Carry it by a slope of " + Words.degrees(specimen.limit(Limit.OVERHANG))
             + " from the vertical, turn the part over, or print it with support.");
   }
 
@@ -78,16 +77,16 @@ final class HangingWords {
     boolean hopeless = lean > specimen.limit(Limit.OVERHANG) + COOLED
         && hanging.depth() > HOPELESS * specimen.limit(Limit.LEDGE);
     return at(hanging, "overhang", hopeless ? Severity.ERROR : Severity.CAUTION, lean, Limit.OVERHANG,
-        "an underside leans up to " + degrees(lean) + " from the vertical and stands out " + mm(hanging.depth())
+        "an underside leans up to " + Words.degrees(lean) + " from the vertical and stands out " + Words.mm(hanging.depth())
             + ": " + extent(hanging),
-        "Lean it no further than " + degrees(specimen.limit(Limit.OVERHANG))
+        "Lean it no further than " + Words.degrees(specimen.limit(Limit.OVERHANG))
             + ", turn the part, or print it with support.");
   }
 
   private Concern roundRoof(Hanging hanging, RoundRoof roof) {
     return new Concern("round-roof", Severity.CAUTION, roof.x(), roof.y(), roof.z() + roof.diameter() / 2,
         roof.diameter(), specimen.limit(Limit.ROOF_HOLE), Limit.ROOF_HOLE, hanging.area(),
-        "the roof of a round hole of " + mm(roof.diameter()) + " that lies on its side sags: " + extent(hanging),
+        "the roof of a round hole of " + Words.mm(roof.diameter()) + " that lies on its side sags: " + extent(hanging),
         "Give it a pointed or flat-topped roof, drill it afterwards, or let it run upright.");
   }
 
@@ -95,11 +94,11 @@ final class HangingWords {
     Hang widest = hanging.widest();
     double angle = StrictMath.toDegrees(StrictMath.atan2(widest.alongY(), widest.alongX()));
     double turned = Math.rint(((angle % 180) + 180) % 180) % 180;
-    double[] middle = new Hanging(List.of(widest), hanging.step()).middle();
+    double[] middle = new Hanging(List.of(widest), 0).middle();
     return new Concern("bridge",
         widest.span() > specimen.limit(Limit.BRIDGE_MOST) ? Severity.ERROR : Severity.CAUTION, widest.midX(),
         widest.midY(), middle[2], widest.span(), specimen.limit(Limit.BRIDGE), Limit.BRIDGE, hanging.area(),
-        "a bridge of " + mm(widest.span()) + " between what holds both its ends, running at " + number(turned, 0)
+        "a bridge of " + Words.mm(widest.span()) + " between what holds both its ends, running at " + Words.number(turned, 0)
             + " degrees from X towards Y: " + extent(hanging),
         "Put a rib or post under it, arch or slope its underside, or print it with support.");
   }
@@ -113,27 +112,14 @@ final class HangingWords {
 
   /** What a round roof measures, told whether or not it is a concern. */
   Fact fact(RoundRoof roof, Hanging hanging) {
-    return new Fact("round-roof", hanging.area(), "mm2", "round hole of " + mm(roof.diameter())
-        + " on its side: " + number(hanging.area(), 1) + " mm2 of its roof lean beyond "
-        + degrees(specimen.limit(Limit.OVERHANG)));
+    return new Fact("round-roof", hanging.area(), "mm2", "round hole of " + Words.mm(roof.diameter())
+        + " on its side: " + Words.number(hanging.area(), 1) + " mm2 of its roof lean beyond "
+        + Words.degrees(specimen.limit(Limit.OVERHANG)));
   }
 
   private static String extent(Hanging hanging) {
     double[] b = hanging.bounds();
-    return number(hanging.area(), 1) + " mm2 seen from below, within " + number(b[2] - b[0], 1) + " x "
-        + number(b[3] - b[1], 1) + " mm";
-  }
-
-  private static String mm(double value) {
-    return number(value, 2) + " mm";
-  }
-
-  private static String degrees(double value) {
-    return number(value, 1) + " degrees";
-  }
-
-  private static String number(double value, int places) {
-    String text = String.format(Locale.ROOT, "%." + places + "f", value);
-    return text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
+    return Words.number(hanging.area(), 1) + " mm2 seen from below, within " + Words.number(b[2] - b[0], 1) + " x "
+        + Words.number(b[3] - b[1], 1) + " mm";
   }
 }

@@ -84,21 +84,30 @@ final class LayerScan {
     }
     Rim rim = Rim.of(piece, below);
     if (pit && rim.carriedLength() == 0 && nearest(rim, below) > layering.layer()) {
-      return Optional.of(plain(layer, piece, true, patches));
+      return Optional.of(plain(layer, piece, true, rim, patches));
     }
     double reach = layering.step(layer) * tangent;
-    double free = freeReach(layer, rim, below, reach);
-    if (free <= reach && Math.hypot(piece.maxX() - piece.minX(), piece.maxY() - piece.minY()) <= bridge) {
-      return Optional.of(plain(layer, piece, false, patches));
+    Out free = freeReach(layer, rim, below, reach);
+    if (free.most <= reach && Math.hypot(piece.maxX() - piece.minX(), piece.maxY() - piece.minY()) <= bridge) {
+      return Optional.of(plain(layer, piece, false, rim, patches));
     }
     Chords chords = Chords.best(rim);
-    double depth = chords.share() >= ALL ? 0 : chords.held() == 0 ? free : looseReach(layer, chords, below);
-    return Optional.of(new Hang(layer, layering.bottom(layer), piece, false, depth > reach ? depth : 0, chords.span(),
-        chords.x(), chords.y(), chords.middle().get(0), chords.middle().get(1), patches));
+    Out out = new Out(reach);
+    if (chords.share() < ALL) {
+      List<Double> ends = chords.looseEnds();
+      for (int i = 0; i < ends.size(); i += 2) {
+        out.ask(layer, ends.get(i), ends.get(i + 1), below);
+      }
+      if (chords.held() == 0) {
+        out.add(free);
+      }
+    }
+    return Optional.of(new Hang(layer, layering.bottom(layer), piece, false, out.most > reach ? out.most : 0,
+        chords.span(), chords.x(), chords.y(), chords.middle().get(0), chords.middle().get(1), out.points, rim, patches));
   }
 
-  private Hang plain(int layer, Section piece, boolean starts, List<Patch> patches) {
-    return new Hang(layer, layering.bottom(layer), piece, starts, 0, 0, 0, 0, 0, 0, patches);
+  private Hang plain(int layer, Section piece, boolean starts, Rim rim, List<Patch> patches) {
+    return new Hang(layer, layering.bottom(layer), piece, starts, 0, 0, 0, 0, 0, 0, List.of(), rim, patches);
   }
 
   /** Whether the surface has a lowest corner within this layer under the piece. */
@@ -122,9 +131,9 @@ final class LayerScan {
     return nearest;
   }
 
-  /** How far free edges above steep facets stand out from the layer below. */
-  private double freeReach(int layer, Rim rim, Section below, double reach) {
-    double most = 0;
+  /** Free edges above steep facets, as far as they stand out from the layer below. */
+  private Out freeReach(int layer, Rim rim, Section below, double reach) {
+    Out out = new Out(reach);
     for (int e = 0; e < rim.size(); e++) {
       if (rim.isCarried(e)) {
         continue;
@@ -132,33 +141,44 @@ final class LayerScan {
       int steps = (int) Math.min(64, Math.ceil(rim.length(e) / APART) + 1);
       for (int i = 0; i < steps; i++) {
         double t = (double) i / steps;
-        most = further(layer, rim.x0(e) + t * (rim.x1(e) - rim.x0(e)), rim.y0(e) + t * (rim.y1(e) - rim.y0(e)), below,
-            Math.max(most, reach));
+        out.ask(layer, rim.x0(e) + t * (rim.x1(e) - rim.x0(e)), rim.y0(e) + t * (rim.y1(e) - rim.y0(e)), below);
       }
     }
-    return most;
+    return out;
   }
 
-  private double looseReach(int layer, Chords chords, Section below) {
-    double most = 0;
-    List<Double> ends = chords.looseEnds();
-    for (int i = 0; i < ends.size(); i += 2) {
-      most = further(layer, ends.get(i), ends.get(i + 1), below, most);
+  /** Points that stand out from the layer below further than the limit lets them, a steep facet under them. */
+  private final class Out {
+    private final double reach;
+    private final List<Double> points = new ArrayList<>();
+    private double most;
+
+    private Out(double reach) {
+      this.reach = reach;
     }
-    return most;
+
+    private void ask(int layer, double x, double y, Section below) {
+      double out = Math.min(below.fromOutline(x, y), Grid.LIMIT_MM);
+      if (out <= reach || !isSteep(layer, x, y)) {
+        return;
+      }
+      most = Math.max(most, out);
+      points.add(x);
+      points.add(y);
+    }
+
+    private void add(Out other) {
+      most = Math.max(most, other.most);
+      points.addAll(other.points);
+    }
   }
 
-  /** The distance of a point from the layer below if that is more than before and a steep facet lies there. */
-  private double further(int layer, double x, double y, Section below, double before) {
-    double out = Math.min(below.fromOutline(x, y), Grid.LIMIT_MM);
-    if (out <= before) {
-      return before;
-    }
+  private boolean isSteep(int layer, double x, double y) {
     boolean[] steep = new boolean[1];
     double play = 2 * SIMPLER * layering.layer() + Grid.STEP;
     undersides.forEachSteep(x - play, y - play, layering.middle(layer - 1), x + play, y + play,
         layering.middle(layer), f -> steep[0] = true);
-    return steep[0] ? out : before;
+    return steep[0];
   }
 
   private List<Patch> patches(int layer, Section piece) {

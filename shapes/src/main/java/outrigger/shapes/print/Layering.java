@@ -15,6 +15,12 @@ record Layering(double bed, double first, double layer, int count) {
     return new Layering(minZ, first, layer, 1 + more);
   }
 
+  /** The layers of a part on its printer. */
+  static Layering of(Specimen specimen) {
+    return of(specimen.bed(), specimen.measures().maxZ(), specimen.limit(Limit.FIRST_LAYER),
+        specimen.limit(Limit.LAYER));
+  }
+
   /** Height of a layer's middle, where it is sliced. */
   double middle(int index) {
     return index == 0 ? bed + first / 2 : bed + first + (index - 0.5) * layer;

@@ -21,14 +21,13 @@ final class OverhangGauge implements Gauge {
   @Override
   public Reading read(Specimen specimen) {
     Undersides undersides = Undersides.of(specimen.mesh(), specimen.limit(Limit.OVERHANG));
-    Layering layering = Layering.of(specimen.bed(), specimen.measures().maxZ(), specimen.limit(Limit.FIRST_LAYER),
-        specimen.limit(Limit.LAYER));
+    Layering layering = Layering.of(specimen);
     List<Hang> hangs = new LayerScan(specimen, layering, undersides).hangs(specimen.workers());
     List<Concern> concerns = new ArrayList<>();
     List<Fact> facts = new ArrayList<>();
     double[] leans = undersides.leans();
     HangingWords words = new HangingWords(specimen, undersides);
-    for (Hanging hanging : Hangings.of(hangs, layering.layer(), specimen.limit(Limit.OVERHANG))) {
+    for (Hanging hanging : Hangings.of(hangs, specimen)) {
       Optional<RoundRoof> roof = words.isLoose(hanging) ? RoundRoof.of(hanging, undersides, specimen.mesh())
           : Optional.empty();
       List<Concern> found = words.concerns(hanging, roof);

@@ -71,6 +71,15 @@ final class Rim {
     return Math.sqrt((x1(e) - x0(e)) * (x1(e) - x0(e)) + (y1(e) - y0(e)) * (y1(e) - y0(e)));
   }
 
+  /** Distance of a point from an edge. */
+  double distance(int e, double x, double y) {
+    double dx = x1(e) - x0(e);
+    double dy = y1(e) - y0(e);
+    double square = dx * dx + dy * dy;
+    double t = square == 0 ? 0 : Math.max(0, Math.min(1, ((x - x0(e)) * dx + (y - y0(e)) * dy) / square));
+    return Math.hypot(x - x0(e) - t * dx, y - y0(e) - t * dy);
+  }
+
   /** Length of all carried edges, mm. */
   double carriedLength() {
     return carriedLength;
