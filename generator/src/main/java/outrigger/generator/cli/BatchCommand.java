@@ -47,7 +47,8 @@ final class BatchCommand implements Command {
   private String threads = "";
 
   @CommandLine.Option(names = "--picture",
-      description = "Draw each part beside its file, NAME.png, and all of them as parts.png.")
+      description = "Draw each part beside its file, NAME.png, what was measured on it, NAME.map.png, and "
+          + "all of them as parts.png.")
   private boolean picture;
 
   @CommandLine.Mixin

@@ -48,7 +48,8 @@ final class KindCommand<P extends Record> implements Command {
     options.add(MATERIAL, "MATERIAL", "What it is printed in, to tell its weight. (a name of the table materials)");
     options.add(OUT, "FOLDER", "Where the file goes. (default " + Arguments.OUT + ")");
     spec.addOption(OptionSpec.builder("--picture").type(boolean.class).arity("0")
-        .description("Draw the part beside its file, NAME.png.").setter(new CommandLine.Model.ISetter() {
+        .description("Draw the part beside its file, NAME.png, and what was measured on it, NAME.map.png.")
+        .setter(new CommandLine.Model.ISetter() {
           @Override
           public <T> T set(T value) {
             picture = Boolean.TRUE.equals(value);

@@ -19,7 +19,7 @@ public abstract class Extra {
     }
   };
 
-  /** A picture of each part beside its print file, and of more than one all together as {@code parts.png}. */
+  /** A picture of each part beside its print file, a coloured map of what was measured on it, and of more than one all together as {@code parts.png}. */
   public static final Extra PICTURES = new Extra() {
     @Override
     List<OutputFile> files(Batch batch, Crew crew) {
@@ -28,8 +28,11 @@ public abstract class Extra {
         throw new InputException(Fault.of("", "a part is called " + SHEET + ", as is the picture of all parts",
             "Call it something else, or leave out the pictures.", Origin.option("name")));
       }
+      refuseNameOfMap(batch);
       List<OutputFile> files = new ArrayList<>(crew.each(batch.parts(),
           made -> new OutputFile(made.name() + ".png", Pictures.one(shown(made)))));
+      files.addAll(crew.each(batch.parts(),
+          made -> new OutputFile(made.name() + MAP, Pictures.map(shown(made), made.report()))));
       if (isSheetDrawn) {
         files.add(new OutputFile(SHEET + ".png", Pictures.sheet(batch.parts().stream().map(Extra::shown).toList())));
       }
@@ -38,6 +41,8 @@ public abstract class Extra {
   };
 
   private static final String SHEET = "parts";
+  /** Ends the names of coloured maps. */
+  private static final String MAP = ".map.png";
 
   private Extra() {}
 
@@ -52,6 +57,16 @@ public abstract class Extra {
   }
 
   abstract List<OutputFile> files(Batch batch, Crew crew);
+
+  private static void refuseNameOfMap(Batch batch) {
+    for (Made made : batch.parts()) {
+      String picture = made.name() + ".png";
+      if (batch.parts().stream().anyMatch(other -> picture.equalsIgnoreCase(other.name() + MAP))) {
+        throw new InputException(Fault.of("", "a part is called " + made.name() + ", as is the map of another",
+            "Call it something else, or leave out the pictures.", Origin.option("name")));
+      }
+    }
+  }
 
   private static Shown shown(Made made) {
     return new Shown(made.name(), made.mesh());

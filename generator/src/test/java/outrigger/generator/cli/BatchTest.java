@@ -183,7 +183,7 @@ class BatchTest {
       List<String> names = files.map(file -> file.getFileName().toString()).sorted().toList();
       List<String> pictures = names.stream().filter(name -> name.endsWith(".png")).toList();
       assertTrue(pictures.contains("parts.png"), names.toString());
-      assertEquals(names.stream().filter(name -> name.endsWith(".stl")).count() + 1, pictures.size());
+      assertEquals(names.stream().filter(name -> name.endsWith(".stl")).count() * 2 + 1, pictures.size());
     }
   }
 
