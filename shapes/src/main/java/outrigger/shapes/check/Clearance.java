@@ -15,12 +15,14 @@ import outrigger.shapes.exact.FacetContact;
 final class Clearance {
   /** Patches up to here have few enough corners to be compared one by one. */
   private static final int SMALL = 2;
+  /** A patch of no more facets is compared facet by facet without a tree. Any number would do. */
+  private static final int FEW = 64;
 
   private final Surface surface;
   private final HalfEdges edges;
   private final Regions patches;
-  private final int[] rims;
-  private final int[] rimStarts;
+  private final Rims rims;
+  private final FlatTouch touch;
   private final int[] marks;
   private final int[] boxes;
 
@@ -28,26 +30,11 @@ final class Clearance {
     this.surface = surface;
     this.edges = edges;
     this.patches = patches;
-    rims = new int[surface.corners().length];
-    rimStarts = new int[patches.count() + 1];
+    rims = new Rims(edges, patches);
+    touch = new FlatTouch(surface, edges, patches, rims);
     marks = new int[surface.vertices()];
     Arrays.fill(marks, -1);
-    gatherRims();
     boxes = boxesOfPatches();
-  }
-
-  private void gatherRims() {
-    int n = 0;
-    for (int p = 0; p < patches.count(); p++) {
-      for (int i = patches.start(p); i < patches.start(p + 1); i++) {
-        for (int h = 3 * patches.facet(i); h < 3 * patches.facet(i) + 3; h++) {
-          if (patches.of(edges.across(h)) != p) {
-            rims[n++] = h;
-          }
-        }
-      }
-      rimStarts[p + 1] = n;
-    }
   }
 
   /**
@@ -84,14 +71,18 @@ final class Clearance {
 
   /** Compares a large patch with all smaller ones its box meets. */
   private boolean isClearOfSmaller(int p, BoxTree tree, int[] groups) {
-    for (int i = rimStarts[p]; i < rimStarts[p + 1]; i++) {
-      marks[edges.from(rims[i])] = p;
+    for (int i = rims.start(p); i < rims.start(p + 1); i++) {
+      marks[edges.from(rims.half(i))] = p;
     }
     boolean[] meets = new boolean[1];
     BoxTree[] facets = new BoxTree[1];
     forEachMeeting(tree, boxes, p, q -> {
       if (meets[0] || !isSmaller(q, p) || groups[p] >= 0 && groups[p] == groups[q] || standsOn(q, p)
           || !isLarge(q) && standsOn(p, q)) {
+        return;
+      }
+      if (patches.size(p) <= FEW) {
+        meets[0] = !facetsAreClear(p, q);
         return;
       }
       facets[0] = facets[0] == null ? facetTree(p) : facets[0];
@@ -119,33 +110,45 @@ final class Clearance {
   }
 
   private boolean areClear(int p, int q) {
-    return standsOn(q, p) || standsOn(p, q) || facetsAreClear(p, q);
+    return touchFlat(p, q) || standsOn(q, p) || standsOn(p, q) || facetsAreClear(p, q);
+  }
+
+  /**
+   * Whether the boxes of two small patches touch in a plane across an axis only, and the patches have just a common corner
+   * or edge there. False says nothing.
+   */
+  private boolean touchFlat(int p, int q) {
+    for (int k = 0; k < 3; k++) {
+      if (boxes[6 * p + 3 + k] == boxes[6 * q + k]) {
+        return touch.isProper(p, q, k, boxes[6 * q + k]);
+      }
+      if (boxes[6 * q + 3 + k] == boxes[6 * p + k]) {
+        return touch.isProper(p, q, k, boxes[6 * p + k]);
+      }
+    }
+    return false;
   }
 
   /**
    * Whether patch q lies on one side of the plane of p and touches it in nothing but corners and edges of p. A patch of
-   * the same plane does not: it has edges of its own in it.
+   * the same plane does not: it has corners or edges of its own in it. No arithmetic is spent on common corners.
    */
   private boolean standsOn(int q, int p) {
     int facet = facet(p, 0);
-    int end = rimStarts[q + 1];
     int side = 0;
-    for (int i = rimStarts[q]; i < end; i++) {
-      int h = rims[i];
-      int v = edges.from(h);
-      int at = surface.side(facet, v);
-      if (at == 0) {
-        if (!isCorner(v, p)) {
+    for (int i = rims.start(q); i < rims.start(q + 1); i++) {
+      int h = rims.half(i);
+      if (isCorner(edges.from(h), p)) {
+        if (isCorner(edges.to(h), p) && patches.of(edges.across(h)) != p) {
           return false;
         }
-        if (patches.of(edges.across(h)) != p && surface.side(facet, edges.to(h)) == 0) {
-          return false;
-        }
-      } else if (at == -side) {
-        return false;
-      } else {
-        side = at;
+        continue;
       }
+      int at = surface.side(facet, edges.from(h));
+      if (at == 0 || at == -side) {
+        return false;
+      }
+      side = at;
     }
     return true;
   }
@@ -155,8 +158,8 @@ final class Clearance {
     if (isLarge(p)) {
       return marks[v] == p;
     }
-    for (int i = rimStarts[p]; i < rimStarts[p + 1]; i++) {
-      if (edges.from(rims[i]) == v) {
+    for (int i = rims.start(p); i < rims.start(p + 1); i++) {
+      if (edges.from(rims.half(i)) == v) {
         return true;
       }
     }
@@ -176,7 +179,7 @@ final class Clearance {
 
   private boolean properFacets(int f, int g) {
     int[] c = surface.corners();
-    return !FacetContact.improper(surface.xyz(), c[3 * f], c[3 * f + 1], c[3 * f + 2], c[3 * g], c[3 * g + 1],
+    return surface.boxesKeepApart(f, g) || !FacetContact.improper(surface.xyz(), c[3 * f], c[3 * f + 1], c[3 * f + 2], c[3 * g], c[3 * g + 1],
         c[3 * g + 2]);
   }
 
@@ -199,8 +202,8 @@ final class Clearance {
     int[] b = new int[6 * patches.count()];
     clear(b);
     for (int p = 0; p < patches.count(); p++) {
-      for (int i = rimStarts[p]; i < rimStarts[p + 1]; i++) {
-        enclose(b, p, edges.from(rims[i]));
+      for (int i = rims.start(p); i < rims.start(p + 1); i++) {
+        enclose(b, p, edges.from(rims.half(i)));
       }
     }
     return b;

@@ -93,6 +93,23 @@ final class Surface {
     return normal(facet, 0) != 0 || normal(facet, 1) != 0 || normal(facet, 2) != 0;
   }
 
+  /** Whether the boxes of two facets do not even touch. */
+  boolean boxesKeepApart(int f, int g) {
+    for (int k = 0; k < 3; k++) {
+      int a = xyz[3 * corners[3 * f] + k];
+      int b = xyz[3 * corners[3 * f + 1] + k];
+      int c = xyz[3 * corners[3 * f + 2] + k];
+      int d = xyz[3 * corners[3 * g] + k];
+      int e = xyz[3 * corners[3 * g + 1] + k];
+      int o = xyz[3 * corners[3 * g + 2] + k];
+      if (Math.min(a, Math.min(b, c)) > Math.max(d, Math.max(e, o))
+          || Math.max(a, Math.max(b, c)) < Math.min(d, Math.min(e, o))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** Whether {@link #sixVolume} may be asked. */
   boolean isCompact() {
     return compact;
