@@ -8,7 +8,8 @@ import outrigger.shapes.exact.Sign;
  * Closed loops of half-edges seen along an axis: which way each runs, and whether no two edges meet but at common corners.
  *
  * <p>A loop that turns one way only, and once round in all, is convex and meets itself nowhere. Any other is compared with
- * itself by a tree over its edges. Two loops are compared where edges of the longer one meet the box of the other.
+ * itself by a tree over its edges. Two loops are compared where edges of the wider one, such as an outer loop, meet the
+ * box of the other.
  */
 final class Loops {
   private final Surface surface;
@@ -46,11 +47,14 @@ final class Loops {
   boolean areSimple(int facing) {
     int along = 0;
     for (int i = 0; i < count(); i++) {
-      int way = Long.signum(doubledArea(i));
-      along += way == facing ? 1 : 0;
-      if (way == 0 || !isConvex(i, way) && !keepsApart(i)) {
-        return false;
+      int way = wayIfConvex(i);
+      if (way == 0) {
+        way = Long.signum(doubledArea(i));
+        if (way == 0 || !keepsApart(i)) {
+          return false;
+        }
       }
+      along += way == facing ? 1 : 0;
     }
     return along == 1 && (count() == 1 || keepApart());
   }
@@ -69,32 +73,37 @@ final class Loops {
     return sum;
   }
 
-  private boolean isConvex(int loop, int way) {
-    int rounds = 0;
+  /** Which way a convex loop runs: 1 counter-clockwise, -1 clockwise; 0 for any that is not convex. */
+  private int wayIfConvex(int loop) {
+    int[] p = surface.xyz();
     int last = halves[starts[loop + 1] - 1];
-    int a = edges.from(last);
-    boolean wasUpward = isUpward(last);
+    long dx = p[3 * edges.to(last) + u] - p[3 * edges.from(last) + u];
+    long dy = p[3 * edges.to(last) + v] - p[3 * edges.from(last) + v];
+    boolean wasUpward = isUpward(dx, dy);
+    int rounds = 0;
+    int way = 0;
     for (int i = starts[loop]; i < starts[loop + 1]; i++) {
-      int b = edges.from(halves[i]);
-      int c = edges.to(halves[i]);
-      int turn = turn(a, b, c);
-      if (turn == -way || turn == 0 && folds(a, b, c)) {
-        return false;
+      int a = 3 * edges.from(halves[i]);
+      int b = 3 * edges.to(halves[i]);
+      long ex = p[b + u] - p[a + u];
+      long ey = p[b + v] - p[a + v];
+      int turn = Long.signum(dx * ey - dy * ex);
+      if (turn == 0 ? dx * ex + dy * ey < 0 : turn == -way) {
+        return 0;
       }
-      boolean upward = isUpward(halves[i]);
+      way = turn == 0 ? way : turn;
+      boolean upward = isUpward(ex, ey);
       rounds += upward && !wasUpward ? 1 : 0;
       wasUpward = upward;
-      a = b;
+      dx = ex;
+      dy = ey;
     }
-    return rounds == 1;
+    return rounds == 1 ? way : 0;
   }
 
   /** One half of all directions. */
-  private boolean isUpward(int h) {
-    int[] p = surface.xyz();
-    int a = 3 * edges.from(h);
-    int b = 3 * edges.to(h);
-    return p[b + v] > p[a + v] || p[b + v] == p[a + v] && p[b + u] > p[a + u];
+  private static boolean isUpward(long dx, long dy) {
+    return dy > 0 || dy == 0 && dx > 0;
   }
 
   private boolean keepsApart(int loop) {
@@ -136,16 +145,20 @@ final class Loops {
     for (int i = 0; i < count(); i++) {
       enclose(boxes, i, starts[i], starts[i + 1]);
     }
-    return BoxTree.of(boxes).selfPairs(
-        (i, j) -> starts[i + 1] - starts[i] < starts[j + 1] - starts[j] ? loopsKeepApart(j, i) : loopsKeepApart(i, j));
+    return BoxTree.of(boxes)
+        .selfPairs((i, j) -> breadth(i) < breadth(j) ? loopsKeepApart(j, i) : loopsKeepApart(i, j));
   }
 
-  private boolean loopsKeepApart(int longer, int other) {
+  private long breadth(int loop) {
+    return (long) boxes[6 * loop + 3] - boxes[6 * loop] + boxes[6 * loop + 4] - boxes[6 * loop + 1];
+  }
+
+  private boolean loopsKeepApart(int wider, int other) {
     boolean[] meet = new boolean[1];
     int o = 6 * other;
-    tree(longer).forEachOverlap(boxes[o], boxes[o + 1], 0, boxes[o + 3], boxes[o + 4], 0, i -> {
+    tree(wider).forEachOverlap(boxes[o], boxes[o + 1], 0, boxes[o + 3], boxes[o + 4], 0, i -> {
       for (int j = starts[other]; j < starts[other + 1] && !meet[0]; j++) {
-        meet[0] = !keepApart(halves[starts[longer] + i], halves[j]);
+        meet[0] = !keepApart(halves[starts[wider] + i], halves[j]);
       }
     });
     return !meet[0];

@@ -14,9 +14,8 @@ import java.util.Arrays;
 final class Outline {
   private final Surface surface;
   private final HalfEdges edges;
+  /** For each vertex the rim's half-edge that leaves from it; -1 between regions and off the rim. */
   private final int[] leaving;
-  private final int[] stamps;
-  private int stamp;
   private int[] rim = new int[64];
   private int[] loops = new int[64];
   private int length;
@@ -27,7 +26,7 @@ final class Outline {
     this.surface = surface;
     this.edges = edges;
     leaving = new int[surface.vertices()];
-    stamps = new int[surface.vertices()];
+    Arrays.fill(leaving, -1);
   }
 
   /**
@@ -39,7 +38,7 @@ final class Outline {
     }
     int common = ~0;
     for (int i = regions.start(region); i < regions.start(region + 1); i++) {
-      common &= Facing.of(surface, regions.facet(i));
+      common &= surface.facing(regions.facet(i));
     }
     collect(regions, region);
     if (!chain()) {
@@ -70,13 +69,14 @@ final class Outline {
 
   /** Puts the rim in the order of its loops; false if it passes a corner twice. */
   private boolean chain() {
-    stamp++;
     for (int i = 0; i < length; i++) {
       int from = edges.from(rim[i]);
-      if (stamps[from] == stamp) {
+      if (leaving[from] >= 0) {
+        for (int j = 0; j < i; j++) {
+          leaving[edges.from(rim[j])] = -1;
+        }
         return false;
       }
-      stamps[from] = stamp;
       leaving[from] = rim[i];
     }
     loops = loops.length < length ? new int[rim.length] : loops;

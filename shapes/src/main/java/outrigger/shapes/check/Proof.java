@@ -76,13 +76,12 @@ public final class Proof {
   }
 
   private Measures examineFacets() {
-    Optional<HalfEdges> edges = QuickProof.examine(surface);
-    return edges.isPresent() ? weigh(edges.get()) : examineForFaults();
+    Optional<Shells> shells = QuickProof.examine(surface);
+    return shells.isPresent() ? weigh(shells.get()) : examineForFaults();
   }
 
   /** Of a surface without fault so far: what is left are the shells. */
-  private Measures weigh(HalfEdges edges) {
-    Shells shells = Shells.of(surface, Regions.flood(edges, surface.facets(), h -> true));
+  private Measures weigh(Shells shells) {
     shells.judge(findings);
     judgeVolume(shells);
     return Scale.weigh(surface, shells, genus(shells, surface.corners().length / 2));

@@ -2,7 +2,6 @@ package outrigger.shapes.check;
 
 import java.util.Arrays;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /**
  * Decides whether a surface is free of every fault up to facets that meet, without saying which fault there is.
@@ -15,43 +14,64 @@ final class QuickProof {
   private final Surface surface;
   private final HalfEdges edges;
 
-  private QuickProof(Surface surface, HalfEdges edges) {
+  private final Regions patches;
+  private final Regions regions;
+
+  private QuickProof(Surface surface, HalfEdges edges, Regions patches) {
     this.surface = surface;
     this.edges = edges;
+    this.patches = patches;
+    regions = Regions.flood(edges, surface.facets(), new Facing(surface, edges));
   }
 
-  /** The surface's edges if it has no fault; empty if it has any. */
-  static Optional<HalfEdges> examine(Surface surface) {
+  /** The shells of a surface without fault; empty if it has any. */
+  static Optional<Shells> examine(Surface surface) {
     for (int f = 0; f < surface.facets(); f++) {
       if (!surface.hasArea(f)) {
         return Optional.empty();
       }
     }
-    return HalfEdges.of(surface).filter(e -> e.formSingleFans(surface.vertices()) && new QuickProof(surface, e).holds());
+    return HalfEdges.of(surface).filter(e -> e.formSingleFans(surface.vertices())).flatMap(e -> examine(surface, e));
   }
 
-  private boolean holds() {
+  private static Optional<Shells> examine(Surface surface, HalfEdges edges) {
     Flatness flatness = new Flatness(surface, edges);
     Regions patches = Regions.flood(edges, surface.facets(), flatness);
     if (flatness.foundFold()) {
-      return false;
+      return Optional.empty();
     }
-    Regions regions = Regions.flood(edges, surface.facets(), new Facing.Bond(surface, edges));
+    QuickProof proof = new QuickProof(surface, edges, patches);
+    return proof.holds() ? Optional.of(proof.shells()) : Optional.empty();
+  }
+
+  private boolean holds() {
     Outline outline = new Outline(surface, edges);
-    int[] groups = new int[patches.count()];
-    Arrays.fill(groups, -1);
-    int[] overlapping = IntStream.range(0, regions.count()).filter(r -> !outline.isSimple(regions, r))
-        .toArray();
-    boolean[] open = new boolean[regions.count()];
-    for (int r : overlapping) {
-      open[r] = true;
+    boolean[] shown = new boolean[regions.count()];
+    for (int r = 0; r < shown.length; r++) {
+      shown[r] = outline.isSimple(regions, r);
     }
-    int[] unknown = IntStream.range(0, patches.count())
-        .filter(p -> open[regions.of(patches.facet(patches.start(p)))] && !outline.isSimple(patches, p)).toArray();
+    int[] groups = new int[patches.count()];
+    int[] unknown = new int[patches.count()];
+    int n = 0;
     for (int p = 0; p < groups.length; p++) {
       int region = regions.of(patches.facet(patches.start(p)));
-      groups[p] = open[region] ? -1 : region;
+      groups[p] = shown[region] ? region : -1;
+      if (!shown[region] && !outline.isSimple(patches, p)) {
+        unknown[n++] = p;
+      }
     }
-    return new Clearance(surface, edges, patches).holds(groups, unknown);
+    return new Clearance(surface, edges, patches).holds(groups, Arrays.copyOf(unknown, n));
+  }
+
+  private Shells shells() {
+    DisjointSets joined = new DisjointSets(regions.count());
+    for (int h = 0; h < surface.corners().length; h++) {
+      int one = regions.of(h / 3);
+      int other = regions.of(edges.across(h));
+      if (one < other) {
+        joined.join(one, other);
+      }
+    }
+    return Shells.of(surface, regions, joined);
   }
 }

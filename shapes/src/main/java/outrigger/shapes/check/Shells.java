@@ -1,6 +1,7 @@
 package outrigger.shapes.check;
 
 import java.util.Arrays;
+import java.util.function.IntUnaryOperator;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.Sign;
 import outrigger.shapes.exact.Total;
@@ -29,12 +30,23 @@ final class Shells {
     }
   }
 
+  /** Shells from sets of facets. */
   static Shells of(Surface surface, DisjointSets sets) {
+    return gather(surface, sets::find);
+  }
+
+  /** Shells from sets of regions. */
+  static Shells of(Surface surface, Regions regions, DisjointSets sets) {
+    return gather(surface, f -> regions.facet(regions.start(sets.find(regions.of(f)))));
+  }
+
+  /** Shells of facets for which the same facet stands, the first of them all. */
+  private static Shells gather(Surface surface, IntUnaryOperator standsFor) {
     int[] shellOf = new int[surface.facets()];
     int[] firstFacet = new int[surface.facets()];
     int count = 0;
     for (int f = 0; f < shellOf.length; f++) {
-      int root = sets.find(f);
+      int root = standsFor.applyAsInt(f);
       if (root == f) {
         firstFacet[count] = f;
         shellOf[f] = count++;
@@ -43,16 +55,6 @@ final class Shells {
       }
     }
     Shells shells = new Shells(surface, shellOf, Arrays.copyOf(firstFacet, count));
-    shells.weigh();
-    return shells;
-  }
-
-  static Shells of(Surface surface, Regions regions) {
-    int[] shellOf = new int[surface.facets()];
-    Arrays.setAll(shellOf, regions::of);
-    int[] firstFacet = new int[regions.count()];
-    Arrays.setAll(firstFacet, i -> regions.facet(regions.start(i)));
-    Shells shells = new Shells(surface, shellOf, firstFacet);
     shells.weigh();
     return shells;
   }

@@ -17,12 +17,14 @@ final class Surface {
   private final int[] xyz;
   private final int[] corners;
   private final long[] normals;
+  private final byte[] facings;
   private final boolean compact;
 
   Surface(Mesh mesh) {
     xyz = mesh.xyz();
     corners = mesh.corners();
     normals = new long[corners.length];
+    facings = new byte[facets()];
     long widest = 0;
     for (int x : xyz) {
       widest = Math.max(widest, Math.abs((long) x));
@@ -43,6 +45,11 @@ final class Surface {
     normals[at] = uy * vz - uz * vy;
     normals[at + 1] = uz * vx - ux * vz;
     normals[at + 2] = ux * vy - uy * vx;
+    facings[at / 3] = (byte) (signs(normals[at]) | signs(normals[at + 1]) << 2 | signs(normals[at + 2]) << 4);
+  }
+
+  private static int signs(long n) {
+    return (int) (-n >>> 63) | (int) (n >>> 63) << 1;
   }
 
   int facets() {
@@ -90,7 +97,12 @@ final class Surface {
   }
 
   boolean hasArea(int facet) {
-    return normal(facet, 0) != 0 || normal(facet, 1) != 0 || normal(facet, 2) != 0;
+    return facings[facet] != 0;
+  }
+
+  /** The axis directions a facet faces, as a set of bits: +x, -x, +y, -y, +z, -z from the lowest on. */
+  int facing(int facet) {
+    return facings[facet];
   }
 
   /** Whether the boxes of two facets do not even touch. */

@@ -12,7 +12,7 @@
  *       its facets. That leaves no facet there twice but two that face each other, which are a fold;
  *   <li>{@code Flatness}: facets in one plane are gathered into flat patches. Neighbours folded onto each other show here;
  *       neighbours in two planes meet in their edge alone, and need no further test;
- *   <li>{@code Facing}, {@code Outline}: facets that face one axis direction are gathered into regions. The rim of a region,
+ *   <li>{@code Facing}, {@code Outline}, {@code Loops}: facets that face one axis direction are gathered into regions. The rim of a region,
  *       seen along that axis, shows that none of its facets meet. So all pairs within a region are decided by its rim;
  *   <li>{@code Clearance}: patches of different regions, where a tree of boxes says that they may meet, are tested by their
  *       corners: one that stands on another's plane with common corners only is clear of it. Few are left for the exact
