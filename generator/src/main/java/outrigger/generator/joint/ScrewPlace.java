@@ -22,6 +22,6 @@ public record ScrewPlace(double x, double y, double z, double dx, double dy, dou
 
   /** The same place, the tip the other way. */
   public ScrewPlace reversed() {
-    return new ScrewPlace(x, y, z, -dx, -dy, -dz);
+    return new ScrewPlace(x, y, z, 0 - dx, 0 - dy, 0 - dz); // no negative zeros
   }
 }

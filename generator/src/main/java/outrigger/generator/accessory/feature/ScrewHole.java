@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import outrigger.generator.accessory.Words;
+import outrigger.generator.joint.Head;
 import outrigger.generator.joint.Piece;
 import outrigger.generator.param.BadDimension;
 import outrigger.presets.Printer;
@@ -32,13 +33,13 @@ import outrigger.shapes.solid.Solid;
  * @param land depth of plain bore that must remain behind the recess to be worth keeping
  * @param thinnest part that can take this hole
  * @param wall least plastic round the mouth
- * @param below how far a head in a flat recess lies below the face
+ * @param head how the head lies once the part is printed; for a hole that holds the thread, where the head lies instead
  * @param thread length of the nut or insert it holds, 0 where it holds none
  * @param extras what goes with one screw in this hole: washer, nut or insert
  * @param why where the diameter comes from, one sentence without a full stop
  */
 public record ScrewHole(Screw screw, Fit fit, HeadSeat seat, double diameter, double mouth, double recess, double land,
-    double thinnest, double wall, double below, double thread, List<Piece> extras, String why) {
+    double thinnest, double wall, Head head, double thread, List<Piece> extras, String why) {
   /** How far a cutter stands out of the faces it cuts, mm: any amount will do that leaves nothing thin behind. */
   public static final double OVERSHOOT = 1;
 

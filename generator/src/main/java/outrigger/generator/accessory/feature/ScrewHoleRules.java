@@ -7,6 +7,7 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import outrigger.generator.accessory.Words;
 import outrigger.generator.joint.Articles;
+import outrigger.generator.joint.Head;
 import outrigger.generator.joint.Piece;
 import outrigger.generator.param.BadDimension;
 import outrigger.presets.ClearanceHole;
@@ -57,7 +58,7 @@ record ScrewHoleRules(Screw screw, Printer printer, Shelf shelf) {
     String why = "ISO 273 " + word(fit) + " for " + screw.size() + ": " + sum(table);
     double wall = printer.minimumWall();
     return switch (seat) {
-      case NONE -> new ScrewHole(screw, fit, seat, bore, bore, 0, 0, 0, wall, 0, 0, List.of(), why);
+      case NONE -> new ScrewHole(screw, fit, seat, bore, bore, 0, 0, 0, wall, onFace(), 0, List.of(), why);
       case COUNTERBORE -> counterbore(fit, seat, bore, screw.headDiameter(), 0, List.of(), why);
       case WASHER -> washer(fit, bore, why);
       case COUNTERSINK -> countersink(fit, bore, why);
@@ -85,7 +86,7 @@ record ScrewHoleRules(Screw screw, Printer printer, Shelf shelf) {
     double depth = screw.headHeight() + under + LAYERS_BELOW_FLUSH * printer.layer();
     return new ScrewHole(screw, fit, seat, bore, mouth, depth, printer.minimumWall(),
         depth + printer.minimumWall(), printer.minimumWall(),
-        LAYERS_BELOW_FLUSH * printer.layer(), 0, extras, why);
+        new Head(-LAYERS_BELOW_FLUSH * printer.layer(), (widest + play - screw.headDiameter()) / 2), 0, extras, why);
   }
 
   private ScrewHole countersink(Fit fit, double bore, String why) {
@@ -97,7 +98,12 @@ record ScrewHoleRules(Screw screw, Printer printer, Shelf shelf) {
     }
     double land = LAYERS_BEHIND_CONE * printer.layer();
     return new ScrewHole(screw, fit, HeadSeat.COUNTERSINK, bore, mouth, depth, land, depth + land,
-        printer.minimumWall(), 0, 0, List.of(), why);
+        printer.minimumWall(), new Head(0, 0), 0, List.of(), why);
+  }
+
+  /** A head on a flat face, or flush in whatever is sunk for it. */
+  private Head onFace() {
+    return new Head(screw.isCountersunk() ? 0 : screw.headHeight(), 0);
   }
 
   private ScrewHole pilot() {
@@ -107,7 +113,7 @@ record ScrewHoleRules(Screw screw, Printer printer, Shelf shelf) {
     double bore = pilot.hole() + printer.holeAllowance();
     // The boss is measured over the screw's hole as finished; a wall as thick stands round the hole as modelled.
     double wall = Math.max(printer.minimumWall(), (pilot.bossDiameter() - pilot.hole()) / 2);
-    return new ScrewHole(screw, Fit.PILOT, HeadSeat.NONE, bore, bore, 0, 0, 0, wall, 0, 0, List.of(),
+    return new ScrewHole(screw, Fit.PILOT, HeadSeat.NONE, bore, bore, 0, 0, 0, wall, onFace(), 0, List.of(),
         "pilot for " + screw.size() + " to cut its own thread: " + sum(pilot.hole()));
   }
 
@@ -118,7 +124,7 @@ record ScrewHoleRules(Screw screw, Printer printer, Shelf shelf) {
     double bore = Math.min(mouth, clearanceDiameter(Fit.MEDIUM) + printer.holeAllowance());
     return new ScrewHole(screw, Fit.INSERT, HeadSeat.NONE, bore, mouth, insert.depth(),
         printer.minimumWall(), insert.length(), Math.max(insert.wall(), printer.minimumWall()),
-        0, insert.length(), List.of(Articles.of(insert)),
+        onFace(), insert.length(), List.of(Articles.of(insert)),
         "insert " + insert.name() + ": " + sum(insert.hole()));
   }
 
@@ -129,7 +135,7 @@ record ScrewHoleRules(Screw screw, Printer printer, Shelf shelf) {
     double depth = nut.height() + LAYERS_BELOW_FLUSH * printer.layer();
     return new ScrewHole(screw, Fit.NUT, HeadSeat.NONE, table + printer.holeAllowance(),
         across / StrictMath.cos(StrictMath.PI / 6), depth, printer.minimumWall(), depth + printer.minimumWall(),
-        printer.minimumWall(), 0, nut.height(), List.of(Articles.of(nut)), "ISO 273 medium for "
+        printer.minimumWall(), onFace(), nut.height(), List.of(Articles.of(nut)), "ISO 273 medium for "
             + screw.size() + ": " + sum(table) + ", nut pocket " + Words.mm(across) + " across flats");
   }
 

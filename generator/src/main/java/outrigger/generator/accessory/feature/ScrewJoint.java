@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import outrigger.generator.joint.Articles;
-import outrigger.generator.joint.Head;
 import outrigger.generator.joint.Joint;
 import outrigger.generator.joint.Lengths;
 import outrigger.generator.joint.Member;
@@ -71,7 +70,7 @@ public record ScrewJoint(String name, ScrewHole hole, String plastic, double thi
   }
 
   private Joint joint(List<Member> grip, ScrewThread thread, List<Piece> extras, List<ScrewPlace> places, Shelf shelf) {
-    return new Joint(name, screw(), grip, thread, head(), extras, places, "", Lengths.of(screw(), shelf));
+    return new Joint(name, screw(), grip, thread, hole.head(), extras, places, "", Lengths.of(screw(), shelf));
   }
 
   private Screw screw() {
@@ -81,14 +80,13 @@ public record ScrewJoint(String name, ScrewHole hole, String plastic, double thi
   /** Plastic and washer between the plane that the length is measured from and the others. */
   private double underHead() {
     return switch (hole.seat()) {
-      case NONE -> thickness;
-      case COUNTERSINK -> thickness - headBelow();
+      case NONE, COUNTERSINK -> thickness;
       case COUNTERBORE, WASHER -> thickness - hole.recess() + washer();
     };
   }
 
   private double washer() {
-    return hole.seat() == HeadSeat.WASHER ? hole.recess() - screw().headHeight() - headBelow() : 0;
+    return hole.seat() == HeadSeat.WASHER ? hole.recess() - screw().headHeight() + hole.head().above() : 0;
   }
 
   /** Plastic before the nut or insert, which lies at the far face or on its pocket's floor. */
@@ -103,21 +101,5 @@ public record ScrewJoint(String name, ScrewHole hole, String plastic, double thi
       case INSERT -> ScrewThread.insert(hole.thread(), d);
       default -> ScrewThread.plastic(thickness, d);
     };
-  }
-
-  /** How far the head lies below the face of its recess. */
-  private double headBelow() {
-    return switch (hole.seat()) {
-      case NONE -> 0;
-      case COUNTERSINK -> (hole.mouth() - screw().headDiameter()) / 2;
-      case COUNTERBORE, WASHER -> hole.below();
-    };
-  }
-
-  private Head head() {
-    if (hole.seat() != HeadSeat.NONE) {
-      return new Head(-headBelow(), (hole.mouth() - screw().headDiameter()) / 2);
-    }
-    return new Head(screw().isCountersunk() ? 0 : screw().headHeight(), 0);
   }
 }
