@@ -54,7 +54,7 @@ final class HangingWords {
 
   private Concern island(Hanging hanging) {
     Hang first = hanging.hangs().stream().filter(Hang::starts).findFirst().orElseThrow();
-    double[] at = new Hanging(List.of(first), 0).middle();
+    double[] at = Hanging.of(List.of(first), 0).middle();
     double size = Math.hypot(first.piece().maxX() - first.piece().minX(), first.piece().maxY() - first.piece().minY());
     return new Concern("island", Severity.ERROR, at[0], at[1], at[2], size, 0, Limit.LEDGE, hanging.area(),
         "something starts in the air, " + Words.mm(at[2] - specimen.bed()) + " above the bed, with nothing under it: "
@@ -94,7 +94,7 @@ final class HangingWords {
     Hang widest = hanging.widest();
     double angle = StrictMath.toDegrees(StrictMath.atan2(widest.alongY(), widest.alongX()));
     double turned = Math.rint(((angle % 180) + 180) % 180) % 180;
-    double[] middle = new Hanging(List.of(widest), 0).middle();
+    double[] middle = Hanging.of(List.of(widest), 0).middle();
     return new Concern("bridge",
         widest.span() > specimen.limit(Limit.BRIDGE_MOST) ? Severity.ERROR : Severity.CAUTION, widest.midX(),
         widest.midY(), middle[2], widest.span(), specimen.limit(Limit.BRIDGE), Limit.BRIDGE, hanging.area(),

@@ -43,7 +43,7 @@ final class Hangings {
     for (int i = 0; i < hangs.size(); i++) {
       sets.computeIfAbsent(all.find(i), first -> new ArrayList<>()).add(i);
     }
-    return sets.values().stream().map(set -> new Hanging(set.stream().map(hangs::get).toList(),
+    return sets.values().stream().map(set -> Hanging.of(set.stream().map(hangs::get).toList(),
         set.stream().mapToDouble(i -> all.depth[i]).max().orElse(0))).toList();
   }
 
@@ -70,7 +70,13 @@ final class Hangings {
   /** Whether a piece goes on from a lower one: on the next layer, or by a step steeper than the limit. */
   private boolean isOn(Hang upper, Hang lower) {
     int apart = upper.layer() - lower.layer();
-    return (apart == 1 || upper.depth() > apart * layer * tangent) && upper.piece().isWithin(TOUCH, lower.piece());
+    return (apart == 1 || upper.depth() > apart * layer * tangent) && isNear(upper, lower)
+        && upper.rim().isCarriedBy(lower.rim(), TOUCH);
+  }
+
+  private static boolean isNear(Hang a, Hang b) {
+    return a.piece().minX() <= b.piece().maxX() + TOUCH && a.piece().maxX() >= b.piece().minX() - TOUCH
+        && a.piece().minY() <= b.piece().maxY() + TOUCH && a.piece().maxY() >= b.piece().minY() - TOUCH;
   }
 
   /**
@@ -108,7 +114,7 @@ final class Hangings {
   }
 
   private static boolean isFirm(double x, double y, List<Hang> under) {
-    return under.stream().allMatch(hang -> hang.piece().fromOutline(x, y) > TOUCH && !hang.piece().holds(x, y));
+    return under.stream().allMatch(hang -> !hang.rim().isWithin(TOUCH, x, y) && !hang.piece().holds(x, y));
   }
 
   private int find(int i) {

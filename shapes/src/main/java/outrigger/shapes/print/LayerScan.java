@@ -70,13 +70,15 @@ final class LayerScan {
 
   private List<Hang> compare(int layer, Section above, Section below) {
     List<Hang> hangs = new ArrayList<>();
-    for (Section piece : above.minus(below).pieces(LEAST_AREA)) {
-      examine(layer, piece, below).ifPresent(hangs::add);
+    List<Section> pieces = above.minus(below).pieces(LEAST_AREA);
+    if (!pieces.isEmpty()) {
+      OutlineGrid grid = new OutlineGrid(below.loops());
+      pieces.forEach(piece -> examine(layer, piece, grid).ifPresent(hangs::add));
     }
     return hangs;
   }
 
-  private Optional<Hang> examine(int layer, Section piece, Section below) {
+  private Optional<Hang> examine(int layer, Section piece, OutlineGrid below) {
     boolean pit = holdsPit(layer, piece);
     List<Patch> patches = patches(layer, piece);
     if (patches.isEmpty() && !pit) {
@@ -123,22 +125,22 @@ final class LayerScan {
     return found[0];
   }
 
-  private static double nearest(Rim rim, Section below) {
+  private static double nearest(Rim rim, OutlineGrid below) {
     double nearest = Double.POSITIVE_INFINITY;
     for (int e = 0; e < rim.size(); e++) {
-      nearest = Math.min(nearest, below.fromOutline(rim.x0(e), rim.y0(e)));
+      nearest = Math.min(nearest, below.distance(rim.x0(e), rim.y0(e)));
     }
     return nearest;
   }
 
   /** Free edges above steep facets, as far as they stand out from the layer below. */
-  private Out freeReach(int layer, Rim rim, Section below, double reach) {
+  private Out freeReach(int layer, Rim rim, OutlineGrid below, double reach) {
     Out out = new Out(reach);
     for (int e = 0; e < rim.size(); e++) {
       if (rim.isCarried(e)) {
         continue;
       }
-      int steps = (int) Math.min(64, Math.ceil(rim.length(e) / APART) + 1);
+      int steps = (int) Math.min(64, Math.max(1, Math.ceil(rim.length(e) / APART)));
       for (int i = 0; i < steps; i++) {
         double t = (double) i / steps;
         out.ask(layer, rim.x0(e) + t * (rim.x1(e) - rim.x0(e)), rim.y0(e) + t * (rim.y1(e) - rim.y0(e)), below);
@@ -157,8 +159,8 @@ final class LayerScan {
       this.reach = reach;
     }
 
-    private void ask(int layer, double x, double y, Section below) {
-      double out = Math.min(below.fromOutline(x, y), Grid.LIMIT_MM);
+    private void ask(int layer, double x, double y, OutlineGrid below) {
+      double out = Math.min(below.distance(x, y), Grid.LIMIT_MM);
       if (out <= reach || !isSteep(layer, x, y)) {
         return;
       }

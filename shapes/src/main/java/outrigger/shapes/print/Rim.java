@@ -1,8 +1,5 @@
 package outrigger.shapes.print;
 
-import java.util.Comparator;
-import java.util.List;
-import java.util.stream.IntStream;
 import outrigger.shapes.profile.Section;
 
 /** The edges of an area that stands out over the layer below, each either carried by that layer's outline or free. */
@@ -12,6 +9,7 @@ final class Rim {
   private final double[] ends;
   private final boolean[] carried;
   private final double carriedLength;
+  private OutlineGrid grid;
 
   private Rim(double[] ends, boolean[] carried) {
     this.ends = ends;
@@ -23,22 +21,11 @@ final class Rim {
     carriedLength = sum;
   }
 
-  static Rim of(Section piece, Section below) {
-    List<double[]> loops = piece.loops();
-    double[] ends = new double[2 * loops.stream().mapToInt(loop -> loop.length).sum()];
-    int n = 0;
-    for (double[] p : loops) {
-      for (int i = 0; i < p.length; i += 2) {
-        int j = (i + 2) % p.length;
-        ends[n++] = p[i];
-        ends[n++] = p[i + 1];
-        ends[n++] = p[j];
-        ends[n++] = p[j + 1];
-      }
-    }
-    boolean[] carried = new boolean[n / 4];
+  static Rim of(Section piece, OutlineGrid below) {
+    double[] ends = OutlineGrid.ends(piece.loops());
+    boolean[] carried = new boolean[ends.length / 4];
     for (int e = 0; e < carried.length; e++) {
-      carried[e] = below.fromOutline((ends[4 * e] + ends[4 * e + 2]) / 2, (ends[4 * e + 1] + ends[4 * e + 3]) / 2) <= ON;
+      carried[e] = below.isWithin(ON, (ends[4 * e] + ends[4 * e + 2]) / 2, (ends[4 * e + 1] + ends[4 * e + 3]) / 2);
     }
     return new Rim(ends, carried);
   }
@@ -73,11 +60,7 @@ final class Rim {
 
   /** Distance of a point from an edge. */
   double distance(int e, double x, double y) {
-    double dx = x1(e) - x0(e);
-    double dy = y1(e) - y0(e);
-    double square = dx * dx + dy * dy;
-    double t = square == 0 ? 0 : Math.max(0, Math.min(1, ((x - x0(e)) * dx + (y - y0(e)) * dy) / square));
-    return Math.hypot(x - x0(e) - t * dx, y - y0(e) - t * dy);
+    return Math.sqrt(OutlineGrid.square(ends, e, x, y));
   }
 
   /** Length of all carried edges, mm. */
@@ -97,9 +80,39 @@ final class Rim {
     return new double[] {low, high};
   }
 
-  /** The longest edges, longest first, at most as many as asked for. */
+  /** The longest edges, longest first, the first of equal ones first; at most as many as asked for. */
   int[] longest(int most) {
-    return IntStream.range(0, size()).boxed().sorted(Comparator.comparingDouble((Integer e) -> -length(e)))
-        .limit(most).mapToInt(e -> e).toArray();
+    int[] best = new int[Math.min(most, size())];
+    int n = 0;
+    for (int e = 0; e < size(); e++) {
+      int at = n;
+      while (at > 0 && length(best[at - 1]) < length(e)) {
+        at--;
+      }
+      if (at < best.length) {
+        n = Math.min(best.length, n + 1);
+        System.arraycopy(best, at, best, at + 1, n - at - 1);
+        best[at] = e;
+      }
+    }
+    return best;
+  }
+
+  /** Whether an edge lies within a distance of a point. Not for several threads at once. */
+  boolean isWithin(double distance, double x, double y) {
+    if (grid == null) {
+      grid = new OutlineGrid(ends);
+    }
+    return grid.isWithin(distance, x, y);
+  }
+
+  /** Whether a carried edge of this rim starts or ends on another rim, nearer than a distance. */
+  boolean isCarriedBy(Rim other, double within) {
+    for (int e = 0; e < size(); e++) {
+      if (carried[e] && (other.isWithin(within, x0(e), y0(e)) || other.isWithin(within, x1(e), y1(e)))) {
+        return true;
+      }
+    }
+    return false;
   }
 }

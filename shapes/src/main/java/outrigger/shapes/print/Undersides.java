@@ -36,7 +36,7 @@ final class Undersides {
     BitSet higher = new BitSet();
     for (int f = 0; f < mesh.facetCount(); f++) {
       double down = -normal(f, 2);
-      if (down > 0 && down > tangent * Math.hypot(normal(f, 0), normal(f, 1))) {
+      if (down > 0 && down > tangent * level(f)) {
         found.set(f);
       }
       for (int k = 0; k < 3; k++) {
@@ -98,14 +98,20 @@ final class Undersides {
         - (double) (at(b, q) - at(a, q)) * (at(c, p) - at(a, p));
   }
 
+  /** Length of the level part of a facet's normal. */
+  private double level(int facet) {
+    double x = normal(facet, 0);
+    double y = normal(facet, 1);
+    return Math.sqrt(x * x + y * y);
+  }
+
   private int at(int v, int axis) {
     return axis == 0 ? mesh.x(v) : axis == 1 ? mesh.y(v) : mesh.z(v);
   }
 
   /** Lean of a facet that faces downward, degrees from the vertical. */
   double lean(int facet) {
-    return StrictMath.toDegrees(StrictMath.atan2(-normal(facet, 2),
-        Math.hypot(normal(facet, 0), normal(facet, 1))));
+    return StrictMath.toDegrees(StrictMath.atan2(-normal(facet, 2), level(facet)));
   }
 
   /** Layers from the second on that may lack support. */
