@@ -11,13 +11,14 @@ import outrigger.shapes.exact.Sign;
 import outrigger.shapes.mesh.Mesh;
 
 /**
- * The convex hull of a mesh of positive volume, by the quickhull method with exact signs: points in a face's plane are
+ * The convex hull of vertices of a mesh, by the quickhull method with exact signs: points in a face's plane are
  * never outside it, so no tolerance is needed.
  *
  * <p>Barber, Dobkin and Huhdanpaa, The quickhull algorithm for convex hulls, ACM TOMS 22 (1996).
  */
 final class Hull {
   private final Mesh mesh;
+  private final int[] points;
   private final Map<Long, Face> faceOfEdge = new HashMap<>();
   private final List<Face> faces = new ArrayList<>();
 
@@ -48,13 +49,18 @@ final class Hull {
     }
   }
 
-  private Hull(Mesh mesh) {
+  private Hull(Mesh mesh, int... points) {
     this.mesh = mesh;
+    this.points = points;
   }
 
-  /** Corners of the hull's triangles, three vertex numbers each, counter-clockwise from outside. */
-  static List<int[]> of(Mesh mesh) {
-    Hull hull = new Hull(mesh);
+  /**
+   * Corners of the hull's triangles, three vertex numbers each, counter-clockwise from outside.
+   *
+   * @param points the vertices to take, not all in one plane
+   */
+  static List<int[]> of(Mesh mesh, int... points) {
+    Hull hull = new Hull(mesh, points);
     Deque<Face> open = new ArrayDeque<>(hull.start());
     while (!open.isEmpty()) {
       Face face = open.poll();
@@ -74,7 +80,7 @@ final class Hull {
     int[] t = side(a, b, c, d) > 0 ? new int[] {a, c, b, d} : new int[] {a, b, c, d};
     List<Face> first = List.of(add(t[0], t[1], t[2]), add(t[0], t[2], t[3]), add(t[0], t[3], t[1]),
         add(t[1], t[3], t[2]));
-    for (int v = 0; v < mesh.vertexCount(); v++) {
+    for (int v : points) {
       give(v, first);
     }
     return first;
@@ -85,8 +91,8 @@ final class Hull {
   }
 
   private int farthest(Far far) {
-    int best = 0;
-    for (int v = 1; v < mesh.vertexCount(); v++) {
+    int best = points[0];
+    for (int v : points) {
       best = far.of(v) > far.of(best) ? v : best;
     }
     return best;

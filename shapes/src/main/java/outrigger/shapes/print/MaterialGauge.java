@@ -2,8 +2,6 @@ package outrigger.shapes.print;
 
 import java.util.List;
 import java.util.Locale;
-import outrigger.shapes.mesh.Mesh;
-import outrigger.shapes.num.Grid;
 
 /**
  * Reckons plastic, filament and time from volume and surface.
@@ -51,12 +49,10 @@ final class MaterialGauge implements Gauge {
   private static double skin(Specimen s) {
     double outlines = s.limit(Limit.OUTLINES) * s.limit(Limit.EXTRUSION_WIDTH);
     double layers = s.limit(Limit.SOLID_LAYERS) * s.limit(Limit.LAYER);
-    Mesh mesh = s.mesh();
+    Facets facets = s.facets();
     double sum = 0;
-    for (int f = 0; f < mesh.facetCount(); f++) {
-      double[] n = Normals.doubled(mesh, f);
-      double length = Normals.length(n);
-      sum += length / 2 * Grid.STEP * Grid.STEP * (Math.abs(n[2]) > STEEP * length ? layers : outlines);
+    for (int f = 0; f < facets.count(); f++) {
+      sum += facets.area(f) * (Math.abs(facets.normal(f, 2)) > STEEP ? layers : outlines);
     }
     return sum;
   }

@@ -40,9 +40,7 @@ final class PoseGauge implements Gauge {
             + " on the bed: " + words(pose)));
       }
     }
-    List<String> left = s.mesh().vertexCount() > Poses.MOST_HULL
-        ? List.of("poses on the part's hull: above " + Poses.MOST_HULL + " corners only flat faces are tried") : List.of();
-    return new Reading(List.of(), facts, List.of(), left);
+    return Reading.of(List.of(), facts);
   }
 
   private static String words(Pose pose) {

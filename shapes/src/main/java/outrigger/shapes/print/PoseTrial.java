@@ -44,11 +44,22 @@ final class PoseTrial {
     double[] most = {-Double.MAX_VALUE, -Double.MAX_VALUE, -Double.MAX_VALUE};
     double[] least = {Double.MAX_VALUE, Double.MAX_VALUE, Double.MAX_VALUE};
     for (int v = 0; v < mesh.vertexCount(); v++) {
-      double[] at = {along(x, v), along(y, v), along(down, v)};
-      for (int k = 0; k < 3; k++) {
-        most[k] = Math.max(most[k], at[k]);
-        least[k] = Math.min(least[k], at[k]);
-      }
+      double px = mesh.x(v);
+      double py = mesh.y(v);
+      double pz = mesh.z(v);
+      double a = x[0] * px + x[1] * py + x[2] * pz;
+      double b = y[0] * px + y[1] * py + y[2] * pz;
+      double c = down[0] * px + down[1] * py + down[2] * pz;
+      most[0] = Math.max(most[0], a);
+      least[0] = Math.min(least[0], a);
+      most[1] = Math.max(most[1], b);
+      least[1] = Math.min(least[1], b);
+      most[2] = Math.max(most[2], c);
+      least[2] = Math.min(least[2], c);
+    }
+    for (int k = 0; k < 3; k++) {
+      most[k] *= Grid.STEP;
+      least[k] *= Grid.STEP;
     }
     lowest = most[2];
     double height = most[2] - least[2];
@@ -74,15 +85,15 @@ final class PoseTrial {
   /** Area that touches the bed, and volume below what hangs over. */
   private double[] below() {
     double steep = StrictMath.sin(StrictMath.toRadians(specimen.limit(Limit.OVERHANG))) + AT_LIMIT;
+    Facets facets = specimen.facets();
     double contact = 0;
     double support = 0;
     for (int f = 0; f < mesh.facetCount(); f++) {
-      double[] n = Normals.doubled(mesh, f);
-      double facing = n[0] * down[0] + n[1] * down[1] + n[2] * down[2];
-      if (facing <= 0 || facing <= steep * Normals.length(n)) {
+      double facing = facets.normal(f, 0) * down[0] + facets.normal(f, 1) * down[1] + facets.normal(f, 2) * down[2];
+      if (facing <= steep) {
         continue;
       }
-      double area = facing / 2 * Grid.STEP * Grid.STEP;
+      double area = facing * facets.area(f);
       double mean = 0;
       double most = 0;
       for (int k = 0; k < 3; k++) {

@@ -15,12 +15,12 @@ import outrigger.shapes.mesh.Mesh;
 final class Poses {
   /** Most poses tried of each source. */
   private static final int MOST = 16;
-  /** Above so many vertices only flat faces are tried. */
-  static final int MOST_HULL = 200_000;
   /** Directions closer than about this are one. */
   private static final double SAME = 0.002;
+  private static final int KEY_BITS = 12;
+  private static final long KEY_OFFSET = 1 << KEY_BITS - 1;
 
-  private final Map<List<Long>, double[]> found = new HashMap<>();
+  private final Map<Long, double[]> found = new HashMap<>();
 
   private Poses() {}
 
@@ -29,14 +29,14 @@ final class Poses {
     Poses poses = new Poses();
     List<double[]> downs = new ArrayList<>(List.of(new double[] {0, 0, -1}));
     Mesh mesh = specimen.mesh();
-    if (mesh.vertexCount() <= MOST_HULL) {
-      for (int[] t : Hull.of(mesh)) {
-        poses.add(cross(mesh, t));
-      }
-      poses.takeLargest(downs);
+    for (int[] t : Hull.of(mesh, FarPoints.of(specimen))) {
+      poses.add(cross(mesh, t));
     }
-    for (int f = 0; f < mesh.facetCount(); f++) {
-      poses.add(Normals.doubled(mesh, f));
+    poses.takeLargest(downs);
+    Facets facets = specimen.facets();
+    for (int f = 0; f < facets.count(); f++) {
+      double area = facets.area(f);
+      poses.add(facets.normal(f, 0) * area, facets.normal(f, 1) * area, facets.normal(f, 2) * area);
     }
     poses.takeLargest(downs);
     return downs;
@@ -53,10 +53,12 @@ final class Poses {
   }
 
   /** Adds up normals of about one direction. */
-  private void add(double[] n) {
+  private void add(double... n) {
     double length = Normals.length(n);
-    List<Long> key = List.of(Math.round(n[0] / length / SAME), Math.round(n[1] / length / SAME),
-        Math.round(n[2] / length / SAME));
+    long key = 0;
+    for (int k = 0; k < 3; k++) {
+      key = key << KEY_BITS | Math.round(n[k] / length / SAME) + KEY_OFFSET;
+    }
     double[] sum = found.computeIfAbsent(key, k -> new double[3]);
     for (int k = 0; k < 3; k++) {
       sum[k] += n[k];

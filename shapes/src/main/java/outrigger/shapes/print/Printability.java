@@ -12,6 +12,11 @@ public final class Printability {
 
   private Printability() {}
 
+  /** Every gauge, in the order of the report. */
+  static List<Gauge> gauges() {
+    return GAUGES;
+  }
+
   /** What every gauge reads off a part. Same specimen, same report, whatever the number of workers. */
   public static PrintReport examine(Specimen specimen) {
     return examine(specimen, GAUGES);

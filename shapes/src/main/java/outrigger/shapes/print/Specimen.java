@@ -19,6 +19,7 @@ public final class Specimen {
   private final Map<String, Double> heights;
   private final Workers workers;
   private BoxTree tree;
+  private Facets facets;
 
   /**
    * A part to be measured.
@@ -74,6 +75,14 @@ public final class Specimen {
       tree = BoxTree.ofFacets(corners(), numbers());
     }
     return tree;
+  }
+
+  /** Normals and areas of the facets; made once. */
+  synchronized Facets facets() {
+    if (facets == null) {
+      facets = new Facets(mesh());
+    }
+    return facets;
   }
 
   private int[] corners() {
