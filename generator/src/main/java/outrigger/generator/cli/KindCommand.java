@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import outrigger.generator.accessory.Accessory;
+import outrigger.generator.joint.Stock;
 import outrigger.generator.param.Given;
 import outrigger.generator.param.Origin;
 import outrigger.generator.plan.Materials;
@@ -66,7 +67,7 @@ final class KindCommand<P extends Record> implements Command {
     Shelf shelf = root.shelf();
     Request<P> request = new Request<>(options.text(NAME).orElse(accessory.kind()), accessory, options.values(), Origin.option(NAME));
     Optional<Given> material = options.text(MATERIAL).map(t -> Given.of(t, Origin.option(MATERIAL)));
-    Plan plan = new Plan("", "", shelf, Materials.find(shelf, material), List.of(request), List.of())
+    Plan plan = new Plan("", "", shelf, Materials.find(shelf, material), Stock.NONE, List.of(request), List.of())
         .with(printing.limits());
     Path folder = Arguments.path(OUT, options.text(OUT).orElse(Arguments.OUT));
     Workshop.refuseUnfit(folder);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import outrigger.generator.joint.Stock;
 import outrigger.generator.param.Fault;
 import outrigger.presets.Material;
 import outrigger.presets.Shelf;
@@ -16,10 +17,11 @@ import outrigger.shapes.print.Limit;
  * @param title heading of its outputs, may be empty
  * @param shelf presets its parts are made from
  * @param material what they are printed in, if it is said
+ * @param stock hardware on hand
  * @param requests the parts, in the order of the file
  * @param faults what is wrong with the file so far; values are checked when parts are made
  */
-public record Plan(String file, String title, Shelf shelf, Optional<Material> material,
+public record Plan(String file, String title, Shelf shelf, Optional<Material> material, Stock stock,
     List<Request<?>> requests, List<Fault> faults) {
   public Plan {
     requests = List.copyOf(requests);
@@ -30,6 +32,6 @@ public record Plan(String file, String title, Shelf shelf, Optional<Material> ma
   public Plan with(Map<Limit, Double> limits) {
     List<Request<?>> changed = new ArrayList<>();
     requests.forEach(request -> changed.add(request.with(limits)));
-    return new Plan(file, title, shelf, material, changed, faults);
+    return new Plan(file, title, shelf, material, stock, changed, faults);
   }
 }

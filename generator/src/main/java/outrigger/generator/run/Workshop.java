@@ -72,7 +72,7 @@ public final class Workshop {
     Accessory<?> accessory = Accessories.kinds().find(kind).orElseThrow(() -> new InputException(
         Fault.of("", "there is no kind " + Texts.quoted(kind), NearMiss.advice(kind, Accessories.kinds().names()),
             Origin.option("kind"))));
-    return new Plan("", "", shelf, Optional.empty(), List.of(request(accessory, name, parameters)), List.of());
+    return new Plan("", "", shelf, Optional.empty(), Stock.NONE, List.of(request(accessory, name, parameters)), List.of());
   }
 
   private static <P extends Record> Request<P> request(Accessory<P> accessory, String name,
@@ -111,7 +111,7 @@ public final class Workshop {
       draft.parts().forEach(part -> fitted.add(
           new Fitted(draft.name(part), draft.request().name(), part.fixings(), draft.request().where())));
     }
-    return HardwareList.of(fitted, Stock.NONE, plan.shelf());
+    return HardwareList.of(fitted, plan.stock(), plan.shelf());
   }
 
   private List<Draft> drafts(Plan plan) {

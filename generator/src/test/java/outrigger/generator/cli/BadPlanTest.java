@@ -193,7 +193,7 @@ class BadPlanTest {
         name = "A"
         """);
     assertRefused(List.of(
-        "there is no top key \"colour\" (p.toml, line 2, column 1). Known are: defaults, material, part, presets, "
+        "there is no top key \"colour\" (p.toml, line 2, column 1). Known are: defaults, material, on-hand, part, presets, "
             + "printer, title.",
         "a: width is \"nan\" (p.toml, line 6, column 1), not a length: not a number. "
             + "Write a length in mm, in or thou, such as 6, 6mm, 0.25in or 40thou.",

@@ -77,6 +77,26 @@ class HardwareTest {
     }
   }
 
+  /** 10 and 12 both do: what is in the drawer is taken, and what it lacks is to buy. */
+  @Test
+  void hardware_onHand_isPreferredAndCounted() throws IOException {
+    String csv = run("[on-hand]\nhardware = [\"M3-socket x 12:2\", \"M3 nut:50\", \"6x2 magnet:1\"]\n"
+        + MOUNT.formatted("4"), "--csv").out();
+    assertTrue(csv.contains("screw,M3-socket x 12,2,1,2,1,"), csv);
+    assertTrue(csv.contains("nut,M3 nut (ISO 4032),2,1,50,0,"), csv);
+    assertTrue(csv.contains("magnet,6x2 magnet,1,1,1,1,"), csv);
+  }
+
+  @Test
+  void hardware_badOnHand_tellsEveryFaultWithItsPlace() throws IOException {
+    Run run = run("[on-hand]\nhardware = [\"M3-sockt x 9:2\", \"M3 nut\"]\nscrews = 3\n" + MOUNT.formatted("4"));
+    assertEquals(Exit.BAD_INPUT, run.exit());
+    assertTrue(run.err().contains("on-hand: hardware is \"M3-sockt x 9:2\" (trial.toml, line 2, column 1), and there is no "
+        + "screw M3-sockt. Did you mean"), run.err());
+    assertTrue(run.err().contains("which says no count from 1 to 9999 behind a colon"), run.err());
+    assertTrue(run.err().contains("screws"), run.err());
+  }
+
   @Test
   void hardware_noScrewLongEnough_saysTheNearestThatWorksAndExits2() throws IOException {
     String plan = "[[part]]\nkind = \"bumper-spacer\"\nname = \"thick\"\nthickness = 30\n";
