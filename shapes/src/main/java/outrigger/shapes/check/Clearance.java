@@ -40,17 +40,18 @@ final class Clearance {
   /**
    * Whether all patches keep clear of each other and of themselves.
    *
-   * @param groups for each patch a number it has in common with those it is known to keep clear of; -1 for none
+   * @param groups for each patch the region in which it is known to keep clear of all; -1 for none
    * @param overlapping patches not known to keep clear of themselves
    */
-  boolean holds(int[] groups, int[] overlapping) {
+  boolean holds(Regions regions, int[] groups, int[] overlapping) {
     for (int p : overlapping) {
       if (!facetTree(p).selfPairs((i, j) -> properFacets(facet(p, i), facet(p, j)))) {
         return false;
       }
     }
     BoxTree tree = BoxTree.of(boxes);
-    if (!tree.pairsAcross(groups, (p, q) -> isLarge(p) || isLarge(q) || areClear(p, q))) {
+    Layers layers = new Layers(surface, edges, regions, boxesOfRegions(regions, groups));
+    if (!tree.pairsAcross(groups, layers, (p, q) -> isLarge(p) || isLarge(q) || areClear(p, q))) {
       return false;
     }
     for (int p = 0; p < patches.count(); p++) {
@@ -204,6 +205,18 @@ final class Clearance {
     for (int p = 0; p < patches.count(); p++) {
       for (int i = rims.start(p); i < rims.start(p + 1); i++) {
         enclose(b, p, edges.from(rims.half(i)));
+      }
+    }
+    return b;
+  }
+
+  private int[] boxesOfRegions(Regions regions, int[] groups) {
+    int[] b = new int[6 * regions.count()];
+    clear(b);
+    for (int p = 0; p < groups.length; p++) {
+      for (int k = 0; k < 3 && groups[p] >= 0; k++) {
+        b[6 * groups[p] + k] = Math.min(b[6 * groups[p] + k], boxes[6 * p + k]);
+        b[6 * groups[p] + 3 + k] = Math.max(b[6 * groups[p] + 3 + k], boxes[6 * p + 3 + k]);
       }
     }
     return b;

@@ -60,7 +60,7 @@ final class QuickProof {
         unknown[n++] = p;
       }
     }
-    return new Clearance(surface, edges, patches).holds(groups, Arrays.copyOf(unknown, n));
+    return new Clearance(surface, edges, patches).holds(regions, groups, Arrays.copyOf(unknown, n));
   }
 
   private Shells shells() {

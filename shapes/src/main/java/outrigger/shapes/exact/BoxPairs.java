@@ -15,6 +15,7 @@ final class BoxPairs {
   private final int leaves;
   private final int[] groups;
   private final int[] nodeGroups;
+  private final BoxTree.GroupPairs clear;
   private final BoxTree.PairVisitor visitor;
 
   /**
@@ -22,11 +23,13 @@ final class BoxPairs {
    *
    * @param groups group of each box, or nothing at all for a search without groups
    */
-  BoxPairs(int[] boxes, int[] order, int[] nodes, int leaves, int[] groups, BoxTree.PairVisitor visitor) {
+  BoxPairs(int[] boxes, int[] order, int[] nodes, int leaves, int[] groups, BoxTree.GroupPairs clear,
+      BoxTree.PairVisitor visitor) {
     this.boxes = boxes;
     this.order = order;
     this.nodes = nodes;
     this.leaves = leaves;
+    this.clear = clear;
     this.visitor = visitor;
     this.groups = new int[order.length];
     nodeGroups = new int[2 * leaves];
@@ -59,6 +62,10 @@ final class BoxPairs {
     return group >= 0 && group == other;
   }
 
+  private boolean areClear(int group, int other) {
+    return group >= 0 && other >= 0 && clear.areClear(Math.min(group, other), Math.max(group, other));
+  }
+
   boolean within(int node) {
     if (nodeGroups[node] >= 0) {
       return true;
@@ -85,7 +92,7 @@ final class BoxPairs {
 
   /** Both nodes stand on the same level, the tree being perfect. */
   private boolean between(int a, int b) {
-    if (isOne(nodeGroups[a], nodeGroups[b]) || !overlap(nodes, a, nodes, b)) {
+    if (isOne(nodeGroups[a], nodeGroups[b]) || !overlap(nodes, a, nodes, b) || areClear(nodeGroups[a], nodeGroups[b])) {
       return true;
     }
     if (a < leaves) {

@@ -30,6 +30,13 @@ public final class BoxTree {
     boolean visit(int first, int second);
   }
 
+  /** Knows which groups of boxes need not be compared. */
+  @FunctionalInterface
+  public interface GroupPairs {
+    /** Whether no pair from two different groups is wanted, {@code first < second}. May be asked more than once. */
+    boolean areClear(int first, int second);
+  }
+
   private final int count;
   private final int leaves;
   private final int[] order;
@@ -173,7 +180,7 @@ public final class BoxTree {
    * @return whether the search ran to its end, not stopped by the visitor
    */
   public boolean selfPairs(PairVisitor visitor) {
-    return new BoxPairs(boxes, order, nodes, leaves, new int[0], visitor).within(1);
+    return new BoxPairs(boxes, order, nodes, leaves, new int[0], (a, b) -> false, visitor).within(1);
   }
 
   /**
@@ -181,9 +188,10 @@ public final class BoxTree {
    * pairs within it cost nothing.
    *
    * @param groups group of each box, 0 or more; -1 for a box of no group
+   * @param clear whose pairs may be left out as well; they may come all the same
    * @return whether the search ran to its end, not stopped by the visitor
    */
-  public boolean pairsAcross(int[] groups, PairVisitor visitor) {
-    return new BoxPairs(boxes, order, nodes, leaves, groups, visitor).within(1);
+  public boolean pairsAcross(int[] groups, GroupPairs clear, PairVisitor visitor) {
+    return new BoxPairs(boxes, order, nodes, leaves, groups, clear, visitor).within(1);
   }
 }

@@ -94,6 +94,36 @@ class QuickProofTest {
     assertTrue(seen[0] > 100 && seen[1] > 100, "both answers must occur often: " + Arrays.toString(seen));
   }
 
+  /** Drums on drums: rims of many corners between regions, some corners moved within their plane or out of it. */
+  @Test
+  void examine_stacksOfDrums_asTheExaminationSays() {
+    for (int i = 0; i < 300 * MORE; i++) {
+      Random random = new Random(SEED + i);
+      int n = 16 + random.nextInt(40);
+      int levels = 2 + random.nextInt(4);
+      int[][][] loops = new int[levels][][];
+      int z = 0;
+      for (int l = 0; l < levels; l++) {
+        loops[l] = Meshes.circle(n, 20 + random.nextInt(5_000), z);
+        z += random.nextInt(7) == 0 ? 0 : 1 + random.nextInt(3_000);
+      }
+      for (int k = random.nextInt(4); k > 0; k--) {
+        int[] corner = loops[random.nextInt(levels)][random.nextInt(n)];
+        int[] to = loops[random.nextInt(levels)][random.nextInt(n)];
+        int share = 1 + random.nextInt(3);
+        corner[0] += (to[0] - corner[0]) / share;
+        corner[1] += (to[1] - corner[1]) / share;
+        corner[2] += random.nextInt(4) == 0 ? (to[2] - corner[2]) / share : 0;
+      }
+      Soup soup = new Soup();
+      for (int l = 1; l < levels; l++) {
+        soup.add(Meshes.wall(loops[l - 1], loops[l]));
+      }
+      compare(soup.fan(loops[levels - 1]).fan(Meshes.reversed(loops[0])).mesh(), "drums, seed " + (SEED + i));
+    }
+    assertTrue(seen[0] > 50 && seen[1] > 50, "both answers must occur often: " + Arrays.toString(seen));
+  }
+
   private void compare(Mesh mesh, String what) {
     Surface surface = new Surface(mesh);
     Findings findings = new Findings();
