@@ -52,7 +52,7 @@ record Job(Draft draft, Part part, Workers workers) {
     }
     CheckedMesh mesh = verdict.proven().get();
     byte[] stl = StlWriter.bytes(mesh, "Outrigger " + kind + " " + name());
-    PrintReport report = Printability.examine(new Specimen(mesh, draft.limits(), part.stated(), workers));
+    PrintReport report = Printability.examine(new Specimen(mesh, draft.limits(), part.heights(), workers));
     return Outcome.made(new Made(name(), kind, draft.values(), part, mesh, report, stl));
   }
 }

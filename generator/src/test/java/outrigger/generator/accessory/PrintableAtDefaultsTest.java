@@ -11,13 +11,6 @@ import outrigger.generator.run.Made;
 import outrigger.generator.run.Progress;
 import outrigger.generator.run.Workshop;
 import outrigger.presets.Shelf;
-import outrigger.shapes.check.Proof;
-import outrigger.shapes.mesh.Mesher;
-import outrigger.shapes.print.Printability;
-import outrigger.shapes.print.PrintLimits;
-import outrigger.shapes.print.PrintReport;
-import outrigger.shapes.print.Specimen;
-import outrigger.shapes.print.Workers;
 
 /** Every part at its defaults, in its stated pose, gives a careful maker nothing to worry about. */
 class PrintableAtDefaultsTest {
@@ -28,9 +21,7 @@ class PrintableAtDefaultsTest {
       for (Made made : new Workshop(1, Progress.NONE)
           .make(Workshop.one(accessory.kind(), accessory.kind(), Shelf.standard(), Map.of())).parts()) {
         tests.add(DynamicTest.dynamicTest(made.name(), () -> {
-          PrintReport report = Printability.examine(new Specimen(Proof.judge(Mesher.mesh(made.part().solid())).proven()
-              .orElseThrow(), PrintLimits.standard(), Map.of(), Workers.of(1)));
-          assertEquals(List.of(), report.concerns());
+          assertEquals(List.of(), made.report().concerns());
         }));
       }
     }

@@ -22,6 +22,16 @@ public record LayerHeight(double height, double firstLayer, double layer, int la
     return new LayerHeight(height, firstLayer, layer, (int) Math.max(0, Math.rint((height - firstLayer) / layer)));
   }
 
+  /**
+   * What comes out of a distance within the part, such as a pocket's depth: both its ends go to their nearest layer.
+   *
+   * @param low height of its lower end above the bed
+   * @param high height of its upper end
+   */
+  public static double between(double low, double high, double firstLayer, double layer) {
+    return of(high, firstLayer, layer).printed() - of(low, firstLayer, layer).printed();
+  }
+
   /** The nearest height that comes out. */
   public double printed() {
     return firstLayer + layers * layer;

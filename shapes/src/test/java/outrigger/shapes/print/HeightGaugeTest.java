@@ -36,6 +36,13 @@ class HeightGaugeTest {
     assertTrue(LayerHeight.of(0.1, 0.2, 0.2).firstLayerToHit().isEmpty());
   }
 
+  /** A floor at 27.46 goes to 27.4 and a top at 30 stays: 2.6 instead of 2.54. */
+  @Test
+  void between_floorAndTop_bothGoToTheirLayers() {
+    assertEquals(2.6, LayerHeight.between(27.46, 30, 0.2, 0.2), 1e-9);
+    assertEquals(0, LayerHeight.between(1.04, 1.08, 0.2, 0.2), 1e-9);
+  }
+
   @Test
   void read_statedHeights_tellsThoseBetweenLayers() {
     PrintLimits limits = PrintLimits.standard().with(Limit.LAYER, 0.3).with(Limit.FIRST_LAYER, 0.3);

@@ -15,6 +15,7 @@ import outrigger.generator.joint.Joint;
 import outrigger.generator.joint.Member;
 import outrigger.generator.joint.ScrewPlace;
 import outrigger.presets.Shelf;
+import outrigger.shapes.print.LayerHeight;
 
 /** What goes with a body mount on paper: notes for the maker and the hardware. */
 final class BodyMountNotes {
@@ -60,7 +61,11 @@ final class BodyMountNotes {
     String held = pocket.fit() == PocketFit.GLUE
         ? "ribs on a circle of " + Words.mm(pocket.grip()) + " hold the magnet while the glue sets"
         : "a lip of " + Words.mm(pocket.grip()) + " keeps the magnet in once it is pressed past";
-    return drawn + held + "; its face lies " + Words.mm(pocket.recess()) + " below the head.";
+    double depth = LayerHeight.between(l.top() - pocket.depth(), l.top(), l.p().printer().firstLayer(),
+        l.p().printer().layer());
+    String layers = Words.mm(depth).equals(Words.mm(pocket.depth())) ? "" : "; layers make the pocket "
+        + Words.number(depth) + " instead of " + Words.mm(pocket.depth()) + " deep";
+    return drawn + held + "; its face lies " + Words.mm(pocket.recess()) + " below the head" + layers + ".";
   }
 
   private static String foot(BodyMountLayout l) {

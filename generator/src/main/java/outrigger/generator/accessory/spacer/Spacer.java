@@ -68,7 +68,8 @@ public final class Spacer implements Accessory<SpacerParams> {
     Bed.require(p.printer(), p.length(), flat ? p.width() : thickness, flat ? thickness : p.width(), "length");
     boolean marked = p.engrave() == Engrave.ALWAYS || p.engrave() == Engrave.SETS && key.equals("set");
     return new Part(suffix, shape.solid(thickness, marked, key), pose(p), notes(shape, thickness),
-        stated(shape, thickness), shape.pattern().count() == 0 ? Fixings.NONE
+        stated(shape, thickness), flat ? Map.of("thickness", thickness) : Map.of("width", p.width()),
+        shape.pattern().count() == 0 ? Fixings.NONE
             : new Fixings(List.of(joint(shape, thickness, key, shelf)), List.of()));
   }
 

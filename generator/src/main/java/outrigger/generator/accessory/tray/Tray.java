@@ -52,7 +52,7 @@ public final class Tray implements Accessory<TrayParams> {
     Layout layout = Layout.of(p.items(), clear);
     int screws = frame.tabs().size();
     return List.of(new Part("", solid(frame, pattern), "Floor down, as it hangs.", notes(frame, pattern, clear, layout),
-        stated(frame, clear, layout), screws == 0 ? Fixings.NONE
+        stated(frame, clear, layout), heights(frame), screws == 0 ? Fixings.NONE
             : new Fixings(List.of(joint(frame, shelf)), List.of())));
   }
 
@@ -117,6 +117,14 @@ public final class Tray implements Accessory<TrayParams> {
     }
     notes.addAll(layout.notes());
     return notes;
+  }
+
+  private static Map<String, Double> heights(TrayFrame frame) {
+    Map<String, Double> heights = new LinkedHashMap<>();
+    heights.put("floor", frame.params().floor());
+    heights.put("wall-height", frame.params().wallHeight());
+    heights.put("height", Math.max(frame.params().wallHeight(), frame.tabTop()));
+    return heights;
   }
 
   private static Map<String, Double> stated(TrayFrame frame, ClearFloor clear, Layout layout) {
