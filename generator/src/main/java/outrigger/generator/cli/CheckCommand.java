@@ -50,6 +50,14 @@ final class CheckCommand implements Command {
       description = "What it is to be printed in. (a name of the table materials)")
   private String material = "";
 
+  @CommandLine.Option(names = "--picture",
+      description = "Draw what was measured on each sound file, NAME.map.png, into the folder of --out.")
+  private boolean picture;
+
+  @CommandLine.Option(names = "--out", paramLabel = "FOLDER",
+      description = "Where the pictures go. (default out)")
+  private String out = Arguments.OUT;
+
   @CommandLine.Mixin
   private PrintOptions printing = new PrintOptions();
 
@@ -82,6 +90,9 @@ final class CheckCommand implements Command {
     List<Checked> all = files.stream().map(file -> check(file, limits)).toList();
     int exit = all.stream().anyMatch(checked -> checked.fault().isPresent()) ? Exit.BAD_INPUT
         : all.stream().allMatch(Checked::isGood) ? Exit.DONE : Exit.UNSOUND;
+    if (picture) {
+      MapFiles.write(all, Arguments.path("--out", out));
+    }
     CheckReport.print(console, all, exit);
     return exit;
   }

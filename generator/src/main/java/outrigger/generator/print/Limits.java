@@ -29,7 +29,7 @@ public final class Limits {
     values.put(Limit.OVERHANG, printer.overhang());
     values.put(Limit.BRIDGE, printer.bridge());
     values.put(Limit.WALL, printer.minimumWall());
-    values.put(Limit.HEIGHT_ERROR, printer.layer() / 2);
+    values.put(Limit.HEIGHT_ERROR, printer.layer() / 4);
     // One line's width decides what is printed at all; a wish for the width itself moves what hangs on it.
     double width = wishes.getOrDefault(Limit.EXTRUSION_WIDTH, printer.extrusionWidth());
     for (Limit line : new Limit[] {Limit.EXTRUSION_WIDTH, Limit.LINE, Limit.GAP, Limit.STROKE}) {

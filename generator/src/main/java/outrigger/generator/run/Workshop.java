@@ -188,6 +188,17 @@ public final class Workshop {
     new OutputFolder(folder).write(files);
   }
 
+  /**
+   * Writes files by name into a folder, all of them or none.
+   *
+   * @throws InputException if the folder or a file in it cannot be written
+   */
+  public static void writeBytes(Map<String, byte[]> files, Path folder) {
+    List<OutputFile> all = new ArrayList<>();
+    files.forEach((name, bytes) -> all.add(new OutputFile(name, bytes)));
+    new OutputFolder(folder).write(all);
+  }
+
   private static <P extends Record> Draft draft(Request<P> request, Plan plan) {
     Shelf shelf = plan.shelf();
     try {

@@ -36,7 +36,7 @@ import outrigger.shapes.num.Axis;
 class AccessoryContractTest {
   /** Options of every {@code make} command, and keys of every plan, that no parameter may be named like. */
   private static final Set<String> TAKEN = Set.of("name", "kind", "out", "material", "presets", "json", "help",
-      "threads");
+      "threads", "limit", "limits", "write-anyway", "picture");
   private static final Shelf SHELF = Shelf.standard();
 
   private static Batch make(Accessory<?> accessory, Map<String, String> parameters) {

@@ -17,13 +17,14 @@ final class HeightGauge implements Gauge {
     List<Concern> concerns = new ArrayList<>();
     List<Fact> facts = new ArrayList<>();
     double tall = specimen.measures().maxZ() - specimen.bed();
-    Map<String, Double> heights = specimen.heights().isEmpty() ? Map.of("height", tall) : specimen.heights();
+    boolean isPromised = !specimen.heights().isEmpty();
+    Map<String, Double> heights = !isPromised ? Map.of("height", tall) : specimen.heights();
     for (Map.Entry<String, Double> entry : heights.entrySet()) {
       LayerHeight height = LayerHeight.of(entry.getValue(), specimen.limit(Limit.FIRST_LAYER),
           specimen.limit(Limit.LAYER));
       facts.add(new Fact("printed-" + entry.getKey(), height.printed(), "mm", words(entry.getKey(), height)));
-      // Halfway between two layers is as far as a height can lie off: adding decimals must not tip it over.
-      if (Math.abs(height.error()) > specimen.limit(Limit.HEIGHT_ERROR) + 1e-6) {
+      // A file promises no height, so there is nothing to miss; adding decimals must not tip a height over the limit.
+      if (isPromised && Math.abs(height.error()) > specimen.limit(Limit.HEIGHT_ERROR) + 1e-6) {
         concerns.add(concern(specimen, entry.getKey(), height));
       }
     }

@@ -21,6 +21,8 @@ final class MaterialGauge implements Gauge {
   private static final double SHORT = 0.6;
   private static final double LONG = 1.6;
   private static final double SECONDS_PER_MINUTE = 60;
+  /** Part of a layer that is none. */
+  private static final double SLIVER = 0.01;
 
   @Override
   public String name() {
@@ -73,7 +75,8 @@ final class MaterialGauge implements Gauge {
   private static Fact time(Specimen s, double plastic) {
     double path = plastic / (s.limit(Limit.EXTRUSION_WIDTH) * s.limit(Limit.LAYER));
     double height = s.measures().maxZ() - s.measures().minZ();
-    double layers = 1 + Math.max(0, Math.ceil((height - s.limit(Limit.FIRST_LAYER)) / s.limit(Limit.LAYER)));
+    // A height may stand over its layers by the rounding to the grid.
+    double layers = 1 + Math.max(0, Math.ceil((height - s.limit(Limit.FIRST_LAYER)) / s.limit(Limit.LAYER) - SLIVER));
     double minutes = (path / s.limit(Limit.SPEED) + layers * s.limit(Limit.LAYER_PAUSE)) / SECONDS_PER_MINUTE;
     return new Fact("time", minutes, "min", words("prints in about %.0f min (%.0f to %.0f; an estimate from %.0f mm/s on "
         + "the mean and %.0f s a layer, not checked against a printed part)", minutes, SHORT * minutes, LONG * minutes,
