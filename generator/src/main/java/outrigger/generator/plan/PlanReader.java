@@ -19,6 +19,8 @@ import outrigger.generator.param.InputException;
 import outrigger.generator.param.NearMiss;
 import outrigger.generator.param.Origin;
 import outrigger.generator.param.Texts;
+import outrigger.generator.truck.Tables;
+import outrigger.generator.truck.Truck;
 import outrigger.presets.Material;
 import outrigger.presets.Shelf;
 
@@ -35,6 +37,10 @@ public final class PlanReader {
   private static final String MATERIAL = "material";
   private static final String ON_HAND = "on-hand";
   private static final Set<String> TOP = new TreeSet<>(List.of(TITLE, PRINTER, MATERIAL, PRESETS, DEFAULTS, ON_HAND, PART));
+
+  static {
+    TOP.addAll(Tables.keys());
+  }
 
   private final Kinds kinds;
   private final Optional<Path> ownPresets;
@@ -107,7 +113,15 @@ public final class PlanReader {
         fault(DEFAULTS, DEFAULTS + " is no table", "Begin it with a line [defaults].");
       }
       Optional<Material> material = material(shelf);
-      return new Plan(file, text(TITLE).orElse(""), shelf, material, stock(shelf), requests(), faults);
+      return new Plan(file, text(TITLE).orElse(""), shelf, material, stock(shelf), truck(shelf), requests(), faults);
+    }
+
+    private Optional<Truck> truck(Shelf shelf) {
+      Given option = options.get(PRINTER);
+      Optional<Given> printer = option != null ? Optional.of(option)
+          : toml.get(List.of(PRINTER)) instanceof String name ? Optional.of(Given.of(name, place(PRINTER)))
+          : Optional.empty();
+      return new TruckReader(file, toml, shelf, faults).read(printer);
     }
 
     private Optional<Material> material(Shelf shelf) {

@@ -72,7 +72,8 @@ public final class Workshop {
     Accessory<?> accessory = Accessories.kinds().find(kind).orElseThrow(() -> new InputException(
         Fault.of("", "there is no kind " + Texts.quoted(kind), NearMiss.advice(kind, Accessories.kinds().names()),
             Origin.option("kind"))));
-    return new Plan("", "", shelf, Optional.empty(), Stock.NONE, List.of(request(accessory, name, parameters)), List.of());
+    return new Plan("", "", shelf, Optional.empty(), Stock.NONE, Optional.empty(),
+        List.of(request(accessory, name, parameters)), List.of());
   }
 
   private static <P extends Record> Request<P> request(Accessory<P> accessory, String name,
