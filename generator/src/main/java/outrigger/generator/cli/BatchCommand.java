@@ -1,11 +1,14 @@
 package outrigger.generator.cli;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import outrigger.generator.accessory.Kinds;
 import outrigger.generator.joint.HardwareCsv;
 import outrigger.generator.joint.HardwareList;
+import outrigger.generator.layout.Arrangement;
 import outrigger.generator.param.Given;
 import outrigger.generator.param.Origin;
 import outrigger.generator.param.Param;
@@ -15,6 +18,8 @@ import outrigger.generator.plan.Plan;
 import outrigger.generator.plan.PlanReader;
 import outrigger.generator.run.Batch;
 import outrigger.generator.run.Extra;
+import outrigger.generator.run.Json;
+import outrigger.generator.run.LayoutJson;
 import outrigger.generator.run.Workshop;
 import outrigger.presets.Shelf;
 import picocli.CommandLine;
@@ -81,9 +86,16 @@ final class BatchCommand implements Command {
     return overrides;
   }
 
-  private Extra[] extras(HardwareList hardware) {
-    Extra list = Extra.text(HardwareCsv.FILE, HardwareCsv.text(hardware));
-    return picture ? new Extra[] {Extra.MANIFEST, list, Extra.PICTURES} : new Extra[] {Extra.MANIFEST, list};
+  private Extra[] extras(HardwareList hardware, Arrangement layout) {
+    List<Extra> extras = new ArrayList<>(List.of(Extra.MANIFEST,
+        Extra.text(HardwareCsv.FILE, HardwareCsv.text(hardware))));
+    if (!layout.laid().isEmpty()) {
+      extras.add(Extra.text(LayoutJson.FILE, Json.text(json -> LayoutJson.write(json, layout))));
+    }
+    if (picture) {
+      extras.add(Extra.PICTURES);
+    }
+    return extras.toArray(Extra[]::new);
   }
 
   @Override
@@ -93,9 +105,10 @@ final class BatchCommand implements Command {
     Workshop.refuseUnfit(folder);
     Plan read = new PlanReader(kinds, root.ownPresets(), overrides()).read(Arguments.path("PLAN", plan)).with(printing.limits());
     HardwareList hardware = workshop.hardware(read);
+    Arrangement layout = workshop.layout(read);
     Batch batch = workshop.make(read);
-    writing.write(workshop, batch, folder, extras(hardware));
-    MakeReport.printTable(console, batch, folder);
+    writing.write(workshop, batch, folder, extras(hardware, layout));
+    MakeReport.printTable(console, batch, layout, folder);
     return Exit.DONE;
   }
 }

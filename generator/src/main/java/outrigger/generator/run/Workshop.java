@@ -12,6 +12,7 @@ import outrigger.generator.accessory.Part;
 import outrigger.generator.joint.Fitted;
 import outrigger.generator.joint.HardwareList;
 import outrigger.generator.joint.Stock;
+import outrigger.generator.layout.Arrangement;
 import outrigger.generator.param.Fault;
 import outrigger.generator.param.Given;
 import outrigger.generator.param.InputException;
@@ -21,6 +22,7 @@ import outrigger.generator.param.ParamSpec;
 import outrigger.generator.param.ParamValues;
 import outrigger.generator.param.Refused;
 import outrigger.generator.param.Texts;
+import outrigger.generator.plan.Cargo;
 import outrigger.generator.plan.Plan;
 import outrigger.generator.plan.Request;
 import outrigger.generator.print.Limits;
@@ -72,7 +74,7 @@ public final class Workshop {
     Accessory<?> accessory = Accessories.kinds().find(kind).orElseThrow(() -> new InputException(
         Fault.of("", "there is no kind " + Texts.quoted(kind), NearMiss.advice(kind, Accessories.kinds().names()),
             Origin.option("kind"))));
-    return new Plan("", "", shelf, Optional.empty(), Stock.NONE, Optional.empty(),
+    return new Plan("", "", shelf, Optional.empty(), Stock.NONE, Optional.empty(), Cargo.NONE,
         List.of(request(accessory, name, parameters)), List.of());
   }
 
@@ -113,6 +115,15 @@ public final class Workshop {
           new Fitted(draft.name(part), draft.request().name(), part.fixings(), draft.request().where())));
     }
     return HardwareList.of(fitted, plan.stock(), plan.shelf());
+  }
+
+  /**
+   * Lays what a plan's truck must carry into its trays and between its rails. Writes nothing.
+   *
+   * @throws InputException with every fault of the plan, if it has any, or with every item that finds no place
+   */
+  public Arrangement layout(Plan plan) {
+    return new Rooms(plan, drafts(plan)).arrange();
   }
 
   private List<Draft> drafts(Plan plan) {

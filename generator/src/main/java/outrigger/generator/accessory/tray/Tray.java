@@ -140,6 +140,7 @@ public final class Tray implements Accessory<TrayParams> {
     stated.put("clear-length", clear.length());
     stated.put("clear-width", clear.width());
     stated.put("clear-height", clear.height());
+    stated.put("clear-y", clear.y());
     if (p.tabs() > 0) {
       stated.putAll(frame.hole().hole().stated(frame.tabDepth()));
       stated.put("hole-height", frame.holeZ());
