@@ -7,7 +7,6 @@ import outrigger.generator.accessory.Accessory;
 import outrigger.generator.joint.Stock;
 import outrigger.generator.param.Given;
 import outrigger.generator.param.Origin;
-import outrigger.generator.plan.Cargo;
 import outrigger.generator.plan.Materials;
 import outrigger.generator.plan.Plan;
 import outrigger.generator.plan.Request;
@@ -68,7 +67,7 @@ final class KindCommand<P extends Record> implements Command {
     Shelf shelf = root.shelf();
     Request<P> request = new Request<>(options.text(NAME).orElse(accessory.kind()), accessory, options.values(), Origin.option(NAME));
     Optional<Given> material = options.text(MATERIAL).map(t -> Given.of(t, Origin.option(MATERIAL)));
-    Plan plan = new Plan("", "", shelf, Materials.find(shelf, material), Stock.NONE, Optional.empty(), Cargo.NONE,
+    Plan plan = new Plan("", "", shelf, Materials.find(shelf, material), Stock.NONE, Optional.empty(),
         List.of(request), List.of())
         .with(printing.limits());
     Path folder = Arguments.path(OUT, options.text(OUT).orElse(Arguments.OUT));

@@ -37,7 +37,7 @@ public final class PlanReader {
   private static final String MATERIAL = "material";
   private static final String ON_HAND = "on-hand";
   private static final Set<String> TOP = new TreeSet<>(List.of(TITLE, PRINTER, MATERIAL, PRESETS, DEFAULTS, ON_HAND,
-      CargoReader.ITEM, CargoReader.BETWEEN, PART));
+      PART));
 
   static {
     TOP.addAll(Tables.keys());
@@ -114,8 +114,7 @@ public final class PlanReader {
         fault(DEFAULTS, DEFAULTS + " is no table", "Begin it with a line [defaults].");
       }
       Optional<Material> material = material(shelf);
-      return new Plan(file, text(TITLE).orElse(""), shelf, material, stock(shelf), truck(shelf),
-          new CargoReader(file, toml, shelf, faults).read(), requests(), faults);
+      return new Plan(file, text(TITLE).orElse(""), shelf, material, stock(shelf), truck(shelf), requests(), faults);
     }
 
     private Optional<Truck> truck(Shelf shelf) {

@@ -6,8 +6,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import outrigger.generator.accessory.Words;
+import outrigger.generator.layout.Arranger;
 import outrigger.generator.param.Fault;
 import outrigger.generator.param.Origin;
+import outrigger.generator.truck.ItemParams;
 import outrigger.generator.truck.MountParams;
 import outrigger.generator.truck.RailAt;
 import outrigger.generator.truck.RailParams;
@@ -61,6 +63,15 @@ final class TruckChecks {
       double nearest = Math.max(rail.rear(), Math.min(rail.front(), x));
       faults.add(mount.fault("x", "x is " + Words.mm(x) + ", but the rails reach from " + Words.mm(rail.rear()) + " to "
           + Words.mm(rail.front()), "Use " + Words.mm(nearest) + " at most, or make the rails longer."));
+    }
+  }
+
+  /** Items have names of their own, and there are not too many to share out. */
+  void items(List<Told<ItemParams>> items) {
+    names(items, ItemParams::name);
+    if (items.size() > Arranger.MOST_ITEMS) {
+      faults.add(items.get(Arranger.MOST_ITEMS).fault("name", items.size() + " items are more than the "
+          + Arranger.MOST_ITEMS + " that can be laid out", "Name those of one tray as items of that part."));
     }
   }
 

@@ -13,10 +13,12 @@ import outrigger.generator.param.Origin;
 import outrigger.generator.param.ParamSpec;
 import outrigger.generator.param.ParamValues;
 import outrigger.generator.param.Parameter;
+import outrigger.generator.truck.BetweenParams;
 import outrigger.generator.truck.BodyParams;
 import outrigger.generator.truck.BumperParams;
 import outrigger.generator.truck.DriveParams;
 import outrigger.generator.truck.HoleRow;
+import outrigger.generator.truck.ItemParams;
 import outrigger.generator.truck.KeepOut;
 import outrigger.generator.truck.MountParams;
 import outrigger.generator.truck.RailAt;
@@ -60,15 +62,19 @@ final class TruckReader {
     List<Told<MountParams>> mounts = all("mount", MountParams.class);
     List<Told<KeepOut>> keepOuts = all("keep-out", KeepOut.class);
     List<Told<BumperParams>> bumper = all("bumper", BumperParams.class);
+    List<Told<ItemParams>> items = all("item", ItemParams.class);
+    List<Told<BetweenParams>> between = all(BetweenParams.KEY, BetweenParams.class);
     List<Told<DriveParams>> drive = all("drive", DriveParams.class);
-    new TruckChecks(faults).check(rail, places, mounts);
+    TruckChecks checks = new TruckChecks(faults);
+    checks.check(rail, places, mounts);
+    checks.items(items);
     Optional<Printer> made = printer(printer);
     if (faults.size() > before || made.isEmpty()) {
       return Optional.empty();
     }
     Rails rails = Rails.of(rail.get(0).record(), places.stream().map(Told::record).toList());
     return Optional.of(new Truck(truck.get(0), rail.get(0), rails, holes, mounts, body.get(0), keepOuts,
-        bumper.stream().findFirst(), drive.stream().findFirst(), made.get()));
+        bumper.stream().findFirst(), items, between.stream().findFirst(), drive.stream().findFirst(), made.get()));
   }
 
   /** The printer, if there is one of that name; that there is none, each part tells. */

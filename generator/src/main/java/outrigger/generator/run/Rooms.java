@@ -9,27 +9,43 @@ import outrigger.generator.layout.Arranger;
 import outrigger.generator.layout.LayoutText;
 import outrigger.generator.layout.LeftOut;
 import outrigger.generator.layout.Room;
+import outrigger.generator.param.BadDimension;
 import outrigger.generator.param.Fault;
+import outrigger.generator.param.InputException;
 import outrigger.generator.param.NearMiss;
-import outrigger.generator.plan.Cargo;
+import outrigger.generator.param.Texts;
 import outrigger.generator.plan.Plan;
+import outrigger.generator.truck.BetweenParams;
+import outrigger.generator.truck.ItemParams;
+import outrigger.generator.truck.Told;
+import outrigger.generator.truck.Truck;
 
 /** The rooms of a truck: trays that carry nothing of their own yet, and the space between the rails. */
 final class Rooms {
   private static final int MOST = 12;
   private static final String ITEMS = "items";
+  private static final String ROOMS = "rooms";
+  private static final String NAME = "name";
 
-  private final Plan plan;
-  private final List<Room> rooms;
+  private final List<Told<ItemParams>> items;
+  private final List<Room> rooms = new ArrayList<>();
 
+  /** @throws InputException where the space between the rails cannot be */
   Rooms(Plan plan, List<Draft> drafts) {
-    this.plan = plan;
-    this.rooms = new ArrayList<>();
+    this.items = plan.truck().map(Truck::items).orElse(List.of());
     for (Draft draft : drafts) {
       draft.parts().stream().filter(part -> isEmptyTray(draft, part))
           .forEach(part -> rooms.add(tray(draft.name(part), part.stated())));
     }
-    plan.cargo().betweenRails().ifPresent(rooms::add);
+    plan.truck().ifPresent(truck -> truck.between().ifPresent(between -> rooms.add(room(between, truck))));
+  }
+
+  private static Room room(Told<BetweenParams> between, Truck truck) {
+    try {
+      return between.record().room(truck.rails());
+    } catch (BadDimension e) {
+      throw new InputException(between.fault(e));
+    }
   }
 
   private static boolean isEmptyTray(Draft draft, Part part) {
@@ -44,33 +60,32 @@ final class Rooms {
   }
 
   Arrangement arrange() {
-    if (plan.cargo().items().isEmpty()) {
+    if (items.isEmpty()) {
       return new Arrangement(List.of(), List.of(), List.of());
     }
     List<Fault> faults = new ArrayList<>();
-    plan.cargo().items().forEach(item -> faults.addAll(unknownRooms(item)));
-    if (rooms.size() > MOST) {
-      faults.add(Fault.of("item", rooms.size() + " trays and spaces are more than the " + MOST
-          + " over which items can be shared out", "Give trays their items.", plan.cargo().items().get(0).where()));
+    items.forEach(item -> faults.addAll(unknownRooms(item)));
+    if (rooms.isEmpty() || rooms.size() > MOST) {
+      faults.add(items.get(0).fault(ROOMS, rooms.isEmpty() ? "items have nowhere to go: there is no tray without items of "
+          + "its own and no table [between-rails]" : rooms.size() + " trays and spaces are more than the " + MOST
+          + " over which items can be shared out", rooms.isEmpty() ? "Add one." : "Give trays their items."));
     }
     FaultList.throwIfAny(faults);
-    Arrangement arrangement = Arranger.arrange(plan.cargo().items().stream().map(Cargo.Wanted::item).toList(), rooms);
+    Arrangement arrangement = Arranger.arrange(items.stream().map(told -> told.record().item()).toList(), rooms);
     FaultList.throwIfAny(arrangement.out().stream().map(this::fault).toList());
     return arrangement;
   }
 
-  private List<Fault> unknownRooms(Cargo.Wanted wanted) {
+  private List<Fault> unknownRooms(Told<ItemParams> told) {
     List<String> names = rooms.stream().map(Room::name).toList();
-    return wanted.item().rooms().stream().filter(name -> !names.contains(name))
-        .map(name -> Fault.of(wanted.item().name(), "there is no tray without items and no space called " + name + " ("
-            + wanted.where().words() + ")", names.isEmpty() ? "Add a tray, or a table [between-rails]."
-                : NearMiss.advice(name, names), wanted.where())).toList();
+    return names.isEmpty() ? List.of() : told.record().rooms().stream().filter(name -> !names.contains(name))
+        .map(name -> told.fault(ROOMS, "there is no tray without items of its own and no space called "
+            + Texts.quoted(name), NearMiss.advice(name, names))).toList();
   }
 
   private Fault fault(LeftOut out) {
-    Cargo.Wanted wanted = plan.cargo().items().stream().filter(w -> w.item().equals(out.item())).findFirst()
+    Told<ItemParams> told = items.stream().filter(item -> item.record().item().equals(out.item())).findFirst()
         .orElseThrow();
-    return Fault.of("layout", LayoutText.out(out) + " (" + wanted.where().words() + ")",
-        "Make a room larger by that much, let it go elsewhere, or leave it out.", wanted.where());
+    return told.fault(NAME, LayoutText.out(out), "Make a room larger by that much, let it go elsewhere, or leave it out.");
   }
 }

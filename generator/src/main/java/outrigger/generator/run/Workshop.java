@@ -22,7 +22,6 @@ import outrigger.generator.param.ParamSpec;
 import outrigger.generator.param.ParamValues;
 import outrigger.generator.param.Refused;
 import outrigger.generator.param.Texts;
-import outrigger.generator.plan.Cargo;
 import outrigger.generator.plan.Plan;
 import outrigger.generator.plan.Request;
 import outrigger.generator.print.Limits;
@@ -74,7 +73,7 @@ public final class Workshop {
     Accessory<?> accessory = Accessories.kinds().find(kind).orElseThrow(() -> new InputException(
         Fault.of("", "there is no kind " + Texts.quoted(kind), NearMiss.advice(kind, Accessories.kinds().names()),
             Origin.option("kind"))));
-    return new Plan("", "", shelf, Optional.empty(), Stock.NONE, Optional.empty(), Cargo.NONE,
+    return new Plan("", "", shelf, Optional.empty(), Stock.NONE, Optional.empty(),
         List.of(request(accessory, name, parameters)), List.of());
   }
 

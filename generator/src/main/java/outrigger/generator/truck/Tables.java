@@ -30,6 +30,8 @@ public final class Tables {
       new Declared("mount", MountParams.class, true, "A place along the truck where the body rests."),
       new Declared("keep-out", KeepOut.class, true, "Room that the body takes: interior tub, engine bay."),
       new Declared("bumper", BumperParams.class, false, "The front bumper."),
+      new Declared("item", ItemParams.class, true, "A thing the truck carries, in a tray or between the rails."),
+      new Declared(BetweenParams.KEY, BetweenParams.class, false, "The space between the rails that is left to items."),
       new Declared("drive", DriveParams.class, false, "Motor, gears, wheels and steering."));
 
   private Tables() {}

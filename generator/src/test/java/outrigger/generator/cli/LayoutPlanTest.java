@@ -13,8 +13,20 @@ import outrigger.generator.accessory.Accessories;
 /** Items of a plan, its trays and the space between its rails. */
 class LayoutPlanTest {
   private static final String PLAN = """
+      [rail]
+      spacing = 36.4
+      front = 40
+      length = 220
+      [[rail-at]]
+      x = -60
+      spacing = 36.4
+      [[rail-at]]
+      x = -180
+      spacing = 30
+
       [between-rails]
-      spacing = ["-180:30", "-60:36.4", "40:36.4"]
+      front = 40
+      rear = -180
       clearance = 0.2
       height = 22
 
@@ -75,31 +87,39 @@ class LayoutPlanTest {
   @Test
   void batch_itemTooLong_saysByHowMuchOnWhichAxis() throws IOException {
     Run run = batch(PLAN.formatted("180", "tray").replace("width = 30", "width = 31"));
-    assertRefused(run, "layout: battery finds no place: tray is too small even when empty, it is 114.8 mm too long and "
-        + "3.4 mm too wide; between-rails is too small even when empty, it is 1.374 mm too wide (trial.toml, line 6, "
-        + "column 1). Make a room larger by that much, let it go elsewhere, or leave it out.\n");
+    assertRefused(run, "item battery: battery finds no place: tray is too small even when empty, it is 114.8 mm too long and "
+        + "3.4 mm too wide; between-rails is too small even when empty, it is 1.374 mm too wide (name: "
+        + "trial.toml, line 19, column 1). Make a room larger by that much, let it go elsewhere, or leave it out.\n");
   }
 
   @Test
   void batch_badItemTables_areAllToldWithTheirPlace() throws IOException {
-    assertRefused(batch(PLAN.formatted("60", "trai")), "receiver: there is no tray without items and no space called trai "
-        + "(trial.toml, line 12, column 1). Did you mean tray?\n");
-    Run run = batch(PLAN.formatted("60", "tray").replace("-60:36.4", "-60;36.4").replace("name = \"battery\"\n", "")
-        .replace("spacing =", "clearence = 2\nspacing ="));
+    assertRefused(batch(PLAN.formatted("60", "trai")), "item receiver: there is no tray without items of its own and no space "
+        + "called \"trai\" (rooms: trial.toml, line 29, column 1). Did you mean tray?\n");
+    Run run = batch(PLAN.formatted("60", "tray").replace("\"receiver\"", "\"battery\"").replace("height = 22",
+        "heigth = 22"));
     assertEquals(Exit.BAD_INPUT, run.exit());
-    for (String part : new String[] {"is no X:WIDTH", "an item has no name", "Did you mean clearance?",
-        "3 faults; nothing was written."}) {
+    for (String part : new String[] {"two are called battery", "Did you mean height?", "2 faults; nothing was written."}) {
       assertTrue(run.err().contains(part), run.err());
     }
   }
 
   @Test
-  void batch_stationsThatMakeNoSpace_areRefused() throws IOException {
-    assertTrue(batch(PLAN.formatted("60", "tray").replace(", \"-60:36.4\", \"40:36.4\"", "")).err()
-        .contains("one station makes no space"));
-    assertTrue(batch(PLAN.formatted("60", "tray").replace("\"40:36.4", "\"-100:36.4")).err()
-        .contains("the stations go back and forth at x -100 mm"));
-    assertTrue(batch(PLAN.formatted("60", "tray").replace("clearance = 0.2", "clearance = 15")).err()
-        .contains("gaps of 15 mm on both sides leave nothing of the 30 mm"));
+  void batch_spaceThatCannotBe_isRefused() throws IOException {
+    String plan = PLAN.formatted("60", "tray");
+    assertTrue(batch(plan.replace("rear = -180", "rear = -181")).err().contains("the space runs from -181 mm to 40 mm, but "
+        + "the rails from -180 mm to 40 mm"));
+    assertTrue(batch(plan.replace("clearance = 0.2", "clearance = 15")).err().contains("leave nothing between them"));
+    assertTrue(batch(plan.replace("rear = -180", "rear = 50")).err().contains("is not behind its front end at 40 mm"));
+    assertTrue(batch(plan.replace("rooms = [\"tray\"]", "").replace("[between-rails]\nfront = 40\nrear = -180\nclearance = "
+        + "0.2\nheight = 22\n", "").replace("straps = 0", "straps = 0\nitems = [\"pack:20x10x5\"]")).err()
+        .contains("items have nowhere to go"));
+  }
+
+  /** A channel's flanges stand inward: 36.4 - 2 x (5 - 1.5) - 2 x 0.2 = 29 are clear, and 30 + 2 are wanted. */
+  @Test
+  void batch_channel_countsItsFlanges() throws IOException {
+    Run run = batch(PLAN.formatted("60", "tray").replace("[rail]", "[rail]\nform = \"channel\"\nweb = 1.5\nflange = 5"));
+    assertTrue(run.err().contains("between-rails is too small even when empty, it is 3 mm too wide"), run.err());
   }
 }
