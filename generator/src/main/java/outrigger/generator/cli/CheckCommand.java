@@ -17,6 +17,7 @@ import outrigger.generator.param.Origin;
 import outrigger.generator.param.Texts;
 import outrigger.generator.plan.Materials;
 import outrigger.generator.print.Limits;
+import outrigger.generator.run.Progress;
 import outrigger.presets.Printer;
 import outrigger.presets.Shelf;
 import outrigger.shapes.check.CheckedMesh;
@@ -39,6 +40,8 @@ import picocli.CommandLine;
         + "is inside. Coordinates that are not on the program's grid of 2^-14 mm are rounded to it first. A "
         + "sound file is measured as it stands: Z up, its lowest point on the bed.")
 final class CheckCommand implements Command {
+  private static final long BYTES_PER_MIB = 1 << 20;
+
   @CommandLine.Parameters(paramLabel = "FILE", arity = "1..*", description = "STL files, binary or ASCII, in mm.")
   private List<String> files = new ArrayList<>();
 
@@ -87,7 +90,9 @@ final class CheckCommand implements Command {
   @Override
   public int run(Console console) {
     PrintLimits limits = limits();
-    List<Checked> all = files.stream().map(file -> check(file, limits)).toList();
+    Progress progress = console.progress();
+    progress.begin(files.size() * Steps.OF_A_FILE);
+    List<Checked> all = files.stream().map(file -> check(file, limits, new Steps(progress, file))).toList();
     int exit = all.stream().anyMatch(checked -> checked.fault().isPresent()) ? Exit.BAD_INPUT
         : all.stream().allMatch(Checked::isGood) ? Exit.DONE : Exit.UNSOUND;
     if (picture) {
@@ -107,12 +112,12 @@ final class CheckCommand implements Command {
     return Limits.of(chosen, Materials.find(shelf, wanted), printing.limits());
   }
 
-  private static PrintReport measure(CheckedMesh mesh, PrintLimits limits) {
+  private static PrintReport measure(CheckedMesh mesh, PrintLimits limits, Steps steps) {
     Workers workers = Workers.of(Runtime.getRuntime().availableProcessors());
-    return Printability.examine(new Specimen(mesh, limits, Map.of(), workers));
+    return Printability.examine(new Specimen(mesh, limits, Map.of(), workers), gauge -> steps.done());
   }
 
-  private static Checked check(String name, PrintLimits limits) {
+  private static Checked check(String name, PrintLimits limits, Steps steps) {
     try {
       Path path = Arguments.path("FILE", name);
       if (Files.isDirectory(path)) {
@@ -121,8 +126,12 @@ final class CheckCommand implements Command {
       StlFile stl = StlReader.read(path);
       StlFile.OnGrid grid = stl.toMesh();
       Proof.Verdict verdict = Proof.judge(grid.mesh());
+      steps.done();
       return new Checked(name, Optional.of(stl), Optional.of(grid), Optional.of(verdict),
-          verdict.proven().map(mesh -> measure(mesh, limits)), Optional.empty());
+          verdict.proven().map(mesh -> measure(mesh, limits, steps)), Optional.empty());
+    } catch (OutOfMemoryError e) {
+      return unread(name, "there are more facets in it than " + Runtime.getRuntime().maxMemory() / BYTES_PER_MIB
+          + " MiB of memory hold", "Split it, or give Java more memory, such as JAVA_TOOL_OPTIONS=-Xmx6g.");
     } catch (NoSuchFileException e) {
       return unread(name, "there is no such file", "Check the path.");
     } catch (AccessDeniedException e) {
@@ -133,6 +142,8 @@ final class CheckCommand implements Command {
       return unread(name, e.what() + " (byte " + e.offset() + ")", e.advice());
     } catch (ShapeException e) {
       return unread(name, e.getMessage().substring(0, e.getMessage().length() - e.advice().length() - 2), e.advice());
+    } finally {
+      steps.rest();
     }
   }
 

@@ -77,7 +77,8 @@ final class CheckReport {
             + Words.number(m.maxZ()) + ")",
         m.facets() + " facets, " + m.vertices() + " vertices, volume " + finite(m.volume()) + " mm3, area "
             + finite(m.area()) + " mm2",
-        "pieces " + m.pieces() + ", shells " + m.shells() + ", genus " + m.genus());
+        "pieces " + m.pieces() + ", shells " + m.shells() + ", genus "
+            + (m.genus() == Measures.NO_GENUS ? "unknown" : m.genus()));
   }
 
   private static String finite(double value) {

@@ -3,6 +3,7 @@ package outrigger.shapes.print;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Consumer;
 
 /** Measures whether a sound part prints: runs every gauge and collects what they read. */
 public final class Printability {
@@ -19,10 +20,24 @@ public final class Printability {
 
   /** What every gauge reads off a part. Same specimen, same report, whatever the number of workers. */
   public static PrintReport examine(Specimen specimen) {
-    return examine(specimen, GAUGES);
+    return examine(specimen, GAUGES, name -> { });
   }
 
-  static PrintReport examine(Specimen specimen, List<Gauge> gauges) {
+  /** How many gauges there are. */
+  public static int count() {
+    return GAUGES.size();
+  }
+
+  /**
+   * The same, telling how far it is.
+   *
+   * @param finished told the name of each gauge when it has read
+   */
+  public static PrintReport examine(Specimen specimen, Consumer<String> finished) {
+    return examine(specimen, GAUGES, finished);
+  }
+
+  static PrintReport examine(Specimen specimen, List<Gauge> gauges, Consumer<String> finished) {
     List<Concern> concerns = new ArrayList<>();
     List<Fact> facts = new ArrayList<>();
     List<FacetField> fields = new ArrayList<>();
@@ -33,6 +48,7 @@ public final class Printability {
       facts.addAll(reading.facts());
       fields.addAll(reading.fields());
       notExamined.addAll(reading.notExamined());
+      finished.accept(gauge.name());
     }
     concerns.sort(Comparator.comparing(Concern::severity));
     return new PrintReport(specimen.limits(), concerns, facts, fields, notExamined);
