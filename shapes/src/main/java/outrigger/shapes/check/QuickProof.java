@@ -50,17 +50,16 @@ final class QuickProof {
     for (int r = 0; r < shown.length; r++) {
       shown[r] = outline.isSimple(regions, r);
     }
+    PatchContact contact = new PatchContact(surface, edges, patches);
     int[] groups = new int[patches.count()];
-    int[] unknown = new int[patches.count()];
-    int n = 0;
     for (int p = 0; p < groups.length; p++) {
       int region = regions.of(patches.facet(patches.start(p)));
       groups[p] = shown[region] ? region : -1;
-      if (!shown[region] && !outline.isSimple(patches, p)) {
-        unknown[n++] = p;
+      if (!shown[region] && !outline.isSimple(patches, p) && !contact.isClearOfItself(p)) {
+        return false;
       }
     }
-    return new Clearance(surface, edges, patches).holds(regions, groups, Arrays.copyOf(unknown, n));
+    return new Clearance(contact, patches, groups).holds(surface, edges, regions);
   }
 
   private Shells shells() {

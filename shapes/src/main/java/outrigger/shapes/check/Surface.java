@@ -122,6 +122,19 @@ final class Surface {
     return false;
   }
 
+  /** Whether a facet's box reaches one that is given by its least and greatest x, y, z from a place on. */
+  boolean reaches(int f, int[] boxes, int at) {
+    for (int k = 0; k < 3; k++) {
+      int a = xyz[3 * corners[3 * f] + k];
+      int b = xyz[3 * corners[3 * f + 1] + k];
+      int c = xyz[3 * corners[3 * f + 2] + k];
+      if (Math.min(a, Math.min(b, c)) > boxes[at + 3 + k] || Math.max(a, Math.max(b, c)) < boxes[at + k]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** Whether {@link #sixVolume} may be asked. */
   boolean isCompact() {
     return compact;
