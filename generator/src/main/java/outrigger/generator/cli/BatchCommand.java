@@ -1,14 +1,10 @@
 package outrigger.generator.cli;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import outrigger.generator.accessory.Kinds;
 import outrigger.generator.joint.HardwareCsv;
-import outrigger.generator.joint.HardwareList;
-import outrigger.generator.layout.Arrangement;
 import outrigger.generator.param.Given;
 import outrigger.generator.param.Origin;
 import outrigger.generator.param.Param;
@@ -18,8 +14,7 @@ import outrigger.generator.plan.Plan;
 import outrigger.generator.plan.PlanReader;
 import outrigger.generator.run.Batch;
 import outrigger.generator.run.Extra;
-import outrigger.generator.run.Json;
-import outrigger.generator.run.LayoutJson;
+import outrigger.generator.run.Working;
 import outrigger.generator.run.Workshop;
 import outrigger.presets.Shelf;
 import picocli.CommandLine;
@@ -86,16 +81,10 @@ final class BatchCommand implements Command {
     return overrides;
   }
 
-  private Extra[] extras(HardwareList hardware, Arrangement layout) {
-    List<Extra> extras = new ArrayList<>(List.of(Extra.MANIFEST,
-        Extra.text(HardwareCsv.FILE, HardwareCsv.text(hardware))));
-    if (!layout.laid().isEmpty()) {
-      extras.add(Extra.text(LayoutJson.FILE, Json.text(json -> LayoutJson.write(json, layout))));
-    }
-    if (picture) {
-      extras.add(Extra.PICTURES);
-    }
-    return extras.toArray(Extra[]::new);
+  private Extra[] extras(Working working) {
+    Extra manifest = Extra.manifest(working::write);
+    Extra list = Extra.text(HardwareCsv.FILE, HardwareCsv.text(working.hardware()));
+    return picture ? new Extra[] {manifest, list, Extra.PICTURES} : new Extra[] {manifest, list};
   }
 
   @Override
@@ -104,11 +93,10 @@ final class BatchCommand implements Command {
     Path folder = Arguments.path("--out", out);
     Workshop.refuseUnfit(folder);
     Plan read = new PlanReader(kinds, root.ownPresets(), overrides()).read(Arguments.path("PLAN", plan)).with(printing.limits());
-    HardwareList hardware = workshop.hardware(read);
-    Arrangement layout = workshop.layout(read);
+    Working working = workshop.working(read);
     Batch batch = workshop.make(read);
-    writing.write(workshop, batch, folder, extras(hardware, layout));
-    MakeReport.printTable(console, batch, layout, folder);
+    writing.write(workshop, batch, folder, extras(working));
+    MakeReport.printTable(console, batch, working, folder);
     return Exit.DONE;
   }
 }

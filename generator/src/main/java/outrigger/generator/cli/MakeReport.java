@@ -4,27 +4,25 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import outrigger.generator.accessory.Words;
-import outrigger.generator.layout.Arrangement;
 import outrigger.generator.layout.LayoutText;
 import outrigger.generator.print.PrintWords;
 import outrigger.generator.run.Batch;
-import outrigger.generator.run.LayoutJson;
+import outrigger.generator.run.Json;
 import outrigger.generator.run.Made;
 import outrigger.generator.run.PartJson;
+import outrigger.generator.run.Working;
 import outrigger.shapes.check.Measures;
 
 /** Tells what was made. */
 final class MakeReport {
   private static final int BYTES_PER_KB = 1000;
 
-  private static final Arrangement NOTHING_LAID = new Arrangement(List.of(), List.of(), List.of());
-
   private MakeReport() {}
 
   /** Everything about each part. */
   static void print(Console console, Batch batch, Path folder) {
     if (console.json()) {
-      json(console, batch, NOTHING_LAID, folder);
+      json(console, batch, json -> { }, folder);
       return;
     }
     for (Made made : batch.parts()) {
@@ -35,9 +33,9 @@ final class MakeReport {
   }
 
   /** One line a part. */
-  static void printTable(Console console, Batch batch, Arrangement layout, Path folder) {
+  static void printTable(Console console, Batch batch, Working working, Path folder) {
     if (console.json()) {
-      json(console, batch, layout, folder);
+      json(console, batch, working::write, folder);
       return;
     }
     List<List<String>> rows = new ArrayList<>();
@@ -50,7 +48,7 @@ final class MakeReport {
     AlignedTable.lines(rows).forEach(console::line);
     console.line("");
     concerns(batch.parts()).forEach(console::line);
-    LayoutText.lines(layout).forEach(console::line);
+    LayoutText.lines(working.layout()).forEach(console::line);
     int count = batch.parts().size();
     console.line(count + (count == 1 ? " part" : " parts") + ", every one proven sound, in " + folder
         + "; notes, poses and hardware in " + folder.resolve("manifest.json") + ".");
@@ -69,13 +67,11 @@ final class MakeReport {
     return lines;
   }
 
-  private static void json(Console console, Batch batch, Arrangement layout, Path folder) {
+  private static void json(Console console, Batch batch, Json.Body working, Path folder) {
     console.json(Exit.DONE, json -> {
       json.put("plan", batch.plan()).put("title", batch.title()).put("folder", folder.toString());
       json.objects("parts", batch.parts(), (part, made) -> PartJson.write(part, batch, made));
-      if (!layout.laid().isEmpty()) {
-        json.object("layout", one -> LayoutJson.write(one, layout));
-      }
+      working.write(json);
     });
   }
 

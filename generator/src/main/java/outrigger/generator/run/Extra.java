@@ -12,12 +12,7 @@ import outrigger.generator.picture.Shown;
 /** What can be written beside print files. */
 public abstract class Extra {
   /** {@code manifest.json}: of every part, where its parameters came from, what it promises and measures. */
-  public static final Extra MANIFEST = new Extra() {
-    @Override
-    List<OutputFile> files(Batch batch, Crew crew) {
-      return List.of(new OutputFile(Manifest.FILE, Manifest.bytes(batch)));
-    }
-  };
+  public static final Extra MANIFEST = manifest(json -> { });
 
   /** A picture of each part beside its print file, a coloured map of what was measured on it, and of more than one all together as {@code parts.png}. */
   public static final Extra PICTURES = new Extra() {
@@ -45,6 +40,16 @@ public abstract class Extra {
   private static final String MAP = ".map.png";
 
   private Extra() {}
+
+  /** The same with what was worked out over all parts. */
+  public static Extra manifest(Json.Body working) {
+    return new Extra() {
+      @Override
+      List<OutputFile> files(Batch batch, Crew crew) {
+        return List.of(new OutputFile(Manifest.FILE, Manifest.bytes(batch, working)));
+      }
+    };
+  }
 
   /** A text by the name of its file, in UTF-8. */
   public static Extra text(String name, String text) {

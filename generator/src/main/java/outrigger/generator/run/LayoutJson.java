@@ -9,9 +9,6 @@ import outrigger.generator.layout.LeftOut;
 
 /** Where items lie as JSON; mm. */
 public final class LayoutJson {
-  /** Name of the file beside print files. */
-  public static final String FILE = "layout.json";
-
   private LayoutJson() {}
 
   /** An arrangement, as members of an object. */

@@ -12,7 +12,6 @@ import outrigger.generator.accessory.Part;
 import outrigger.generator.joint.Fitted;
 import outrigger.generator.joint.HardwareList;
 import outrigger.generator.joint.Stock;
-import outrigger.generator.layout.Arrangement;
 import outrigger.generator.param.Fault;
 import outrigger.generator.param.Given;
 import outrigger.generator.param.InputException;
@@ -108,8 +107,12 @@ public final class Workshop {
    * @throws InputException with every fault of the plan, if it has any, or with every joint that no screw suits
    */
   public HardwareList hardware(Plan plan) {
+    return hardware(plan, drafts(plan));
+  }
+
+  private static HardwareList hardware(Plan plan, List<Draft> drafts) {
     List<Fitted> fitted = new ArrayList<>();
-    for (Draft draft : drafts(plan)) {
+    for (Draft draft : drafts) {
       draft.parts().forEach(part -> fitted.add(
           new Fitted(draft.name(part), draft.request().name(), part.fixings(), draft.request().where())));
     }
@@ -117,12 +120,14 @@ public final class Workshop {
   }
 
   /**
-   * Lays what a plan's truck must carry into its trays and between its rails. Writes nothing.
+   * Works out what concerns all parts of a plan: their hardware, and where the truck's items lie. Writes nothing.
    *
-   * @throws InputException with every fault of the plan, if it has any, or with every item that finds no place
+   * @throws InputException with every fault of the plan, if it has any; every joint that no screw suits; or every item
+   *     that finds no place
    */
-  public Arrangement layout(Plan plan) {
-    return new Rooms(plan, drafts(plan)).arrange();
+  public Working working(Plan plan) {
+    List<Draft> drafts = drafts(plan);
+    return new Working(hardware(plan, drafts), new Rooms(plan, drafts).arrange());
   }
 
   private List<Draft> drafts(Plan plan) {

@@ -78,8 +78,8 @@ class LayoutPlanTest {
     assertTrue(run.out().contains("battery lies in between-rails lengthwise"), run.out());
     assertTrue(run.out().contains("receiver lies in tray lengthwise, its middle at x 0, y 0 mm"), run.out());
     assertTrue(run.out().contains("battery alone in tray: "), run.out());
-    String json = Files.readString(folder.resolve("out").resolve("layout.json"));
-    assertTrue(json.contains("\"item\" : \"battery\",\n      \"room\" : \"between-rails\""), json);
+    String json = Files.readString(folder.resolve("out").resolve("manifest.json"));
+    assertTrue(json.contains("\"item\" : \"battery\",\n        \"room\" : \"between-rails\""), json);
     assertTrue(batch(PLAN.formatted("60", "tray"), "--json").out().contains("\"layout\" : {"));
   }
 
