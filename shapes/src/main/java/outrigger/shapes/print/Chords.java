@@ -23,6 +23,10 @@ record Chords(double x, double y, double held, double loose, double span, List<D
   private static final int MOST = 64;
   /** Lines that differ by so small a share count as alike. */
   private static final double ALIKE = 0.01;
+  /** Share of the area that a line as long as the area is wide weighs. */
+  private static final double LONG = 0.05;
+  /** Of so much of an area as this held, no direction need be looked for further. */
+  private static final double WHOLE = 0.99;
 
   Chords {
     middle = List.copyOf(middle);
@@ -110,11 +114,9 @@ record Chords(double x, double y, double held, double loose, double span, List<D
     return cuts;
   }
 
-  /** Whether it is better than another: holds more, or about as much over shorter lines. */
-  boolean beats(Chords other) {
-    double all = held + loose;
-    double gain = held - other.held;
-    return Math.abs(gain) > 0.02 * all ? gain > 0 : span < other.span - 1e-6 * all;
+  /** How well the direction suits: the share held, less a little for long lines. */
+  private double merit() {
+    return share() - LONG * span / Math.sqrt(held + loose);
   }
 
   /** Share of the area held, 0 to 1. */
@@ -122,16 +124,35 @@ record Chords(double x, double y, double held, double loose, double span, List<D
     return held + loose == 0 ? 0 : held / (held + loose);
   }
 
-  /** The best of the directions that suit a rim: along and square to its longest sides, and every 15 degrees. */
+  /**
+   * The best of the directions that suit a rim: along and square to its longest sides and every 15 degrees, then as near
+   * to the best of these as a degree.
+   */
   static Chords best(Rim rim) {
-    Chords best = null;
-    for (double angle : directions(rim)) {
-      Chords laid = laid(rim, StrictMath.cos(angle), StrictMath.sin(angle));
-      if (best == null || laid.beats(best)) {
+    double[] angles = directions(rim);
+    double at = angles[0];
+    Chords best = at(rim, at);
+    for (double angle : angles) {
+      Chords laid = at(rim, angle);
+      if (laid.merit() > best.merit()) {
         best = laid;
+        at = angle;
+      }
+    }
+    for (double turn = Math.PI / 24; best.held() > 0 && best.share() < WHOLE && turn > Math.PI / 200; turn /= 2) {
+      Chords left = at(rim, at + turn);
+      Chords right = at(rim, at - turn);
+      boolean toLeft = left.merit() > right.merit();
+      if ((toLeft ? left : right).merit() > best.merit()) {
+        best = toLeft ? left : right;
+        at = toLeft ? at + turn : at - turn;
       }
     }
     return best;
+  }
+
+  private static Chords at(Rim rim, double angle) {
+    return laid(rim, StrictMath.cos(angle), StrictMath.sin(angle));
   }
 
   /** Taken from the rim itself, so that a turned rim gets turned directions. */

@@ -66,6 +66,17 @@ final class FlatHull {
     return least;
   }
 
+  /** Greatest distance between two of its corners. */
+  double diameter() {
+    double most = 0;
+    for (int i = 0; i < points.length; i++) {
+      for (int j = 0; j < i; j++) {
+        most = Math.max(most, Math.hypot(points[i][0] - points[j][0], points[i][1] - points[j][1]));
+      }
+    }
+    return most;
+  }
+
   /** Least width, between two parallel lines that touch it on either side. */
   double width() {
     double least = Double.POSITIVE_INFINITY;

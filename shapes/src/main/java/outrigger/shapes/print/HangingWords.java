@@ -6,8 +6,6 @@ import java.util.Optional;
 
 /** Judges what hangs and puts it into words. */
 final class HangingWords {
-  /** From this lean on an underside is called flat, degrees from the vertical. */
-  private static final double FLAT = 80;
   /** Good cooling gets so much further than the limit, degrees: 50 to 60 instead of 45; common practice. */
   private static final double COOLED = 15;
   /**
@@ -47,7 +45,7 @@ final class HangingWords {
   }
 
   private boolean isFlat(Hanging hanging) {
-    double flat = hanging.patches().stream().filter(patch -> undersides.lean(patch.facet()) >= FLAT)
+    double flat = hanging.patches().stream().filter(patch -> undersides.lean(patch.facet()) >= Undersides.FLAT)
         .mapToDouble(Patch::area).sum();
     return flat > hanging.area() / 2;
   }
@@ -55,7 +53,7 @@ final class HangingWords {
   private Concern island(Hanging hanging) {
     Hang first = hanging.hangs().stream().filter(Hang::starts).findFirst().orElseThrow();
     double[] at = Hanging.of(List.of(first), 0).middle();
-    double size = Math.hypot(first.piece().maxX() - first.piece().minX(), first.piece().maxY() - first.piece().minY());
+    double size = FlatHull.around(first.piece().loops()).diameter();
     return new Concern("island", Severity.ERROR, at[0], at[1], at[2], size, 0, Limit.LEDGE, hanging.area(),
         "something starts in the air, " + Words.mm(at[2] - specimen.bed()) + " above the bed, with nothing under it: "
             + extent(hanging),
@@ -119,7 +117,7 @@ final class HangingWords {
 
   private static String extent(Hanging hanging) {
     double[] b = hanging.bounds();
-    return Words.number(hanging.area(), 1) + " mm2 seen from below, within " + Words.number(b[2] - b[0], 1) + " x "
-        + Words.number(b[3] - b[1], 1) + " mm";
+    String within = "within " + Words.number(b[2] - b[0], 1) + " x " + Words.number(b[3] - b[1], 1) + " mm";
+    return hanging.area() < 0.05 ? within : Words.number(hanging.area(), 1) + " mm2 seen from below, " + within;
   }
 }

@@ -56,22 +56,24 @@ final class Hangings {
       }
       List<Hang> under = new ArrayList<>();
       double before = 0;
-      for (int j = window; j < i && hangs.get(j).layer() < hang.layer(); j++) {
+      for (int j = window; j < i; j++) {
         if (isOn(hang, hangs.get(j))) {
           parent[Math.max(find(i), find(j))] = Math.min(find(i), find(j));
-          under.add(hangs.get(j));
-          before = Math.max(before, depth[j]);
+          if (hangs.get(j).layer() < hang.layer()) {
+            under.add(hangs.get(j));
+            before = Math.max(before, depth[j]);
+          }
         }
       }
       depth[i] = depth(hang, before, under);
     }
   }
 
-  /** Whether a piece goes on from a lower one: on the next layer, or by a step steeper than the limit. */
+  /** Whether a piece goes on from a lower one, or one beside it: a layer apart at most, or steeper than the limit. */
   private boolean isOn(Hang upper, Hang lower) {
     int apart = upper.layer() - lower.layer();
-    return (apart == 1 || upper.depth() > apart * layer * tangent) && isNear(upper, lower)
-        && upper.rim().isCarriedBy(lower.rim(), TOUCH);
+    return (apart <= 1 || upper.depth() > apart * layer * tangent) && isNear(upper, lower)
+        && upper.rim().touches(lower.rim(), TOUCH);
   }
 
   private static boolean isNear(Hang a, Hang b) {

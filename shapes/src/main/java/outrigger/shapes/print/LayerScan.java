@@ -19,10 +19,14 @@ final class LayerScan {
   private static final double LEAST_AREA = 1e-4;
   /** Corners nearer to their neighbours' line than this share of a layer are left out: a fifth of the play allowed. */
   private static final double SIMPLER = 0.002;
+  /** Outlines nearer than this share of a layer are one: walls turned off the axes wander by two grid steps. */
+  private static final double SNAP = 0.001;
   /** Distance between the points asked on a free edge, mm. */
   private static final double APART = 0.5;
   /** Of so much of an area as this held at both ends, the rest is corners. */
   private static final double ALL = 0.95;
+  /** With less of a flat area than this held at both ends, the lines held are chance. */
+  private static final double SOME = 0.2;
 
   private final Mesh mesh;
   private final Slicer slicer;
@@ -70,7 +74,7 @@ final class LayerScan {
 
   private List<Hang> compare(int layer, Section above, Section below) {
     List<Hang> hangs = new ArrayList<>();
-    List<Section> pieces = above.minus(below).pieces(LEAST_AREA);
+    List<Section> pieces = above.minus(below, SNAP * layering.layer()).pieces(LEAST_AREA);
     if (!pieces.isEmpty()) {
       OutlineGrid grid = new OutlineGrid(below.loops());
       pieces.forEach(piece -> examine(layer, piece, grid).ifPresent(hangs::add));
@@ -79,13 +83,12 @@ final class LayerScan {
   }
 
   private Optional<Hang> examine(int layer, Section piece, OutlineGrid below) {
-    boolean pit = holdsPit(layer, piece);
     List<Patch> patches = patches(layer, piece);
-    if (patches.isEmpty() && !pit) {
+    if (patches.isEmpty() && !holdsPit(layer, piece)) {
       return Optional.empty();
     }
     Rim rim = Rim.of(piece, below);
-    if (pit && rim.carriedLength() == 0 && nearest(rim, below) > layering.layer()) {
+    if (rim.carriedLength() == 0 && nearest(rim, below) > layering.layer()) {
       return Optional.of(plain(layer, piece, true, rim, patches));
     }
     double reach = layering.step(layer) * tangent;
@@ -104,8 +107,15 @@ final class LayerScan {
         out.add(free);
       }
     }
+    double span = chords.share() >= ALL || chords.share() >= SOME && isFlat(patches) ? chords.span() : 0;
     return Optional.of(new Hang(layer, layering.bottom(layer), piece, false, out.most > reach ? out.most : 0,
-        chords.span(), chords.x(), chords.y(), chords.middle().get(0), chords.middle().get(1), out.points, rim, patches));
+        span, chords.x(), chords.y(), chords.middle().get(0), chords.middle().get(1), out.points, rim, patches));
+  }
+
+  private boolean isFlat(List<Patch> patches) {
+    double all = patches.stream().mapToDouble(Patch::area).sum();
+    return patches.stream().filter(patch -> undersides.lean(patch.facet()) >= Undersides.FLAT).mapToDouble(Patch::area)
+        .sum() > all / 2;
   }
 
   private Hang plain(int layer, Section piece, boolean starts, Rim rim, List<Patch> patches) {

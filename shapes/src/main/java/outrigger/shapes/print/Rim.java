@@ -106,10 +106,14 @@ final class Rim {
     return grid.isWithin(distance, x, y);
   }
 
-  /** Whether a carried edge of this rim starts or ends on another rim, nearer than a distance. */
-  boolean isCarriedBy(Rim other, double within) {
+  /** Whether a corner of either rim lies on the other, nearer than a distance. */
+  boolean touches(Rim other, double within) {
+    return hasCornerOn(other, within) || other.hasCornerOn(this, within);
+  }
+
+  private boolean hasCornerOn(Rim other, double within) {
     for (int e = 0; e < size(); e++) {
-      if (carried[e] && (other.isWithin(within, x0(e), y0(e)) || other.isWithin(within, x1(e), y1(e)))) {
+      if (other.isWithin(within, x0(e), y0(e))) {
         return true;
       }
     }

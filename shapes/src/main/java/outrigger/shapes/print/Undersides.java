@@ -21,6 +21,8 @@ final class Undersides {
    * turns facets of a tenth of a millimetre by 0.04 degrees.
    */
   static final double PLAY = 0.25;
+  /** From this lean on an underside is called flat, degrees from the vertical. */
+  static final double FLAT = 80;
 
   private final Mesh mesh;
   private final int[] steep;

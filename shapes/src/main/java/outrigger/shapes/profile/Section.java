@@ -11,6 +11,8 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.TopologyException;
+import org.locationtech.jts.noding.snap.SnappingNoder;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
@@ -76,6 +78,24 @@ public final class Section {
   /** This area without another. */
   public Section minus(Section other) {
     return other.isEmpty() || isEmpty() ? this : overlay(other, OverlayNG.DIFFERENCE);
+  }
+
+  /**
+   * The same, outlines nearer to each other than a distance taken as one, so that no slivers are left between them.
+   *
+   * @param within the distance, mm, above 0
+   */
+  public Section minus(Section other, double within) {
+    if (other.isEmpty() || isEmpty()) {
+      return this;
+    }
+    try {
+      return new Section(OverlayNG.overlay(geometry, other.geometry, OverlayNG.DIFFERENCE, null,
+          new SnappingNoder(within)));
+    } catch (TopologyException e) {
+      // Where snapping would fold an outline over, slivers are the lesser evil.
+      return minus(other);
+    }
   }
 
   /** What this area and another share. */

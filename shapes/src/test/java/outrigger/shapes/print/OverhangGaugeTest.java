@@ -255,6 +255,14 @@ class OverhangGaugeTest {
     }
   }
 
+  /** A disc whose flank flares faster than a layer is wide starts in the air though its lowest corners lie off it. */
+  @Test
+  void flatConeInTheAir_startsInTheAir() {
+    Concern island = only(Solid.union(Specimens.box(0, 0, 0, 10, 10, 5), Revolution.cone(16, 0, 8.1, 10)));
+    assertEquals("island", island.rule());
+    assertEquals(16, island.measured(), 1.5);
+  }
+
   @Test
   void read_anyNumberOfWorkers_sameReading() {
     Solid part = Solid.union(Specimens.holed(8, 12), Specimens.box(17, 2, 10, 6, 3, 4));
