@@ -1,6 +1,7 @@
 package outrigger.shapes.print;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -17,6 +18,9 @@ final class Poses {
   private static final int MOST = 16;
   /** Directions closer than about this are one. */
   private static final double SAME = 0.002;
+  private static final CubeMap DIRECTIONS = new CubeMap(48);
+  /** A direction may lie on the border of four cells. */
+  private static final int FULLEST = 4 * MOST;
   private static final int KEY_BITS = 12;
   private static final long KEY_OFFSET = 1 << KEY_BITS - 1;
 
@@ -33,11 +37,7 @@ final class Poses {
       poses.add(cross(mesh, t));
     }
     poses.takeLargest(downs);
-    Facets facets = specimen.facets();
-    for (int f = 0; f < facets.count(); f++) {
-      double area = facets.area(f);
-      poses.add(facets.normal(f, 0) * area, facets.normal(f, 1) * area, facets.normal(f, 2) * area);
-    }
+    poses.addFlats(specimen.facets());
     poses.takeLargest(downs);
     return downs;
   }
@@ -50,6 +50,25 @@ final class Poses {
     long vy = mesh.y(t[2]) - mesh.y(t[0]);
     long vz = mesh.z(t[2]) - mesh.z(t[0]);
     return new double[] {uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx};
+  }
+
+  /** Adds the facets of those directions that most area faces: first roughly by cells, then those of the fullest cells. */
+  private void addFlats(Facets facets) {
+    int[] cellOf = new int[facets.count()];
+    double[] areas = new double[DIRECTIONS.cells()];
+    for (int f = 0; f < cellOf.length; f++) {
+      cellOf[f] = DIRECTIONS.cell(facets.normal(f, 0), facets.normal(f, 1), facets.normal(f, 2));
+      areas[cellOf[f]] += facets.area(f);
+    }
+    double[] sorted = areas.clone();
+    Arrays.sort(sorted);
+    double least = sorted[Math.max(0, sorted.length - FULLEST)];
+    for (int f = 0; f < cellOf.length; f++) {
+      if (areas[cellOf[f]] >= least) {
+        double area = facets.area(f);
+        add(facets.normal(f, 0) * area, facets.normal(f, 1) * area, facets.normal(f, 2) * area);
+      }
+    }
   }
 
   /** Adds up normals of about one direction. */
