@@ -50,12 +50,12 @@ final class PoseTrial {
       double a = x[0] * px + x[1] * py + x[2] * pz;
       double b = y[0] * px + y[1] * py + y[2] * pz;
       double c = down[0] * px + down[1] * py + down[2] * pz;
-      most[0] = Math.max(most[0], a);
-      least[0] = Math.min(least[0], a);
-      most[1] = Math.max(most[1], b);
-      least[1] = Math.min(least[1], b);
-      most[2] = Math.max(most[2], c);
-      least[2] = Math.min(least[2], c);
+      most[0] = a > most[0] ? a : most[0];
+      least[0] = a < least[0] ? a : least[0];
+      most[1] = b > most[1] ? b : most[1];
+      least[1] = b < least[1] ? b : least[1];
+      most[2] = c > most[2] ? c : most[2];
+      least[2] = c < least[2] ? c : least[2];
     }
     for (int k = 0; k < 3; k++) {
       most[k] *= Grid.STEP;
