@@ -125,19 +125,43 @@ final class Walls {
 
   private static List<Place> places(Room room, boolean front, double base, Floor floor, List<Packing.Box> boxes,
       List<Packing.Spot> spots) {
-    long up = spots.stream().mapToLong(s -> floor.high(s.x() + s.length()) - s.y() - s.width()).min().orElse(0);
     long used = spots.stream().mapToLong(s -> s.x() + s.length()).max().orElse(0);
-    double aside = floor.isRectangle() ? Micro.mm(floor.along() - used) / 2 : 0;
+    double ahead = floor.isRectangle() ? Micro.mm(floor.along() - used) / 2 : 0;
     List<Place> places = new ArrayList<>();
     for (Packing.Spot s : spots) {
-      double near = Micro.mm(s.x()) + aside;
+      double near = Micro.mm(s.x()) + ahead;
       double far = near + Micro.mm(s.length());
-      double right = base + Micro.mm(s.y()) + Micro.mm(up) / 2;
+      double right = base + Micro.mm(s.y()) + aside(s, spots, floor);
       places.add(new Place(s.box(), front ? room.front() - far : room.rear() + near,
           front ? room.front() - near : room.rear() + far, right, right + Micro.mm(s.width()),
           s.length() != boxes.get(s.box()).length()));
     }
     places.sort(Comparator.comparingInt(Place::number));
     return places;
+  }
+
+  /** How far to the left things go that lie beside each other, so that both walls are equally far. */
+  private static double aside(Packing.Spot one, List<Packing.Spot> spots, Floor floor) {
+    long from = one.x();
+    long to = one.x() + one.length();
+    for (boolean grown = true; grown;) {
+      grown = false;
+      for (Packing.Spot s : spots) {
+        if (s.x() < to && s.x() + s.length() > from && (s.x() < from || s.x() + s.length() > to)) {
+          from = Math.min(from, s.x());
+          to = Math.max(to, s.x() + s.length());
+          grown = true;
+        }
+      }
+    }
+    long low = Long.MAX_VALUE;
+    long high = Long.MAX_VALUE;
+    for (Packing.Spot s : spots) {
+      if (s.x() < to && s.x() + s.length() > from) {
+        low = Math.min(low, s.y() - floor.low(s.x() + s.length()));
+        high = Math.min(high, floor.high(s.x() + s.length()) - s.y() - s.width());
+      }
+    }
+    return Micro.mm(high - low) / 2;
   }
 }

@@ -129,4 +129,44 @@ class ArrangerTest {
     }
     assertTrue(laid > 200, "only " + laid);
   }
+
+  /** The most items that any sharing out over two rectangles lets lie, each sharing tried. */
+  @Test
+  void arrange_randomRooms_laysAsManyAsAnySharing() {
+    Random random = new Random(SEED);
+    for (int round = 0; round < 150; round++) {
+      List<Item> items = new ArrayList<>();
+      for (int i = 0; i < 2 + random.nextInt(4); i++) {
+        items.add(item("i" + i, 5 + random.nextInt(30), 5 + random.nextInt(20), 10));
+      }
+      List<Room> rooms = List.of(Room.rectangle("a", 0, 0, 20 + random.nextInt(30), 15 + random.nextInt(20), 20),
+          Room.rectangle("b", 0, 0, 20 + random.nextInt(30), 15 + random.nextInt(20), 20));
+      int most = 0;
+      for (int way = 0; way < Math.pow(3, items.size()); way++) {
+        most = Math.max(most, laid(items, rooms, way));
+      }
+      assertEquals(most, Arranger.arrange(items, rooms).laid().size(), "seed " + SEED + " round " + round + " " + items);
+    }
+  }
+
+  /** Items laid where digit i of the way says the room of item i, 2 for none; 0 where one room does not take its own. */
+  private static int laid(List<Item> items, List<Room> rooms, int way) {
+    int count = 0;
+    for (int room = 0; room < rooms.size(); room++) {
+      List<Packing.Box> boxes = new ArrayList<>();
+      int digits = way;
+      for (Item item : items) {
+        if (digits % 3 == room) {
+          boxes.add(item.box());
+        }
+        digits /= 3;
+      }
+      Room r = rooms.get(room);
+      if (Packing.lay(boxes, Micro.down(r.length()), Micro.down(r.widest())).isEmpty()) {
+        return 0;
+      }
+      count += boxes.size();
+    }
+    return count;
+  }
 }
