@@ -21,7 +21,8 @@ final class StandingGauge implements Gauge {
   @Override
   public Reading read(Specimen specimen) {
     Layering layering = Layering.of(specimen);
-    Slice foot = Slicer.of(specimen).at(layering.middle(0));
+    Slicer slicer = Slicer.of(specimen);
+    Slice foot = slicer.at(layering.middle(0));
     List<Concern> concerns = new ArrayList<>();
     List<Fact> facts = new ArrayList<>();
     double area = foot.area();
@@ -35,6 +36,9 @@ final class StandingGauge implements Gauge {
       stand(specimen, hull, concerns, facts);
     }
     new BedFit(specimen).judge(concerns);
+    BedHoles holes = new BedHoles(specimen, slicer, foot);
+    concerns.addAll(holes.concerns());
+    facts.addAll(holes.facts());
     return Reading.of(concerns, facts);
   }
 

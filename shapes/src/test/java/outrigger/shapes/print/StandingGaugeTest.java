@@ -79,4 +79,27 @@ class StandingGaugeTest {
     assertEquals(330, error.measured(), 1e-9);
     assertEquals(Limit.BED_Z, read(Specimens.box(0, 0, 0, 60, 60, 250)).concerns().get(0).limit());
   }
+
+  private static Solid pocketed(double bevel) {
+    Solid pocket = Prism.of(Profile.hole(6.4), -1, 3);
+    Solid block = Specimens.box(-10, -10, 0, 20, 20, 8);
+    return bevel == 0 ? block.cut(pocket) : block.cut(pocket, Revolution.coneCutter(6.4 + 2 * bevel, 6.4, 0, bevel));
+  }
+
+  @Test
+  void pocketOnTheBed_isNarrowedByTheBulge() {
+    Concern concern = read(pocketed(0).turn(Axis.Z, 25).move(30, 0, 4)).concerns().get(0);
+    assertEquals("elephant-foot", concern.rule());
+    assertEquals(30, concern.x(), 0.01);
+    assertEquals(4, concern.z());
+    assertEquals(0.2, concern.measured(), 0.01);
+    assertEquals(List.of(), rules(pocketed(0.4)));
+  }
+
+  @Test
+  void holeThroughTheBed_isToldWithWhatIsLeft() {
+    Solid block = Specimens.box(-10, -10, 0, 20, 20, 8).cut(Prism.of(Profile.hole(3.4), -1, 9));
+    assertEquals(List.of(), rules(block));
+    assertEquals(3, fact(block, "narrowed-hole"), 0.02);
+  }
 }
