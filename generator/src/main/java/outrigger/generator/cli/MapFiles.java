@@ -11,6 +11,7 @@ import outrigger.generator.picture.Pictures;
 import outrigger.generator.picture.Shown;
 import outrigger.generator.run.Workshop;
 import outrigger.shapes.check.CheckedMesh;
+import outrigger.shapes.print.PrintReport;
 
 /** Draws what was measured on checked files. */
 final class MapFiles {
@@ -29,7 +30,7 @@ final class MapFiles {
       if (checked.report().isPresent()) {
         String name = Path.of(checked.file()).getFileName().toString().replaceFirst("(?i)\\.stl$", "");
         CheckedMesh mesh = checked.verdict().orElseThrow().proven().orElseThrow();
-        byte[] before = pictures.put(name + END, Pictures.map(new Shown(name, mesh), checked.report().get()));
+        byte[] before = pictures.put(name + END, draw(new Shown(name, mesh), checked.report().get()));
         if (before != null) {
           throw new InputException(Fault.of("check", "two files are called " + name + ", and their pictures would be one",
               "Check them one by one.", Origin.option("--picture")));
@@ -37,5 +38,15 @@ final class MapFiles {
       }
     }
     Workshop.writeBytes(pictures, folder);
+  }
+
+  private static byte[] draw(Shown part, PrintReport report) {
+    try {
+      return Pictures.map(part, report);
+    } catch (OutOfMemoryError e) {
+      throw new InputException(Fault.of(part.name(), "its " + part.mesh().mesh().facetCount() + " facets are too many to "
+          + "draw with the memory there is", "Leave out --picture, or give Java more memory, such as "
+          + "JAVA_TOOL_OPTIONS=-Xmx6g.", Origin.option("--picture")));
+    }
   }
 }

@@ -1,5 +1,6 @@
 package outrigger.shapes.print;
 
+import java.lang.management.ManagementFactory;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -11,8 +12,8 @@ import outrigger.shapes.check.Proof;
 import outrigger.shapes.stl.StlReader;
 
 /**
- * Times each gauge beside reading, welding and proving the same file: {@code PrintTimes RUNS FILE...}. Medians, milliseconds;
- * quote ratios of one run on one machine.
+ * Times each gauge beside reading, welding and proving the same file: {@code PrintTimes RUNS FILE...}. Medians of processor time
+ * on one thread, milliseconds, so that other work on the machine does not count; quote ratios of one run on one machine.
  */
 final class PrintTimes {
   private static final double NANOS_PER_MS = 1e6;
@@ -26,19 +27,23 @@ final class PrintTimes {
     }
   }
 
+  private static long now() {
+    return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+  }
+
   private static void time(int runs, Path file) throws Exception {
     List<List<Double>> columns = new ArrayList<>();
     for (int run = 0; run < runs; run++) {
       List<Double> row = new ArrayList<>();
-      long start = System.nanoTime();
+      long start = now();
       CheckedMesh mesh = Proof.judge(StlReader.read(file).toMesh().mesh()).proven().orElseThrow();
-      row.add((System.nanoTime() - start) / NANOS_PER_MS);
+      row.add((now() - start) / NANOS_PER_MS);
       Specimen specimen = new Specimen(mesh, PrintLimits.standard(), Map.of(),
-          Workers.of(Runtime.getRuntime().availableProcessors()));
+          Workers.of(1));
       for (Gauge gauge : Printability.gauges()) {
-        start = System.nanoTime();
+        start = now();
         gauge.read(specimen);
-        row.add((System.nanoTime() - start) / NANOS_PER_MS);
+        row.add((now() - start) / NANOS_PER_MS);
       }
       columns.add(row);
     }
