@@ -5,7 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 
-/** Tells which heights above the bed fall between layers; without promised ones, it looks at the height over all. */
+/**
+ * Tells which promised heights above the bed fall between layers. Of a part that promises none it tells what becomes of
+ * the height over all, which is no concern: nobody said that it matters.
+ */
 final class HeightGauge implements Gauge {
   @Override
   public String name() {

@@ -63,5 +63,8 @@ class HeightGaugeTest {
     Reading reading = new HeightGauge().read(Specimens.of(Specimens.box(0, 0, 5, 10, 10, 8)));
     assertEquals("height 8 mm comes out exactly: first layer 0.2 and 39 x 0.2", reading.facts().get(0).words());
     assertTrue(reading.concerns().isEmpty());
+    Reading between = new HeightGauge().read(Specimens.of(Specimens.box(0, 0, 5, 10, 10, 8.1)));
+    assertTrue(between.facts().get(0).words().contains("0.1 mm"), between.facts().toString());
+    assertTrue(between.concerns().isEmpty());
   }
 }

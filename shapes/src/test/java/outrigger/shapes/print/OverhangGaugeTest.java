@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -73,6 +74,41 @@ class OverhangGaugeTest {
     assertEquals(polygon * (to * to - from * from), concern.area(), 0.001 * concern.area());
     assertTrue(concern.z() > 0 && concern.z() < height);
     assertAt(concern, 0, 0, concern.z(), 0.01);
+  }
+
+  /** The limit holds whatever the layers, the first layer and the height the part was drawn at. */
+  @ParameterizedTest
+  @CsvSource({"0.05, 0.2", "0.1, 0.25", "0.12, 0.16", "0.3, 0.3", "0.6, 0.4"})
+  void cone_otherLayers_sameAnswer(double layer, double first) {
+    PrintLimits limits = PrintLimits.standard().with(Limit.LAYER, layer).with(Limit.FIRST_LAYER, first);
+    for (double degrees : new double[] {30, 44, 45}) {
+      assertEquals(List.of(), concerns(widening(degrees, 10, 96).turn(Axis.Z, 7).move(3, 4, 5.123), limits));
+    }
+    for (double degrees : new double[] {46, 60}) {
+      List<Concern> found = concerns(widening(degrees, 10, 96).turn(Axis.Z, 7).move(3, 4, 5.123), limits);
+      assertEquals(1, found.size(), found.toString());
+      assertEquals(degrees, found.get(0).measured(), 0.05);
+    }
+    PrintLimits cooled = limits.with(Limit.OVERHANG, 55);
+    assertEquals(List.of(), concerns(widening(55, 10, 96), cooled));
+    assertEquals(1, concerns(widening(56, 10, 96), cooled).size());
+  }
+
+  private static List<Concern> concerns(Solid solid, PrintLimits limits) {
+    return new OverhangGauge().read(Specimens.of(solid, limits)).concerns();
+  }
+
+  /** Brackets turned by any angle about the vertical: rounding bends their faces, the answer stays. */
+  @Test
+  void gussetAtTheLimit_turnedAnyhow_passes() {
+    Random random = new Random(45);
+    for (int i = 0; i < 20; i++) {
+      double leg = 0.6 + 12 * random.nextDouble();
+      double turn = 360 * random.nextDouble();
+      Solid bracket = Specimens.along(1 + 6 * random.nextDouble(), 0, 0, 3, 0, 3, 5, 3 + leg, 5 + leg, 3 + leg, 9 + leg, 0,
+          9 + leg).turn(Axis.Z, turn);
+      assertEquals(List.of(), concerns(bracket), "leg " + leg + " turned by " + turn);
+    }
   }
 
   @Test
