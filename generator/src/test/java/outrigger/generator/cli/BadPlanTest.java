@@ -133,7 +133,7 @@ class BadPlanTest {
       "title = 3\\n[[part]]\\nkind = \"hook\" | title is a number, not a text (p.toml, line 1, column 1). "
           + "Write it in quotes.",
       "tilte = \"x\"\\n[[part]]\\nkind = \"hook\" | there is no top key \"tilte\" (p.toml, line 1, column 1). "
-          + "Did you mean title or item?",
+          + "Did you mean title?",
       "printer = \"demo-0.5\"\\n[[part]]\\nkind = \"hook\" | hook: printer is \"demo-0.5\" (p.toml, line 1, column 1), "
           + "and no printer of that name is on the shelf. Did you mean demo-0.4 or demo-0.6 or demo-0.25?",
       "material = \"PLAA\"\\n[[part]]\\nkind = \"hook\" | material is \"PLAA\" (p.toml, line 1, column 1), and no "
