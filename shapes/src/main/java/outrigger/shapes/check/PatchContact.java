@@ -70,12 +70,12 @@ final class PatchContact {
     facets = BoxTree.of(new int[0]);
   }
 
-  /** Whether the chosen large patch is clear of one no larger. */
+  /** Whether the chosen large patch is clear of one no larger. Not all of a very large one is gone through for that. */
   boolean chosenIsClear(int p, int q) {
-    if (standsOn(q, p) || !isLarge(q) && standsOn(p, q)) {
+    if (standsOn(q, p)) {
       return true;
     }
-    return patches.size(p) <= FEW ? facetsAreClear(p, q) : isClearByTree(p, q);
+    return patches.size(p) > FEW ? isClearByTree(p, q) : !isLarge(q) && standsOn(p, q) || facetsAreClear(p, q);
   }
 
   /**

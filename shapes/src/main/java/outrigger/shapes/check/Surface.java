@@ -13,12 +13,18 @@ final class Surface {
    * determinant of three corners, at most the product of their lengths (Hadamard), and (sqrt(3) 1,210,000)^3 < 2^63.
    */
   private static final long COMPACT = 1_210_000;
+  /**
+   * Square of the bounds' diagonal below which sides of points against facets are told in a long: 128 mm. They too are
+   * determinants, of three differences no longer than the diagonal, and (2^21)^3 = 2^63.
+   */
+  private static final double NARROW = 0x1p42;
 
   private final int[] xyz;
   private final int[] corners;
   private final long[] normals;
   private final byte[] facings;
   private final boolean compact;
+  private final boolean narrow;
 
   Surface(Mesh mesh) {
     xyz = mesh.xyz();
@@ -26,10 +32,19 @@ final class Surface {
     normals = new long[corners.length];
     facings = new byte[facets()];
     long widest = 0;
-    for (int x : xyz) {
-      widest = Math.max(widest, Math.abs((long) x));
+    double squares = 0;
+    for (int k = 0; k < 3; k++) {
+      long min = Integer.MAX_VALUE;
+      long max = Integer.MIN_VALUE;
+      for (int i = k; i < xyz.length; i += 3) {
+        min = Math.min(min, xyz[i]);
+        max = Math.max(max, xyz[i]);
+      }
+      widest = Math.max(widest, Math.max(-min, max));
+      squares += (double) (max - min) * (max - min);
     }
     compact = widest <= COMPACT;
+    narrow = squares < NARROW;
     for (int f = 0; f < corners.length; f += 3) {
       putNormal(f, 3 * corners[f], 3 * corners[f + 1], 3 * corners[f + 2]);
     }
@@ -162,8 +177,13 @@ final class Surface {
   int side(int facet, int v) {
     int p = 3 * v;
     int a = 3 * corners[3 * facet];
-    return Sign.dot(normals[3 * facet], normals[3 * facet + 1], normals[3 * facet + 2], xyz[p] - xyz[a],
-        xyz[p + 1] - xyz[a + 1], xyz[p + 2] - xyz[a + 2]);
+    long x = xyz[p] - xyz[a];
+    long y = xyz[p + 1] - xyz[a + 1];
+    long z = xyz[p + 2] - xyz[a + 2];
+    long nx = normals[3 * facet];
+    long ny = normals[3 * facet + 1];
+    long nz = normals[3 * facet + 2];
+    return narrow ? Long.signum(nx * x + ny * y + nz * z) : Sign.dot(nx, ny, nz, x, y, z);
   }
 
   /** A vertex in words, mm to the micrometre. */

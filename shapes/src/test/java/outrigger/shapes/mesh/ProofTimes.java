@@ -4,16 +4,22 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import outrigger.shapes.check.Meshes;
 import outrigger.shapes.check.Proof;
 import outrigger.shapes.check.Soup;
+import outrigger.shapes.profile.Profile;
+import outrigger.shapes.solid.Prism;
+import outrigger.shapes.solid.Solid;
+import outrigger.shapes.solid.Union;
 import outrigger.shapes.stl.StlWriter;
 
 /**
  * Times the proof and the STL bytes of finished meshes on one thread. Not a test: {@code java -cp
  * shapes/target/classes:shapes/target/test-classes outrigger.shapes.mesh.ProofTimes NAME...}, where a name is a file
- * {@code .ops}, a reference part, {@code ball:TIMES}, {@code cone:CORNERS}, {@code spindle:CORNERS} or {@code holes:ACROSS}.
+ * {@code .ops}, a reference part, {@code ball:TIMES}, {@code cone:CORNERS}, {@code spindle:CORNERS},
+ * {@code holes:ACROSS} or {@code pins:ACROSS}.
  */
 final class ProofTimes {
   private static final long NANOS = 4_000_000_000L;
@@ -38,9 +44,27 @@ final class ProofTimes {
       case "ball" -> Meshes.ball(n, 500 * Meshes.MM).mesh();
       case "cone" -> Meshes.cone(n, 500 * Meshes.MM, 300 * Meshes.MM).mesh();
       case "spindle" -> spindle(n).mesh();
-      case "holes" -> Meshes.holedPlate(n, Meshes.MM).mesh();
+      case "holes" -> Mesher.mesh(plate(n, false));
+      case "pins" -> Mesher.mesh(plate(n, true));
       default -> throw new IllegalArgumentException(name);
     };
+  }
+
+  /** A plate of 2 mm with so many round holes across and along, in a grid, and a loose pin in each if wanted. */
+  private static Solid plate(int across, boolean pins) {
+    double pitch = 1000.0 / (across + 1);
+    Profile[] holes = new Profile[across * across];
+    Solid[] parts = new Solid[pins ? holes.length + 1 : 1];
+    for (int i = 0; i < holes.length; i++) {
+      double x = (i % across - (across - 1) / 2.0) * pitch;
+      double y = (i / across - (across - 1) / 2.0) * pitch;
+      holes[i] = Profile.hole(pitch / 2, pitch / 100).move(x, y);
+      if (pins) {
+        parts[i + 1] = Prism.of(Profile.post(pitch / 3, pitch / 100).move(x, y), -1, 3);
+      }
+    }
+    parts[0] = Prism.of(Profile.rectangle(1000, 1000).cut(holes), 0, 2);
+    return new Union(List.of(parts));
   }
 
   /** Two cones base to base: needles on both sides of one rim. */
