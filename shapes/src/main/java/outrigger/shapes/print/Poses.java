@@ -15,7 +15,7 @@ import outrigger.shapes.mesh.Mesh;
  */
 final class Poses {
   /** Most poses tried of each source. */
-  private static final int MOST = 16;
+  private static final int MOST = 10;
   /** Directions closer than about this are one. */
   private static final double SAME = 0.002;
   private static final CubeMap DIRECTIONS = new CubeMap(48);
