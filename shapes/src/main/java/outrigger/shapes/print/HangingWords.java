@@ -93,9 +93,10 @@ final class HangingWords {
     double angle = StrictMath.toDegrees(StrictMath.atan2(widest.alongY(), widest.alongX()));
     double turned = Math.rint(((angle % 180) + 180) % 180) % 180;
     double[] middle = Hanging.of(List.of(widest), 0).middle();
-    return new Concern("bridge",
-        widest.span() > specimen.limit(Limit.BRIDGE_MOST) ? Severity.ERROR : Severity.CAUTION, widest.midX(),
-        widest.midY(), middle[2], widest.span(), specimen.limit(Limit.BRIDGE), Limit.BRIDGE, hanging.area(),
+    boolean hopeless = widest.span() > specimen.limit(Limit.BRIDGE_MOST);
+    Limit limit = hopeless ? Limit.BRIDGE_MOST : Limit.BRIDGE;
+    return new Concern("bridge", hopeless ? Severity.ERROR : Severity.CAUTION, widest.midX(), widest.midY(), middle[2],
+        widest.span(), specimen.limit(limit), limit, hanging.area(),
         "a bridge of " + Words.mm(widest.span()) + " between what holds both its ends, running at " + Words.number(turned, 0)
             + " degrees from X towards Y: " + extent(hanging),
         "Put a rib or post under it, arch or slope its underside, or print it with support.");

@@ -32,6 +32,8 @@ public enum Limit {
   CONTACT("least-contact", "mm2", 20, 0, 10000, "least area on the bed that holds a part: common practice"),
   SLENDERNESS("most-slender", "times", 8, 1, 100,
       "height over the least width of the foot from which a part may be knocked over: common practice"),
+  BEYOND("most-beyond", "mm", 5, 0, 500,
+      "how far the centre of mass may lie beyond the foot, the first layer's grip holding it: own choice"),
   BRIM("brim", "mm", 5, 0, 50, "brim to leave room for round the part: common practice"),
   FOOT("elephant-foot", "mm", 0.2, 0, 2,
       "how far the first layers bulge, each side: common practice, 0.1 to 0.3 mm over 1 to 3 layers"),

@@ -58,12 +58,13 @@ final class StandingGauge implements Gauge {
     double width = hull.width();
     double up = specimen.measures().centroidZ() - specimen.bed();
     double angle = StrictMath.toDegrees(StrictMath.atan2(inside, up));
-    facts.add(new Fact("tipping-angle", angle, "degree",
-        "leaned over by " + Words.degrees(Math.max(0, angle)) + " it tips"));
-    if (inside <= 0) {
-      concerns.add(new Concern("tips-over", Severity.ERROR, x, y, specimen.bed(), inside, 0, Limit.CONTACT, 0,
-          "the part tips over: its centre of mass lies " + Words.mm(-inside) + " beyond what stands on the bed",
-          "Turn it onto another face, widen its foot, or print it with support."));
+    facts.add(new Fact("tipping-angle", angle, "degree", inside > 0 ? "leaned over by " + Words.degrees(angle) + " it tips"
+        : "its centre of mass lies " + Words.mm(-inside) + " beyond its foot: only the bed's grip holds it"));
+    if (-inside > specimen.limit(Limit.BEYOND)) {
+      concerns.add(new Concern("tips-over", Severity.CAUTION, x, y, specimen.bed(), -inside,
+          specimen.limit(Limit.BEYOND), Limit.BEYOND, 0,
+          "the part may tip over: its centre of mass lies " + Words.mm(-inside) + " beyond what stands on the bed",
+          "Print it with a brim, turn it onto another face, or widen its foot."));
     } else if (tall > specimen.limit(Limit.SLENDERNESS) * width) {
       concerns.add(new Concern("slender", Severity.CAUTION, x, y, specimen.bed(), tall / width,
           specimen.limit(Limit.SLENDERNESS), Limit.SLENDERNESS, 0,

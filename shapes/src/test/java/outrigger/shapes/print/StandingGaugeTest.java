@@ -51,10 +51,16 @@ class StandingGaugeTest {
     Solid part = Specimens.along(10, 0, 0, 5, 0, 5, 10, 40, 10, 40, 15, 0, 15);
     Concern concern = read(part).concerns().get(0);
     assertEquals("tips-over", concern.rule());
-    assertEquals(Severity.ERROR, concern.severity());
     // Post 5 x 10 about x = 2.5, arm 40 x 5 about x = 20: centre at (50 * 2.5 + 200 * 20) / 250 = 16.5.
     assertEquals(16.5, concern.x(), 1e-3);
-    assertEquals(5 - 16.5, concern.measured(), 1e-3);
+    assertEquals(16.5 - 5, concern.measured(), 1e-3);
+  }
+
+  @Test
+  void bracketHeldByItsFoot_passes() {
+    Solid bracket = Specimens.along(8, 0, 0, 4, 0, 4, 10, 14, 20, 14, 25, 0, 25);
+    assertEquals(List.of(), rules(bracket));
+    assertTrue(fact(bracket, "tipping-angle") < 0);
   }
 
   @Test
