@@ -8,7 +8,7 @@ import java.util.Arrays;
  * <p>One sort of longs: the place on the curve in the high bits, the box's number in the low ones. The cells of the
  * curve are cubes, as fine as the bits left over allow (2^14 along the longest side for a million boxes).
  */
-final class BoxOrder {
+public final class BoxOrder {
   /** From here on sorting by counting digits is the faster way; both give the same order. */
   private static final int MANY = 1 << 12;
   /** Bits of a digit: its counts, 16 kB, stay in the nearest cache. */
@@ -16,7 +16,13 @@ final class BoxOrder {
 
   private BoxOrder() {}
 
-  static int[] of(int[] boxes) {
+  /**
+   * The order.
+   *
+   * @param boxes least x, y, z and greatest x, y, z of each box
+   * @return box numbers along the curve
+   */
+  public static int[] of(int[] boxes) {
     int n = boxes.length / 6;
     int numberBits = 32 - Integer.numberOfLeadingZeros(n);
     int bits = Math.min(20, (63 - numberBits) / 3);

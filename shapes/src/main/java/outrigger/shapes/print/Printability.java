@@ -8,8 +8,8 @@ import java.util.function.Consumer;
 /** Measures whether a sound part prints: runs every gauge and collects what they read. */
 public final class Printability {
   /** Every gauge there is, in the order of the report. A new gauge is added here. */
-  private static final List<Gauge> GAUGES = List.of(new OverhangGauge(), new StandingGauge(), new HeightGauge(),
-      new PoseGauge(), new MaterialGauge());
+  private static final List<Gauge> GAUGES = List.of(new WallGauge(), new GapGauge(), new OverhangGauge(),
+      new StandingGauge(), new HeightGauge(), new PoseGauge(), new MaterialGauge());
 
   private Printability() {}
 

@@ -20,6 +20,7 @@ public final class Specimen {
   private final Workers workers;
   private BoxTree tree;
   private Facets facets;
+  private FacetTree facetTree;
 
   /**
    * A part to be measured.
@@ -83,6 +84,14 @@ public final class Specimen {
       facets = new Facets(mesh());
     }
     return facets;
+  }
+
+  /** Facets in mm for asking what lies near a place; made once. */
+  synchronized FacetTree facetTree() {
+    if (facetTree == null) {
+      facetTree = FacetTree.of(mesh());
+    }
+    return facetTree;
   }
 
   private int[] corners() {
