@@ -29,6 +29,8 @@ record NarrowPlace(Spot narrowest, Form form, double length, double breadth, Lis
   private static final double WALL = 0.6;
   private static final double NOTHING = 0.2;
   private static final double SHORT_RUN = 3;
+  /** No wall is so thin a part of the bound, but every tip is. */
+  private static final double FOIL = 0.02;
 
   /** What narrow spots form, by their extents. */
   enum Form {
@@ -50,7 +52,8 @@ record NarrowPlace(Spot narrowest, Form form, double length, double breadth, Lis
   /** Whether it runs out to nothing within a short way: the last of a sharp edge or tip, not a wall. */
   boolean isSharp(double bound) {
     double widest = spots.stream().mapToDouble(Spot::width).max().orElseThrow();
-    return narrowest.width() < NOTHING * bound && widest > WALL * bound && breadth < SHORT_RUN * bound;
+    boolean runsOut = narrowest.width() < NOTHING * bound && widest > WALL * bound || narrowest.width() < FOIL * bound;
+    return runsOut && breadth < SHORT_RUN * bound;
   }
 
   /** Whether a sharp place is a tip and no edge. */
