@@ -12,8 +12,9 @@ import org.junit.jupiter.api.Test;
 /** Holds the layers of this module: a package uses only those named before it; printing is for the command line. */
 class ArchitectureTest {
   private static final String ROOT = "outrigger.generator.";
-  private static final List<String> LAYERS = List.of("param", "magnet", "accessory", "stack", "picture", "plan", "run",
-      "doc", "cli");
+  private static final List<String> LAYERS = List.of("param", "magnet", "joint", "layout", "accessory", "stack", "picture", "print",
+      "truck", "clash", "drive", "plan",
+      "run", "doc", "cli");
   private static final JavaClasses CLASSES = new ClassFileImporter()
       .withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("outrigger.generator");
 

@@ -5,7 +5,7 @@ package outrigger.presets;
  *
  * @param overhang steepest overhang printed without support, degrees from the vertical
  * @param holeAllowance added to the diameter of every hole, since printed holes come out small
- * @param outerAllowance how far outer sizes come out large, per side; no part takes it, nor nozzle and bridge, yet
+ * @param outerAllowance how far outer sizes come out large, per side; no part takes it yet
  */
 public record Printer(String name, double nozzle, double extrusionWidth, double layer, double firstLayer, double bedX,
     double bedY, double bedZ, double minimumWall, double overhang, double bridge, double holeAllowance,

@@ -8,6 +8,7 @@ import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import outrigger.shapes.solid.Faceted;
 
 /** Holds the layers of this module: a package uses only those named before it. */
 class ArchitectureTest {
@@ -53,5 +54,12 @@ class ArchitectureTest {
   @Test
   void shapes_printNothing() {
     noClasses().should().accessField(System.class, "out").orShould().accessField(System.class, "err").check(CLASSES);
+  }
+
+  /** Facets become a solid only when they are proven. */
+  @Test
+  void facetedSolids_areMadeByTheProofOnly() {
+    noClasses().that().resideOutsideOfPackage(ROOT + "check..").should()
+        .callMethod(Faceted.class, "of", int[].class, int[].class).check(CLASSES);
   }
 }

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import outrigger.generator.accessory.Kinds;
+import outrigger.generator.joint.HardwareCsv;
 import outrigger.generator.param.Given;
 import outrigger.generator.param.Origin;
 import outrigger.generator.param.Param;
@@ -13,13 +14,15 @@ import outrigger.generator.plan.Plan;
 import outrigger.generator.plan.PlanReader;
 import outrigger.generator.run.Batch;
 import outrigger.generator.run.Extra;
+import outrigger.generator.run.Working;
 import outrigger.generator.run.Workshop;
 import outrigger.presets.Shelf;
 import picocli.CommandLine;
 
 /** {@code batch PLAN}: every part of a plan. */
 @CommandLine.Command(name = "batch", sortOptions = false, header = "Make every part of a plan.",
-    description = "All parts are built and proven before the first file is written; with one fault, none is.")
+    description = "All parts are built, proven and measured before the first file is written; with one fault, or one part that "
+        + "will not print as drawn, none is.")
 final class BatchCommand implements Command {
   private final Root root;
   private final Kinds kinds;
@@ -28,7 +31,7 @@ final class BatchCommand implements Command {
   private String plan = "";
 
   @CommandLine.Option(names = "--out", paramLabel = "FOLDER",
-      description = "Where the files and manifest.json go. (default out)")
+      description = "Where the files, manifest.json and hardware.csv go. (default out)")
   private String out = Arguments.OUT;
 
   @CommandLine.Option(names = "--printer", paramLabel = "PRINTER",
@@ -44,8 +47,15 @@ final class BatchCommand implements Command {
   private String threads = "";
 
   @CommandLine.Option(names = "--picture",
-      description = "Draw each part beside its file, NAME.png, and all of them as parts.png.")
+      description = "Draw each part beside its file, NAME.png, what was measured on it, NAME.map.png, and "
+          + "all of them as parts.png.")
   private boolean picture;
+
+  @CommandLine.Mixin
+  private PrintOptions printing = new PrintOptions();
+
+  @CommandLine.Mixin
+  private WriteOptions writing = new WriteOptions();
 
   BatchCommand(Root root, Kinds kinds) {
     this.root = root;
@@ -71,15 +81,22 @@ final class BatchCommand implements Command {
     return overrides;
   }
 
+  private Extra[] extras(Working working) {
+    Extra manifest = Extra.manifest(working::write);
+    Extra list = Extra.text(HardwareCsv.FILE, HardwareCsv.text(working.hardware()));
+    return picture ? new Extra[] {manifest, list, Extra.PICTURES} : new Extra[] {manifest, list};
+  }
+
   @Override
   public int run(Console console) {
     Workshop workshop = new Workshop(threads(), console.progress());
     Path folder = Arguments.path("--out", out);
     Workshop.refuseUnfit(folder);
-    Plan read = new PlanReader(kinds, root.ownPresets(), overrides()).read(Arguments.path("PLAN", plan));
+    Plan read = new PlanReader(kinds, root.ownPresets(), overrides()).read(Arguments.path("PLAN", plan)).with(printing.limits());
+    Working working = workshop.working(read);
     Batch batch = workshop.make(read);
-    workshop.write(batch, folder, picture ? new Extra[] {Extra.MANIFEST, Extra.PICTURES} : new Extra[] {Extra.MANIFEST});
-    MakeReport.printTable(console, batch, folder);
+    writing.write(workshop, batch, folder, extras(working));
+    MakeReport.printTable(console, batch, working, folder);
     return Exit.DONE;
   }
 }

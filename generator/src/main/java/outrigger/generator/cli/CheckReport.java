@@ -4,18 +4,25 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import outrigger.generator.accessory.Words;
+import outrigger.generator.print.PrintWords;
 import outrigger.generator.run.Json;
 import outrigger.generator.run.PartJson;
+import outrigger.generator.run.PrintJson;
 import outrigger.shapes.check.Finding;
 import outrigger.shapes.check.Measures;
 import outrigger.shapes.check.Proof;
 import outrigger.shapes.check.Tally;
 import outrigger.shapes.num.Grid;
+import outrigger.shapes.print.UnitGuess;
 import outrigger.shapes.stl.StlFile;
 
 /** Tells what the proof found. */
 final class CheckReport {
+  private static final String UNEXAMINED = "printing: not examined, since walls and overhangs have a meaning only for a "
+      + "surface without the faults above";
+
   private CheckReport() {}
 
   static void print(Console console, List<CheckCommand.Checked> all, int exit) {
@@ -27,13 +34,22 @@ final class CheckReport {
       if (checked.fault().isPresent()) {
         console.err().print(checked.fault().get().message() + "\n");
       } else {
-        console.line(checked.file() + ": " + (checked.isSound() ? "sound" : "NOT SOUND"));
+        console.line(checked.file() + ": " + headline(checked));
         Proof.Verdict verdict = checked.verdict().orElseThrow();
         faults(verdict).forEach(line -> console.line("  " + line));
         measures(verdict.measures()).forEach(line -> console.line("  " + line));
         console.line("  " + rounding(checked.grid().orElseThrow()));
+        UnitGuess.of(verdict.measures()).ifPresent(guess -> console.line("  " + guess));
+        checked.report().map(PrintWords::lines).orElse(List.of(UNEXAMINED)).forEach(line -> console.line("  " + line));
       }
     }
+  }
+
+  private static String headline(CheckCommand.Checked checked) {
+    if (!checked.isSound()) {
+      return "NOT SOUND";
+    }
+    return checked.isGood() ? "sound" : "sound, but WILL NOT PRINT AS DRAWN";
   }
 
   /** What speaks against a mesh, one line each; none for a sound one. */
@@ -61,7 +77,8 @@ final class CheckReport {
             + Words.number(m.maxZ()) + ")",
         m.facets() + " facets, " + m.vertices() + " vertices, volume " + finite(m.volume()) + " mm3, area "
             + finite(m.area()) + " mm2",
-        "pieces " + m.pieces() + ", shells " + m.shells() + ", genus " + m.genus());
+        "pieces " + m.pieces() + ", shells " + m.shells() + ", genus "
+            + (m.genus() == Measures.NO_GENUS ? "unknown" : m.genus()));
   }
 
   private static String finite(double value) {
@@ -84,6 +101,15 @@ final class CheckReport {
     json.put("encoding", checked.stl().orElseThrow().encoding().name().toLowerCase(Locale.ROOT));
     json.put("rounded-corners", checked.grid().orElseThrow().movedCorners());
     verdict(json, verdict);
+    Optional<String> guess = UnitGuess.of(verdict.measures());
+    if (guess.isPresent()) {
+      json.put("unit-guess", guess.get());
+    }
+    if (checked.report().isPresent()) {
+      json.object("printing", printing -> PrintJson.write(printing, checked.report().get()));
+    } else {
+      json.put("printing-not-examined", UNEXAMINED);
+    }
   }
 
   /** A verdict as members of an object. */

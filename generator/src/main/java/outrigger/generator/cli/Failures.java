@@ -5,6 +5,8 @@ import java.io.StringWriter;
 import java.util.Arrays;
 import outrigger.generator.param.Fault;
 import outrigger.generator.param.InputException;
+import outrigger.generator.run.PartJson;
+import outrigger.generator.run.UnprintableException;
 import outrigger.generator.run.UnsoundException;
 import outrigger.generator.run.Version;
 
@@ -40,6 +42,19 @@ final class Failures {
     }
     console.err().print("Nothing was written. This should not happen: please report it with the command and its "
         + "plan.\n");
+    return Exit.UNSOUND;
+  }
+
+  static int unprintable(Console console, UnprintableException e) {
+    if (console.json()) {
+      console.json(Exit.UNSOUND, json -> json.objects("parts", e.batch().parts(),
+          (part, made) -> PartJson.write(part, e.batch(), made)));
+      return Exit.UNSOUND;
+    }
+    MakeReport.concerns(e.parts()).forEach(line -> console.err().print(line + "\n"));
+    int count = e.parts().size();
+    console.err().print(count + (count == 1 ? " part is" : " parts are") + " sound but will not print as drawn; "
+        + "nothing was written. Change what is advised, or give --write-anyway.\n");
     return Exit.UNSOUND;
   }
 

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import outrigger.generator.accessory.Accessory;
+import outrigger.generator.joint.Stock;
 import outrigger.generator.param.Given;
 import outrigger.generator.param.Origin;
 import outrigger.generator.plan.Materials;
@@ -27,6 +28,8 @@ final class KindCommand<P extends Record> implements Command {
   private final Accessory<P> accessory;
   private final CommandSpec spec;
   private final ParameterOptions<P> options;
+  private final PrintOptions printing = new PrintOptions();
+  private final WriteOptions writing = new WriteOptions();
   private boolean picture;
 
   private KindCommand(Root root, Accessory<P> accessory) {
@@ -46,13 +49,16 @@ final class KindCommand<P extends Record> implements Command {
     options.add(MATERIAL, "MATERIAL", "What it is printed in, to tell its weight. (a name of the table materials)");
     options.add(OUT, "FOLDER", "Where the file goes. (default " + Arguments.OUT + ")");
     spec.addOption(OptionSpec.builder("--picture").type(boolean.class).arity("0")
-        .description("Draw the part beside its file, NAME.png.").setter(new CommandLine.Model.ISetter() {
+        .description("Draw the part beside its file, NAME.png, and what was measured on it, NAME.map.png.")
+        .setter(new CommandLine.Model.ISetter() {
           @Override
           public <T> T set(T value) {
             picture = Boolean.TRUE.equals(value);
             return null;
           }
         }).build());
+    spec.addMixin("printing", CommandSpec.forAnnotatedObject(printing));
+    spec.addMixin("writing", CommandSpec.forAnnotatedObject(writing));
     return spec;
   }
 
@@ -61,12 +67,14 @@ final class KindCommand<P extends Record> implements Command {
     Shelf shelf = root.shelf();
     Request<P> request = new Request<>(options.text(NAME).orElse(accessory.kind()), accessory, options.values(), Origin.option(NAME));
     Optional<Given> material = options.text(MATERIAL).map(t -> Given.of(t, Origin.option(MATERIAL)));
-    Plan plan = new Plan("", "", shelf, Materials.find(shelf, material), List.of(request), List.of());
+    Plan plan = new Plan("", "", shelf, Materials.find(shelf, material), Stock.NONE, Optional.empty(),
+        List.of(request), List.of())
+        .with(printing.limits());
     Path folder = Arguments.path(OUT, options.text(OUT).orElse(Arguments.OUT));
     Workshop.refuseUnfit(folder);
     Workshop workshop = new Workshop(Runtime.getRuntime().availableProcessors(), console.progress());
     Batch batch = workshop.make(plan);
-    workshop.write(batch, folder, picture ? new Extra[] {Extra.PICTURES} : new Extra[0]);
+    writing.write(workshop, batch, folder, picture ? new Extra[] {Extra.PICTURES} : new Extra[0]);
     MakeReport.print(console, batch, folder);
     return Exit.DONE;
   }

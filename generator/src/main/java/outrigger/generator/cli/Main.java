@@ -5,6 +5,7 @@ import java.util.List;
 import outrigger.generator.accessory.Accessories;
 import outrigger.generator.accessory.Kinds;
 import outrigger.generator.param.InputException;
+import outrigger.generator.run.UnprintableException;
 import outrigger.generator.run.UnsoundException;
 import outrigger.generator.run.Version;
 import picocli.CommandLine;
@@ -32,7 +33,7 @@ public final class Main {
   /**
    * Runs one command, nobody watching.
    *
-   * @return 0 done, 1 defect of the program, 2 bad input, 3 built or read but not sound, or no stack found
+   * @return 0 done, 1 defect of the program, 2 bad input, 3 built or read but not sound or not printable, or no stack found
    */
   public static int run(String[] args, PrintWriter out, PrintWriter err) {
     return new Main(Accessories.kinds(), false).run(out, err, args);
@@ -46,6 +47,8 @@ public final class Main {
       return Failures.badInput(console, e);
     } catch (UnsoundException e) {
       return Failures.unsound(console, e);
+    } catch (UnprintableException e) {
+      return Failures.unprintable(console, e);
     } catch (RuntimeException | Error e) {
       return Failures.defect(console, e);
     } finally {
@@ -83,7 +86,8 @@ public final class Main {
     CommandLine line = new CommandLine(root);
     line.addSubcommand(MakeCommand.of(root, kinds));
     line.addSubcommand(new BatchCommand(root, kinds));
-    line.addSubcommand(new CheckCommand());
+    line.addSubcommand(new HardwareCommand(root, kinds));
+    line.addSubcommand(new CheckCommand(root));
     line.addSubcommand("hold", HoldCommand.spec(root));
     line.addSubcommand("stack", StackCommand.spec(root));
     line.addSubcommand(new PresetsCommand(root));

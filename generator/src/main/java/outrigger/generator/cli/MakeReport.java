@@ -4,9 +4,13 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import outrigger.generator.accessory.Words;
+import outrigger.generator.layout.LayoutText;
+import outrigger.generator.print.PrintWords;
 import outrigger.generator.run.Batch;
+import outrigger.generator.run.Json;
 import outrigger.generator.run.Made;
 import outrigger.generator.run.PartJson;
+import outrigger.generator.run.Working;
 import outrigger.shapes.check.Measures;
 
 /** Tells what was made. */
@@ -18,7 +22,7 @@ final class MakeReport {
   /** Everything about each part. */
   static void print(Console console, Batch batch, Path folder) {
     if (console.json()) {
-      json(console, batch, folder);
+      json(console, batch, json -> { }, folder);
       return;
     }
     for (Made made : batch.parts()) {
@@ -29,29 +33,45 @@ final class MakeReport {
   }
 
   /** One line a part. */
-  static void printTable(Console console, Batch batch, Path folder) {
+  static void printTable(Console console, Batch batch, Working working, Path folder) {
     if (console.json()) {
-      json(console, batch, folder);
+      json(console, batch, working::write, folder);
       return;
     }
     List<List<String>> rows = new ArrayList<>();
-    rows.add(List.of("file", "kind", "size", "facets", "volume", "bytes"));
+    rows.add(List.of("file", "kind", "size", "facets", "volume", "bytes", "printing"));
     for (Made made : batch.parts()) {
       Measures m = made.measures();
       rows.add(List.of(made.file(), made.kind(), size(m), String.valueOf(m.facets()), volume(m),
-          kilobytes(made.size())));
+          kilobytes(made.size()), PrintWords.summary(made.report())));
     }
     AlignedTable.lines(rows).forEach(console::line);
     console.line("");
+    concerns(batch.parts()).forEach(console::line);
+    LayoutText.lines(working.layout()).forEach(console::line);
     int count = batch.parts().size();
     console.line(count + (count == 1 ? " part" : " parts") + ", every one proven sound, in " + folder
         + "; notes, poses and hardware in " + folder.resolve("manifest.json") + ".");
   }
 
-  private static void json(Console console, Batch batch, Path folder) {
+  /** What of each part a careful maker would worry about, under its name. */
+  static List<String> concerns(List<Made> parts) {
+    List<String> lines = new ArrayList<>();
+    for (Made made : parts) {
+      List<String> concerns = PrintWords.concerns(made.report());
+      if (!concerns.isEmpty()) {
+        lines.add(made.name() + ":");
+        lines.addAll(concerns);
+      }
+    }
+    return lines;
+  }
+
+  private static void json(Console console, Batch batch, Json.Body working, Path folder) {
     console.json(Exit.DONE, json -> {
       json.put("plan", batch.plan()).put("title", batch.title()).put("folder", folder.toString());
       json.objects("parts", batch.parts(), (part, made) -> PartJson.write(part, batch, made));
+      working.write(json);
     });
   }
 
@@ -62,6 +82,7 @@ final class MakeReport {
     details.add("volume " + volume(made.measures()) + mass + ", " + made.measures().facets() + " facets");
     made.part().stated().forEach((name, mm) -> details.add(name + " " + Words.mm(mm)));
     details.add("prints: " + made.part().pose());
+    details.addAll(PrintWords.lines(made.report()));
     made.part().notes().forEach(note -> details.add("note: " + note));
     made.part().hardware().forEach(item -> details.add("needs: " + item));
     return details;

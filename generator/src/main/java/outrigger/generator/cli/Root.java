@@ -9,8 +9,8 @@ import picocli.CommandLine;
 /** The options every command has. */
 @CommandLine.Command(name = "outrigger", sortOptions = false,
     header = "Makes the parts between a model truck's body and its chassis, proven sound before printing.",
-    footer = {"", "Exit codes: 0 done, 1 defect of the program, 2 bad input, 3 built or read but not sound,",
-        "or no stack found.",
+    footer = {"", "Exit codes: 0 done, 1 defect of the program, 2 bad input, 3 built or read but not sound",
+        "or not printable, or no stack found.",
         "Lengths are in mm unless they carry in or thou: 6, 6mm, 0.25in, 40thou."})
 final class Root implements Command {
   @CommandLine.Option(names = "--presets", paramLabel = "FILE", scope = CommandLine.ScopeType.INHERIT,

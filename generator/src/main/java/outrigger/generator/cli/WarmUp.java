@@ -29,6 +29,7 @@ final class WarmUp {
     }
     run("batch", plan.toString(), "--out", folder.toString());
     run("batch", plan.toString(), "--out", folder.toString(), "--json");
+    run("hardware", plan.toString());
     run("hold");
     run("stack", "4.2");
     run("presets", "printers", "--sources");

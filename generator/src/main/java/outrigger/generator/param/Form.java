@@ -4,7 +4,7 @@ import outrigger.presets.Shelf;
 
 /** How the values of one parameter are written: the only parser of such text, wherever the text comes from. */
 public sealed interface Form permits NumberForm, CountForm, YesNoForm, ChoiceForm, PresetForm, TextForm, RecordForm,
-    ListForm {
+    ListForm, MeasureForm {
 
   /** What a value is, such as {@code length} or {@code choice}; fixed words, for programs. */
   String kind();

@@ -75,6 +75,9 @@ public final class ParamSpec<R extends Record> {
   }
 
   private static Form wordForm(Class<?> c, Param p, String place) {
+    if (c == Measure.class) {
+      return new MeasureForm(new Range(Unit.MM, p.min(), p.max()));
+    }
     if (c == boolean.class || c == Boolean.class) {
       return new YesNoForm();
     }

@@ -19,6 +19,7 @@ final class Canvas {
   private final int top;
   private final int height;
   private final byte[] tone;
+  private final byte[] hue;
   private final float[] depth;
 
   /** An empty band. */
@@ -27,6 +28,7 @@ final class Canvas {
     this.top = top * FINE - OVERLAP;
     this.height = rows * FINE + 2 * OVERLAP;
     tone = new byte[this.width * this.height];
+    hue = new byte[this.width * this.height];
     depth = new float[this.width * this.height];
     Arrays.fill(tone, (byte) Tone.PAPER);
     Arrays.fill(depth, Float.NEGATIVE_INFINITY);
@@ -45,7 +47,7 @@ final class Canvas {
   }
 
   /** Fills a triangle where nothing drawn before is nearer; x, y and depth of each corner. Its edges belong to it. */
-  void triangle(double[] a, double[] b, double[] c, int shade) {
+  void triangle(double[] a, double[] b, double[] c, int shade, int colour) {
     Spot[] corners = {spot(a), spot(b), spot(c)};
     double area = corners[1].area(corners[2], corners[0].x, corners[0].y);
     if (area == 0) {
@@ -55,12 +57,12 @@ final class Canvas {
     double most = Math.max(corners[0].y, Math.max(corners[1].y, corners[2].y));
     int last = (int) Math.min(height - 1.0, Math.floor(most - 0.5));
     for (int y = (int) Math.max(0, Math.ceil(least - 0.5)); y <= last; y++) {
-      span(corners, area, y, shade);
+      span(corners, area, y, shade, colour);
     }
   }
 
   /** One row of a triangle: ends found roughly, then each pixel tried by the signs that its neighbours share. */
-  private void span(Spot[] p, double area, int y, int shade) {
+  private void span(Spot[] p, double area, int y, int shade, int colour) {
     double py = y + 0.5;
     double left = Double.MAX_VALUE;
     double right = -Double.MAX_VALUE;
@@ -83,6 +85,7 @@ final class Canvas {
       if (u >= 0 && v >= 0 && w >= 0 && z > depth[at]) {
         depth[at] = z;
         tone[at] = (byte) shade;
+        hue[at] = (byte) colour;
       }
     }
   }
@@ -128,6 +131,11 @@ final class Canvas {
 
   /** Fills closed loops, each of x and y in turn, over all drawn before; what an even number of them surrounds is left. */
   void fill(List<double[]> loops, int shade) {
+    fill(loops, shade, Hue.NONE);
+  }
+
+  /** The same in a colour. */
+  void fill(List<double[]> loops, int shade, int colour) {
     for (int y = 0; y < height; y++) {
       double[] ends = crossings(loops, (y + 0.5 + top) / FINE);
       for (int k = 0; k + 1 < ends.length; k += 2) {
@@ -135,6 +143,7 @@ final class Canvas {
         int to = (int) Math.min(width, Math.ceil(ends[k + 1] * FINE - 0.5));
         if (from < to) {
           Arrays.fill(tone, y * width + from, y * width + to, (byte) shade);
+          Arrays.fill(hue, y * width + from, y * width + to, (byte) colour);
         }
       }
     }
@@ -165,7 +174,8 @@ final class Canvas {
         for (int k = 0; k < FINE * FINE; k++) {
           sum += tone[(y + k / FINE) * width + x * FINE + k % FINE] & 255;
         }
-        row[x] = (byte) ((sum + FINE * FINE / 2) / (FINE * FINE));
+        int mean = (sum + FINE * FINE / 2) / (FINE * FINE);
+        row[x] = (byte) png.colour(mean, hue[(y + FINE / 2) * width + x * FINE + FINE / 2]);
       }
       png.row(row);
     }

@@ -61,6 +61,11 @@ final class Caption {
     return lines.isEmpty() ? 0 : LETTER + LEADING * (lines.size() - 1);
   }
 
+  /** Set with its upper edge at y, each line beginning at x. */
+  Mark from(double x, double y) {
+    return about(x + width() / 2, y);
+  }
+
   /** Set with its upper edge at y, each line about the middle x. */
   Mark about(double x, double y) {
     List<double[]> loops = new ArrayList<>();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntUnaryOperator;
 import outrigger.shapes.mesh.Mesh;
 
 /** A mesh at its place: facets turned to the eye, shaded by how they stand, then the lines that tell its shape. */
@@ -14,6 +15,8 @@ final class Figure implements Mark {
   private final Mesh mesh;
   private final double[][] pixels;
   private final double[][] normals;
+  private final View view;
+  private final IntUnaryOperator hue;
   private final List<Line> lines = new ArrayList<>();
 
   /** Between two vertices. */
@@ -21,7 +24,14 @@ final class Figure implements Mark {
 
   /** Seen at a scale in pixels a millimetre, the upper left corner of its box at (x, y). */
   Figure(Mesh mesh, View view, double scale, double x, double y) {
+    this(mesh, view, scale, x, y, f -> Hue.NONE);
+  }
+
+  /** The same with a colour for each facet. */
+  Figure(Mesh mesh, View view, double scale, double x, double y, IntUnaryOperator hue) {
     this.mesh = mesh;
+    this.view = view;
+    this.hue = hue;
     pixels = new double[mesh.vertexCount()][];
     for (int v = 0; v < pixels.length; v++) {
       pixels[v] = view.pixel(mesh, v, scale, x, y);
@@ -48,9 +58,9 @@ final class Figure implements Mark {
   }
 
   /** Whether facets meet in a crease of which one side is seen, or in the outline, where a surface turns from the eye. */
-  private static boolean isLine(double[] n, double[] m) {
-    boolean one = View.isFacing(n);
-    boolean other = View.isFacing(m);
+  private boolean isLine(double[] n, double[] m) {
+    boolean one = view.isFacing(n);
+    boolean other = view.isFacing(m);
     return one != other || one && Vectors.dot(n, m) < SHARP;
   }
 
@@ -70,9 +80,9 @@ final class Figure implements Mark {
   @Override
   public void draw(Canvas canvas) {
     for (int f = 0; f < normals.length; f++) {
-      if (View.isFacing(normals[f])) {
+      if (view.isFacing(normals[f])) {
         canvas.triangle(pixels[mesh.corner(f, 0)], pixels[mesh.corner(f, 1)], pixels[mesh.corner(f, 2)],
-            Tone.of(normals[f]));
+            view.tone(normals[f]), hue.applyAsInt(f));
       }
     }
     for (Line line : lines) {

@@ -1,6 +1,7 @@
 package outrigger.generator.picture;
 
 import java.util.List;
+import outrigger.shapes.print.PrintReport;
 
 /** Draws parts as PNG, each over its name, with a bar of a round length below that sizes are judged by. */
 public final class Pictures {
@@ -12,6 +13,14 @@ public final class Pictures {
   /** One part, at most 900 pixels wide. */
   public static byte[] one(Shown part) {
     return new Page(List.of(part), ONE).draw();
+  }
+
+  /**
+   * A part in the colours of what was measured on it, from above and below, with legends and the places of concerns; 1200
+   * pixels wide.
+   */
+  public static byte[] map(Shown part, PrintReport report) {
+    return new MapPage(part, report).draw();
   }
 
   /**

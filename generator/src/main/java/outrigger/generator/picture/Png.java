@@ -17,13 +17,25 @@ final class Png {
   private final int width;
   private final int height;
   private final byte[] rows;
+  private final boolean coloured;
   private int at;
 
-  /** A picture without rows yet. */
+  /** A picture in tones without rows yet. */
   Png(int width, int height) {
+    this(width, height, false);
+  }
+
+  /** A picture without rows yet, in tones alone or in colours too, which leave fewer tones. */
+  Png(int width, int height, boolean coloured) {
+    this.coloured = coloured;
     this.width = width;
     this.height = height;
     rows = new byte[Math.multiplyExact(height, width + 1)];
+  }
+
+  /** What a pixel of a tone and a colour is in the picture's palette. */
+  int colour(int tone, int hue) {
+    return coloured ? Hue.index(tone, hue) : tone;
   }
 
   /** Adds the next row below, the tones of its pixels; before each row stands that it is not filtered. */
@@ -40,7 +52,7 @@ final class Png {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     out.writeBytes(SIGNATURE);
     chunk(out, "IHDR", ByteBuffer.allocate(13).putInt(width).putInt(height).put(BITS).put(PALETTE).array());
-    chunk(out, "PLTE", Tone.palette());
+    chunk(out, "PLTE", coloured ? Hue.palette() : Tone.palette());
     chunk(out, "IDAT", Deflate.zlib(rows));
     chunk(out, "IEND", new byte[0]);
     return out.toByteArray();

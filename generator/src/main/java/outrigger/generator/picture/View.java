@@ -12,10 +12,9 @@ final class View {
   private static final double AZIMUTH = Math.toRadians(-52);
   private static final double ELEVATION = Math.toRadians(32);
   private static final double[] RIGHT = {-StrictMath.sin(AZIMUTH), StrictMath.cos(AZIMUTH), 0};
-  private static final double[] EYE = {StrictMath.cos(ELEVATION) * StrictMath.cos(AZIMUTH),
-      StrictMath.cos(ELEVATION) * StrictMath.sin(AZIMUTH), StrictMath.sin(ELEVATION)};
-  private static final double[] DOWN = {StrictMath.sin(ELEVATION) * StrictMath.cos(AZIMUTH),
-      StrictMath.sin(ELEVATION) * StrictMath.sin(AZIMUTH), -StrictMath.cos(ELEVATION)};
+
+  private final double[] eye;
+  private final double[] down;
 
   private final double left;
   private final double top;
@@ -23,6 +22,16 @@ final class View {
   private final double height;
 
   View(Mesh mesh) {
+    this(mesh, false);
+  }
+
+  /** @param below whether it is seen from below in place of above */
+  View(Mesh mesh, boolean below) {
+    double up = below ? -1 : 1;
+    double flat = StrictMath.cos(ELEVATION);
+    double steep = up * StrictMath.sin(ELEVATION);
+    eye = new double[] {flat * StrictMath.cos(AZIMUTH), flat * StrictMath.sin(AZIMUTH), steep};
+    down = new double[] {steep * StrictMath.cos(AZIMUTH), steep * StrictMath.sin(AZIMUTH), -flat};
     double[] least = {Double.MAX_VALUE, Double.MAX_VALUE};
     double[] most = {-Double.MAX_VALUE, -Double.MAX_VALUE};
     for (int v = 0; v < mesh.vertexCount(); v++) {
@@ -39,9 +48,12 @@ final class View {
   }
 
   /** A vertex as seen, in mm: x, y and depth towards the eye. */
-  private static double[] seen(Mesh mesh, int vertex) {
-    double[] p = {Grid.toMm(mesh.x(vertex)), Grid.toMm(mesh.y(vertex)), Grid.toMm(mesh.z(vertex))};
-    return new double[] {Vectors.dot(RIGHT, p), Vectors.dot(DOWN, p), Vectors.dot(EYE, p)};
+  private double[] seen(Mesh mesh, int vertex) {
+    return seen(Grid.toMm(mesh.x(vertex)), Grid.toMm(mesh.y(vertex)), Grid.toMm(mesh.z(vertex)));
+  }
+
+  private double[] seen(double... p) {
+    return new double[] {Vectors.dot(RIGHT, p), Vectors.dot(down, p), Vectors.dot(eye, p)};
   }
 
   double width() {
@@ -54,12 +66,25 @@ final class View {
 
   /** A vertex in pixels: seen, scaled, and moved so that the box's upper left corner comes to (x, y). */
   double[] pixel(Mesh mesh, int vertex, double scale, double x, double y) {
-    double[] p = seen(mesh, vertex);
+    return pixel(seen(mesh, vertex), scale, x, y);
+  }
+
+  /** The same of any place, in mm. */
+  double[] pixelOf(double[] place, double scale, double x, double y) {
+    return pixel(seen(place), scale, x, y);
+  }
+
+  private double[] pixel(double[] p, double scale, double x, double y) {
     return new double[] {x + (p[0] - left) * scale, y + (p[1] - top) * scale, p[2] * scale};
   }
 
   /** Whether a facet of this normal is turned to the eye. */
-  static boolean isFacing(double[] normal) {
-    return Vectors.dot(EYE, normal) > 0;
+  boolean isFacing(double[] normal) {
+    return Vectors.dot(eye, normal) > 0;
+  }
+
+  /** Tone of a facet; from below the lights stand below. */
+  int tone(double[] normal) {
+    return Tone.of(eye[2] < 0 ? new double[] {normal[0], normal[1], -normal[2]} : normal);
   }
 }

@@ -15,11 +15,13 @@ import outrigger.generator.param.ParamSpec;
 import outrigger.generator.param.ParamValues;
 import outrigger.generator.param.Parameter;
 import outrigger.generator.param.Texts;
+import outrigger.shapes.print.Limit;
 
 /** Reads one part of a plan: every request its lists make. */
 final class PartReader {
   private static final String KIND = "kind";
   private static final String NAME = "name";
+  private static final String LIMITS = "limits";
 
   private final String file;
   private final Kinds kinds;
@@ -64,10 +66,12 @@ final class PartReader {
     int before = faults.size();
     ParamSpec<P> spec = ParamSpec.of(accessory.parameters());
     List<Variants> variants = variants(table, spec);
+    Map<Limit, Double> limits = LimitTable.read(file, table, LIMITS, faults);
     for (int i = before; i < faults.size(); i++) {
       faults.set(i, faults.get(i).about(called));
     }
-    return expand(called, accessory, spec, variants, nameWhere);
+    return expand(called, accessory, spec, variants, nameWhere).stream()
+        .<Request<?>>map(request -> request.with(limits)).toList();
   }
 
   private Optional<String> word(TomlTable table, String key) {
@@ -83,7 +87,7 @@ final class PartReader {
 
   private List<Variants> variants(TomlTable table, ParamSpec<?> spec) {
     for (String key : table.keySet()) {
-      if (!key.equals(KIND) && !key.equals(NAME) && spec.find(key).isEmpty()) {
+      if (!key.equals(KIND) && !key.equals(NAME) && !key.equals(LIMITS) && spec.find(key).isEmpty()) {
         faults.add(spec.unknown("", key, TomlText.place(file, table, key)));
       }
     }

@@ -12,12 +12,15 @@ import org.tomlj.TomlArray;
 import org.tomlj.TomlParseResult;
 import org.tomlj.TomlTable;
 import outrigger.generator.accessory.Kinds;
+import outrigger.generator.joint.Stock;
 import outrigger.generator.param.Fault;
 import outrigger.generator.param.Given;
 import outrigger.generator.param.InputException;
 import outrigger.generator.param.NearMiss;
 import outrigger.generator.param.Origin;
 import outrigger.generator.param.Texts;
+import outrigger.generator.truck.Tables;
+import outrigger.generator.truck.Truck;
 import outrigger.presets.Material;
 import outrigger.presets.Shelf;
 
@@ -32,7 +35,13 @@ public final class PlanReader {
   private static final String TITLE = "title";
   private static final String PRINTER = "printer";
   private static final String MATERIAL = "material";
-  private static final Set<String> TOP = new TreeSet<>(List.of(TITLE, PRINTER, MATERIAL, PRESETS, DEFAULTS, PART));
+  private static final String ON_HAND = "on-hand";
+  private static final Set<String> TOP = new TreeSet<>(List.of(TITLE, PRINTER, MATERIAL, PRESETS, DEFAULTS, ON_HAND,
+      PART));
+
+  static {
+    TOP.addAll(Tables.keys());
+  }
 
   private final Kinds kinds;
   private final Optional<Path> ownPresets;
@@ -105,7 +114,15 @@ public final class PlanReader {
         fault(DEFAULTS, DEFAULTS + " is no table", "Begin it with a line [defaults].");
       }
       Optional<Material> material = material(shelf);
-      return new Plan(file, text(TITLE).orElse(""), shelf, material, requests(), faults);
+      return new Plan(file, text(TITLE).orElse(""), shelf, material, stock(shelf), truck(shelf), requests(), faults);
+    }
+
+    private Optional<Truck> truck(Shelf shelf) {
+      Given option = options.get(PRINTER);
+      Optional<Given> printer = option != null ? Optional.of(option)
+          : toml.get(List.of(PRINTER)) instanceof String name ? Optional.of(Given.of(name, place(PRINTER)))
+          : Optional.empty();
+      return new TruckReader(file, toml, shelf, faults).read(printer);
     }
 
     private Optional<Material> material(Shelf shelf) {
@@ -117,6 +134,17 @@ public final class PlanReader {
         faults.add(Materials.unknown(shelf, name.get(), where));
       }
       return material;
+    }
+
+    private Stock stock(Shelf shelf) {
+      if (toml.get(List.of(ON_HAND)) instanceof TomlTable table) {
+        return new TableReader(file, shelf, faults).read(table, OnHandParams.class, ON_HAND).map(OnHandParams::stock)
+            .orElse(Stock.NONE);
+      }
+      if (has(ON_HAND)) {
+        fault(ON_HAND, ON_HAND + " is no table", "Begin it with a line [on-hand].");
+      }
+      return Stock.NONE;
     }
 
     private void refuseUnknownKeys() {

@@ -1,8 +1,11 @@
 package outrigger.generator.plan;
 
+import java.util.EnumMap;
+import java.util.Map;
 import outrigger.generator.accessory.Accessory;
 import outrigger.generator.param.Origin;
 import outrigger.generator.param.ParamValues;
+import outrigger.shapes.print.Limit;
 
 /**
  * One part, or set of parts, that is wanted.
@@ -11,5 +14,24 @@ import outrigger.generator.param.ParamValues;
  * @param accessory what it is
  * @param values what was given for its parameters, not yet checked
  * @param where where it was asked for
+ * @param limits limits of printing set for it alone
  */
-public record Request<P extends Record>(String name, Accessory<P> accessory, ParamValues<P> values, Origin where) {}
+public record Request<P extends Record>(String name, Accessory<P> accessory, ParamValues<P> values, Origin where,
+    Map<Limit, Double> limits) {
+  public Request {
+    limits = Map.copyOf(limits);
+  }
+
+  /** One without limits of its own. */
+  public Request(String name, Accessory<P> accessory, ParamValues<P> values, Origin where) {
+    this(name, accessory, values, where, Map.of());
+  }
+
+  /** The same with more limits, over those it has. */
+  Request<P> with(Map<Limit, Double> more) {
+    Map<Limit, Double> both = new EnumMap<>(Limit.class);
+    both.putAll(limits);
+    both.putAll(more);
+    return new Request<>(name, accessory, values, where, both);
+  }
+}

@@ -8,10 +8,14 @@ import outrigger.shapes.check.CheckedMesh;
 import outrigger.shapes.check.Proof;
 import outrigger.shapes.mesh.Mesher;
 import outrigger.shapes.num.ShapeException;
+import outrigger.shapes.print.PrintReport;
+import outrigger.shapes.print.Printability;
+import outrigger.shapes.print.Specimen;
+import outrigger.shapes.print.Workers;
 import outrigger.shapes.stl.StlWriter;
 
 /** A part to be meshed, proven and turned into the bytes of its file. */
-record Job(Draft draft, Part part) {
+record Job(Draft draft, Part part, Workers workers) {
 
   /** What came of it: exactly one of the three. */
   record Outcome(Optional<Made> made, Optional<UnsoundException.Unsound> unsound, Optional<Fault> fault) {
@@ -48,6 +52,7 @@ record Job(Draft draft, Part part) {
     }
     CheckedMesh mesh = verdict.proven().get();
     byte[] stl = StlWriter.bytes(mesh, "Outrigger " + kind + " " + name());
-    return Outcome.made(new Made(name(), kind, draft.values(), part, mesh, stl));
+    PrintReport report = Printability.examine(new Specimen(mesh, draft.limits(), part.heights(), workers));
+    return Outcome.made(new Made(name(), kind, draft.values(), part, mesh, report, stl));
   }
 }

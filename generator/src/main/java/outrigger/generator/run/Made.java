@@ -8,6 +8,7 @@ import outrigger.generator.accessory.Part;
 import outrigger.generator.param.Value;
 import outrigger.shapes.check.CheckedMesh;
 import outrigger.shapes.check.Measures;
+import outrigger.shapes.print.PrintReport;
 
 /** One part made and proven sound, with the bytes of its file. */
 public final class Made {
@@ -16,14 +17,17 @@ public final class Made {
   private final List<Value> values;
   private final Part part;
   private final CheckedMesh mesh;
+  private final PrintReport report;
   private final byte[] stl;
 
-  Made(String name, String kind, List<Value> values, Part part, CheckedMesh mesh, byte[] stl) {
+  Made(String name, String kind, List<Value> values, Part part, CheckedMesh mesh, PrintReport report,
+      byte[] stl) {
     this.name = name;
     this.kind = kind;
     this.values = List.copyOf(values);
     this.part = part;
     this.mesh = mesh;
+    this.report = report;
     this.stl = stl;
   }
 
@@ -60,6 +64,11 @@ public final class Made {
   /** Its mesh, proven. */
   public CheckedMesh mesh() {
     return mesh;
+  }
+
+  /** What of it a careful maker would worry about. */
+  public PrintReport report() {
+    return report;
   }
 
   /** Size of its file in bytes. */

@@ -8,14 +8,19 @@ final class Manifest {
 
   private Manifest() {}
 
-  /** Holds no date and no folder, so that the same plan gives the same bytes. */
-  static byte[] bytes(Batch batch) {
+  /**
+   * Holds no date and no folder, so that the same plan gives the same bytes.
+   *
+   * @param working what was worked out over all parts
+   */
+  static byte[] bytes(Batch batch, Json.Body working) {
     return Json.text(json -> {
       json.put("program", Version.words()).put("plan", batch.plan()).put("title", batch.title());
       if (batch.material().isPresent()) {
         json.put("material", batch.material().get().name());
       }
       json.objects("parts", batch.parts(), (part, made) -> PartJson.write(part, batch, made));
+      working.write(json);
     }).getBytes(StandardCharsets.US_ASCII);
   }
 }

@@ -25,6 +25,7 @@ public final class PartJson {
     json.put("pose", made.part().pose()).texts("notes", made.part().notes())
         .texts("hardware", made.part().hardware());
     json.object("measures", measures -> measures(measures, made.measures()));
+    json.object("printing", printing -> PrintJson.write(printing, made.report()));
     Optional<Double> mass = batch.mass(made);
     if (mass.isPresent()) {
       json.put("mass-printed-solid-g", mass.get());

@@ -9,6 +9,9 @@ import java.util.Optional;
 import outrigger.generator.accessory.Accessories;
 import outrigger.generator.accessory.Accessory;
 import outrigger.generator.accessory.Part;
+import outrigger.generator.joint.Fitted;
+import outrigger.generator.joint.HardwareList;
+import outrigger.generator.joint.Stock;
 import outrigger.generator.param.Fault;
 import outrigger.generator.param.Given;
 import outrigger.generator.param.InputException;
@@ -20,7 +23,10 @@ import outrigger.generator.param.Refused;
 import outrigger.generator.param.Texts;
 import outrigger.generator.plan.Plan;
 import outrigger.generator.plan.Request;
+import outrigger.generator.print.Limits;
 import outrigger.presets.Shelf;
+import outrigger.shapes.print.PrintLimits;
+import outrigger.shapes.print.Workers;
 
 /**
  * Makes parts: the front of Outrigger as a library.
@@ -33,6 +39,7 @@ import outrigger.presets.Shelf;
  * }</pre>
  */
 public final class Workshop {
+  private final int threads;
   private final Crew crew;
   private final Progress progress;
 
@@ -49,6 +56,7 @@ public final class Workshop {
     if (threads < 1) {
       throw new IllegalArgumentException("threads is " + threads);
     }
+    this.threads = threads;
     this.crew = new Crew(threads);
     this.progress = progress;
   }
@@ -64,7 +72,8 @@ public final class Workshop {
     Accessory<?> accessory = Accessories.kinds().find(kind).orElseThrow(() -> new InputException(
         Fault.of("", "there is no kind " + Texts.quoted(kind), NearMiss.advice(kind, Accessories.kinds().names()),
             Origin.option("kind"))));
-    return new Plan("", "", shelf, Optional.empty(), List.of(request(accessory, name, parameters)), List.of());
+    return new Plan("", "", shelf, Optional.empty(), Stock.NONE, Optional.empty(),
+        List.of(request(accessory, name, parameters)), List.of());
   }
 
   private static <P extends Record> Request<P> request(Accessory<P> accessory, String name,
@@ -83,15 +92,51 @@ public final class Workshop {
    * @throws UnsoundException if a mesh does not pass its proof
    */
   public Batch make(Plan plan) {
-    List<Draft> drafts = crew.each(plan.requests(), request -> draft(request, plan.shelf()));
+    List<Draft> drafts = drafts(plan);
+    List<Job> jobs = new ArrayList<>();
+    // Parts are made side by side; a part alone is measured on all threads instead.
+    Workers workers = Workers.of(drafts.stream().mapToInt(draft -> draft.parts().size()).sum() == 1 ? threads : 1);
+    drafts.forEach(draft -> draft.parts().forEach(part -> jobs.add(new Job(draft, part, workers))));
+    progress.begin(jobs.size());
+    return batch(plan, crew.each(jobs, this::finish));
+  }
+
+  /**
+   * What the parts of a plan are assembled with, the screws chosen over all of them. Writes nothing.
+   *
+   * @throws InputException with every fault of the plan, if it has any, or with every joint that no screw suits
+   */
+  public HardwareList hardware(Plan plan) {
+    return hardware(plan, drafts(plan));
+  }
+
+  private static HardwareList hardware(Plan plan, List<Draft> drafts) {
+    List<Fitted> fitted = new ArrayList<>();
+    for (Draft draft : drafts) {
+      draft.parts().forEach(part -> fitted.add(
+          new Fitted(draft.name(part), draft.request().name(), part.fixings(), draft.request().where())));
+    }
+    return HardwareList.of(fitted, plan.stock(), plan.shelf());
+  }
+
+  /**
+   * Works out what concerns all parts of a plan: their hardware, and where the truck's items lie. Writes nothing.
+   *
+   * @throws InputException with every fault of the plan, if it has any; every joint that no screw suits; or every item
+   *     that finds no place
+   */
+  public Working working(Plan plan) {
+    List<Draft> drafts = drafts(plan);
+    return new Working(hardware(plan, drafts), new Rooms(plan, drafts).arrange());
+  }
+
+  private List<Draft> drafts(Plan plan) {
+    List<Draft> drafts = crew.each(plan.requests(), request -> draft(request, plan));
     List<Fault> faults = new ArrayList<>(plan.faults());
     drafts.forEach(draft -> faults.addAll(draft.faults()));
     faults.addAll(FileNames.faults(plan.requests(), drafts));
     FaultList.throwIfAny(faults);
-    List<Job> jobs = new ArrayList<>();
-    drafts.forEach(draft -> draft.parts().forEach(part -> jobs.add(new Job(draft, part))));
-    progress.begin(jobs.size());
-    return batch(plan, crew.each(jobs, this::finish));
+    return drafts;
   }
 
   private Job.Outcome finish(Job job) {
@@ -125,8 +170,22 @@ public final class Workshop {
    * @param extras what to write beside the print files
    * @return the files written
    * @throws InputException if the folder or a file in it cannot be written
+   * @throws UnprintableException if a part has a concern that is an error
    */
   public List<Path> write(Batch batch, Path folder, Extra... extras) {
+    if (batch.parts().stream().anyMatch(made -> made.report().hasErrors())) {
+      throw new UnprintableException(batch);
+    }
+    return writeAnyway(batch, folder, extras);
+  }
+
+  /**
+   * The same, parts that will not print as drawn included.
+   *
+   * @return the files written
+   * @throws InputException if the folder or a file in it cannot be written
+   */
+  public List<Path> writeAnyway(Batch batch, Path folder, Extra... extras) {
     List<OutputFile> files = new ArrayList<>(batch.parts().stream().map(Made::output).toList());
     for (Extra extra : extras) {
       files.addAll(extra.files(batch, crew));
@@ -145,13 +204,34 @@ public final class Workshop {
     new OutputFolder(folder).write(files);
   }
 
-  private static <P extends Record> Draft draft(Request<P> request, Shelf shelf) {
+  /**
+   * Writes files by name into a folder, all of them or none.
+   *
+   * @throws InputException if the folder or a file in it cannot be written
+   */
+  public static void writeBytes(Map<String, byte[]> files, Path folder) {
+    List<OutputFile> all = new ArrayList<>();
+    files.forEach((name, bytes) -> all.add(new OutputFile(name, bytes)));
+    new OutputFolder(folder).write(all);
+  }
+
+  private static <P extends Record> Draft draft(Request<P> request, Plan plan) {
+    Shelf shelf = plan.shelf();
     try {
       ParamValues.Resolved<P> resolved = request.values().resolve(request.name(), shelf);
-      return new Draft(request, resolved.values(), built(request, resolved.record(), shelf), List.of());
+      return new Draft(request, resolved.values(), built(request, resolved.record(), shelf),
+          limits(request, resolved.record(), plan), List.of());
     } catch (InputException e) {
-      return new Draft(request, List.of(), List.of(),
+      return new Draft(request, List.of(), List.of(), PrintLimits.standard(),
           e.faults().stream().map(fault -> FaultList.atPart(fault, request.where())).toList());
+    }
+  }
+
+  private static PrintLimits limits(Request<?> request, Record parameters, Plan plan) {
+    try {
+      return Limits.of(parameters, plan.material(), request.limits());
+    } catch (RuntimeException e) {
+      throw new InputException(Refused.by(e).fault(request.name(), request.values()));
     }
   }
 

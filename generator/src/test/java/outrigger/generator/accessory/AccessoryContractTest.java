@@ -12,6 +12,9 @@ import java.util.Set;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import outrigger.generator.joint.Joint;
+import outrigger.generator.joint.ScrewPlace;
+import outrigger.generator.measure.MeshGauge;
 import outrigger.generator.param.Fault;
 import outrigger.generator.param.InputException;
 import outrigger.generator.param.ParamSpec;
@@ -27,12 +30,13 @@ import outrigger.presets.Item;
 import outrigger.presets.Shelf;
 import outrigger.presets.TableInfo;
 import outrigger.shapes.check.Measures;
+import outrigger.shapes.num.Axis;
 
 /** What every kind of part owes, whoever wrote it. */
 class AccessoryContractTest {
   /** Options of every {@code make} command, and keys of every plan, that no parameter may be named like. */
   private static final Set<String> TAKEN = Set.of("name", "kind", "out", "material", "presets", "json", "help",
-      "threads");
+      "threads", "limit", "limits", "write-anyway", "picture");
   private static final Shelf SHELF = Shelf.standard();
 
   private static Batch make(Accessory<?> accessory, Map<String, String> parameters) {
@@ -137,6 +141,29 @@ class AccessoryContractTest {
       assertTrue(accessory.summary().endsWith(".") && !accessory.summary().contains("@|")
           && !accessory.summary().contains("${"), name + ": summary");
     });
+  }
+
+  /** A part with holes for screws says what they clamp; a place is where a hole is, whichever way the part lies. */
+  @TestFactory
+  List<DynamicTest> joints_lieWhereTheHolesAre() {
+    return forEach((accessory, name) -> {
+      for (Made made : make(accessory, Map.of()).parts()) {
+        boolean bored = made.part().stated().containsKey("hole-diameter");
+        assertEquals(bored, !made.part().fixings().joints().isEmpty(), made.name());
+        MeshGauge gauge = MeshGauge.of(made.mesh().mesh());
+        for (Joint joint : made.part().fixings().joints()) {
+          for (ScrewPlace place : joint.places()) {
+            assertTrue(isFree(gauge, place), made.name() + ": " + place);
+          }
+        }
+      }
+    });
+  }
+
+  private static boolean isFree(MeshGauge gauge, ScrewPlace p) {
+    double off = 0.013;
+    return Math.abs(p.dz()) == 1 ? gauge.crossings(Axis.Z, p.x() + off, p.y() + off).isEmpty()
+        : gauge.crossings(Axis.Y, p.x() + off, p.z() + off).isEmpty();
   }
 
   @Test

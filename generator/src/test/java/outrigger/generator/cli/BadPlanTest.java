@@ -174,7 +174,7 @@ class BadPlanTest {
   void plan_manyFaults_areAllToldInOrder() throws IOException {
     Run run = batch("""
         printer = "demo-0.4"
-        colour = "red"
+        titel = "red"
         [[part]]
         kind = "hook"
         name = "a"
@@ -193,8 +193,7 @@ class BadPlanTest {
         name = "A"
         """);
     assertRefused(List.of(
-        "there is no top key \"colour\" (p.toml, line 2, column 1). Known are: defaults, material, part, presets, "
-            + "printer, title.",
+        "there is no top key \"titel\" (p.toml, line 2, column 1). Did you mean title or item?",
         "a: width is \"nan\" (p.toml, line 6, column 1), not a length: not a number. "
             + "Write a length in mm, in or thou, such as 6, 6mm, 0.25in or 40thou.",
         "a: there is no parameter \"widht\" (p.toml, line 7, column 1). Did you mean width?",

@@ -39,7 +39,8 @@ class CheckTest {
           12 facets, 8 vertices, volume 4000 mm3, area 1600 mm2
           pieces 1, shells 1, genus 0
           every coordinate lies on the grid of 2^-14 mm
-        """, run.out());
+        """, run.outWithoutPrinting());
+    assertTrue(run.out().contains("\n  printing: no concern\n"), run.out());
     assertEquals("", run.err());
     assertEquals(Exit.DONE, run.exit());
   }
@@ -49,6 +50,7 @@ class CheckTest {
     Run run = Run.hook("check", sound.toString(), open().toString());
     assertEquals(Exit.UNSOUND, run.exit());
     assertEquals("", run.err());
+    assertTrue(run.out().contains("\n  printing: not examined, since walls and overhangs"), run.out());
     assertTrue(run.out().contains("open.stl: NOT SOUND\n  open-edge: 3\n    at ("), run.out());
   }
 

@@ -6,6 +6,8 @@ import java.util.Map;
 import outrigger.generator.accessory.Accessory;
 import outrigger.generator.accessory.Kinds;
 import outrigger.generator.accessory.Part;
+import outrigger.generator.joint.Fixings;
+import outrigger.generator.joint.Piece;
 import outrigger.generator.accessory.Words;
 import outrigger.generator.param.BadDimension;
 import outrigger.presets.Screw;
@@ -59,6 +61,6 @@ final class Hook implements Accessory<HookParams> {
 
   private static Part part(String suffix, Solid solid, double height) {
     return new Part(suffix, solid, "Flat on the bed.", List.of("It is a block."), Map.of("height", height),
-        List.of("2 x M3-socket"));
+        new Fixings(List.of(), List.of(new Piece(Piece.Kind.OTHER, "M3-socket", 2))));
   }
 }

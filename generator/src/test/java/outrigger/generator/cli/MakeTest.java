@@ -32,7 +32,8 @@ class MakeTest {
           prints: Flat on the bed.
           note: It is a block.
           needs: 2 x M3-socket
-        """, run.out());
+        """, run.outWithoutPrinting());
+    assertTrue(run.out().contains("\n  printing: no concern\n"), run.out());
     assertEquals(Exit.DONE, run.exit());
     assertEquals(684, Files.size(folder.resolve("a.stl")));
     assertEquals(List.of("a.stl"), BadOptionsTest.list(folder));
@@ -57,7 +58,7 @@ class MakeTest {
   void make_picture_liesBesideThePrintFile() throws IOException {
     Run run = Run.hook("make", "hook", "--out", out(), "--picture");
     assertEquals("", run.err());
-    assertEquals(List.of("hook.png", "hook.stl"), BadOptionsTest.list(folder));
+    assertEquals(List.of("hook.map.png", "hook.png", "hook.stl"), BadOptionsTest.list(folder));
     byte[] once = Files.readAllBytes(folder.resolve("hook.png"));
     Run.hook("make", "hook", "--out", out(), "--picture");
     assertArrayEquals(once, Files.readAllBytes(folder.resolve("hook.png")));
@@ -68,7 +69,7 @@ class MakeTest {
     String name = "w".repeat(Names.LONGEST);
     Run run = Run.hook("make", "hook", "--name", name, "--out", out(), "--picture");
     assertEquals("", run.err());
-    assertEquals(List.of(name + ".png", name + ".stl"), BadOptionsTest.list(folder));
+    assertEquals(List.of(name + ".map.png", name + ".png", name + ".stl"), BadOptionsTest.list(folder));
   }
 
   @Test
@@ -91,7 +92,7 @@ class MakeTest {
 
   @Test
   void make_help_namesThePicture() {
-    assertTrue(Run.hook("make", "hook", "--help").out().contains("Draw the part beside its file, NAME.png."));
+    assertTrue(Run.hook("make", "hook", "--help").out().contains("Draw the part beside its file, NAME.png, and what"));
   }
 
   @Test

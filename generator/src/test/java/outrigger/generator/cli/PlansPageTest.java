@@ -23,7 +23,7 @@ class PlansPageTest {
     Run run = Run.of(Accessories.kinds(), "batch", plan.toString(), "--out", out.toString());
     assertEquals("", run.err());
     assertEquals(List.of("bumper-1.5.stl", "bumper-2.5.stl", "bumper-2.stl", "cab-front-side-left.stl",
-        "cab-front-side-right.stl", "manifest.json", "tray-rail-spacing-36.4-length-100.stl",
+        "cab-front-side-right.stl", "hardware.csv", "manifest.json", "tray-rail-spacing-36.4-length-100.stl",
         "tray-rail-spacing-36.4-length-90.stl", "tray-rail-spacing-40-length-100.stl",
         "tray-rail-spacing-40-length-90.stl"), BadOptionsTest.list(out));
   }

@@ -18,4 +18,10 @@ record Run(int exit, String out, String err) {
     int exit = new Main(kinds, false).run(new PrintWriter(out), new PrintWriter(err), args);
     return new Run(exit, out.toString(), err.toString());
   }
+
+  /** What was printed, less what the gauges of printing found, which has tests of its own. */
+  String outWithoutPrinting() {
+    return out.replaceAll("(?m)^  printing: .*\n(    .*\n)*", "").replaceAll("(?m)  (printing|no concern|\\d+ caution.*)$", "")
+        .replaceAll("(?m)^\\S+:\n(  caution .*\n)+", "");
+  }
 }

@@ -39,7 +39,7 @@ class CanvasTest {
   @Test
   void triangle_coversItsArea() throws IOException {
     BufferedImage image = picture(canvas -> canvas.triangle(new double[] {3.2, 5.1, 0}, new double[] {50.7, 12.4, 0},
-        new double[] {20.5, 55.9, 0}, Tone.INK));
+        new double[] {20.5, 55.9, 0}, Tone.INK, Hue.NONE));
     assertEquals(((50.7 - 3.2) * (55.9 - 5.1) - (12.4 - 5.1) * (20.5 - 3.2)) / 2, ink(image), 5);
   }
 
@@ -53,8 +53,8 @@ class CanvasTest {
       double[] middle = {step * random.nextInt((int) (SIZE / step)), step * random.nextInt((int) (SIZE / step)), 0};
       BufferedImage image = picture(canvas -> {
         for (int k = 0; k < 4; k += 2) {
-          canvas.triangle(rim[k], rim[k + 1], middle, Tone.INK);
-          canvas.triangle(middle, rim[k + 1], rim[(k + 2) % 4], Tone.INK);
+          canvas.triangle(rim[k], rim[k + 1], middle, Tone.INK, Hue.NONE);
+          canvas.triangle(middle, rim[k + 1], rim[(k + 2) % 4], Tone.INK, Hue.NONE);
         }
       });
       assertEquals(SIZE * SIZE, ink(image), 1e-9, "seed " + SEED + ", round " + round);
@@ -66,23 +66,23 @@ class CanvasTest {
     double[][] near = {{0, 0, 5}, {60, 0, 5}, {0, 60, 5}};
     double[][] far = {{0, 0, 1}, {60, 0, 1}, {0, 60, 1}};
     BufferedImage first = picture(canvas -> {
-      canvas.triangle(near[0], near[1], near[2], 100);
-      canvas.triangle(far[0], far[1], far[2], 200);
+      canvas.triangle(near[0], near[1], near[2], 100, Hue.NONE);
+      canvas.triangle(far[0], far[1], far[2], 200, Hue.NONE);
     });
     BufferedImage last = picture(canvas -> {
-      canvas.triangle(far[0], far[1], far[2], 200);
-      canvas.triangle(near[0], near[1], near[2], 100);
+      canvas.triangle(far[0], far[1], far[2], 200, Hue.NONE);
+      canvas.triangle(near[0], near[1], near[2], 100, Hue.NONE);
     });
     assertEquals(first.getRGB(10, 10), last.getRGB(10, 10));
-    assertEquals(picture(canvas -> canvas.triangle(near[0], near[1], near[2], 100)).getRGB(10, 10), first.getRGB(10, 10));
+    assertEquals(picture(canvas -> canvas.triangle(near[0], near[1], near[2], 100, Hue.NONE)).getRGB(10, 10), first.getRGB(10, 10));
   }
 
   @Test
   void triangle_outsideOrWithoutArea_drawsNothing() throws IOException {
     BufferedImage image = picture(canvas -> {
-      canvas.triangle(new double[] {-9, -9, 0}, new double[] {-2, -9, 0}, new double[] {-5, -3, 0}, Tone.INK);
-      canvas.triangle(new double[] {70, 70, 0}, new double[] {90, 70, 0}, new double[] {80, 99, 0}, Tone.INK);
-      canvas.triangle(new double[] {1, 1, 0}, new double[] {9, 9, 0}, new double[] {20, 20, 0}, Tone.INK);
+      canvas.triangle(new double[] {-9, -9, 0}, new double[] {-2, -9, 0}, new double[] {-5, -3, 0}, Tone.INK, Hue.NONE);
+      canvas.triangle(new double[] {70, 70, 0}, new double[] {90, 70, 0}, new double[] {80, 99, 0}, Tone.INK, Hue.NONE);
+      canvas.triangle(new double[] {1, 1, 0}, new double[] {9, 9, 0}, new double[] {20, 20, 0}, Tone.INK, Hue.NONE);
     });
     assertEquals(0, ink(image));
   }

@@ -51,8 +51,9 @@ final class Scale {
       double z = surface.normal(f, 2);
       double length = Math.sqrt(x * x + y * y + z * z);
       if (length > 0) {
-        int exponent = Math.getExponent(length);
-        doubled.add((long) Math.scalb(length, FRACTION_BITS - exponent), 1L << exponent);
+        long bits = Double.doubleToRawLongBits(length);
+        long leading = 1L << FRACTION_BITS;
+        doubled.add(bits & leading - 1 | leading, 1L << Math.getExponent(length));
       }
     }
     return Math.scalb(doubled.toDouble(), -FRACTION_BITS - 1) * Grid.STEP * Grid.STEP;
@@ -60,28 +61,35 @@ final class Scale {
 
   /** First moments of the tetrahedra from the origin to each facet, exact, over four times their volume. */
   private double[] centroid(Total sixVolume) {
+    if (sixVolume.signum() == 0) {
+      return new double[] {middle(0), middle(1), middle(2)};
+    }
+    Total[] moments = {new Total(), new Total(), new Total()};
+    for (int f = 0; f < surface.facets(); f++) {
+      addMoments(f, moments);
+    }
     double[] c = new double[3];
     for (int k = 0; k < 3; k++) {
-      if (sixVolume.signum() == 0) {
-        c[k] = middle(k);
-        continue;
-      }
-      Total moment = new Total();
-      for (int f = 0; f < surface.facets(); f++) {
-        addMoment(moment, f, k);
-      }
-      c[k] = moment.toDouble() / (4 * sixVolume.toDouble()) * Grid.STEP;
+      c[k] = moments[k].toDouble() / (4 * sixVolume.toDouble()) * Grid.STEP;
     }
     return c;
   }
 
   /** Normals are below 2^52, corner times corner sum below 2^51: each product is below 2^103. */
-  private void addMoment(Total moment, int f, int axis) {
+  private void addMoments(int f, Total[] moments) {
     int[] p = surface.xyz();
     int a = 3 * surface.corner(f, 0);
-    long sum = (long) p[a + axis] + p[3 * surface.corner(f, 1) + axis] + p[3 * surface.corner(f, 2) + axis];
-    for (int k = 0; k < 3; k++) {
-      moment.add(surface.normal(f, k), p[a + k] * sum);
+    int b = 3 * surface.corner(f, 1);
+    int c = 3 * surface.corner(f, 2);
+    for (int axis = 0; axis < 3; axis++) {
+      long sum = (long) p[a + axis] + p[b + axis] + p[c + axis];
+      if (surface.isCompact()) {
+        moments[axis].add(surface.sixVolume(f), sum);
+      } else {
+        for (int k = 0; k < 3; k++) {
+          moments[axis].add(surface.normal(f, k), p[a + k] * sum);
+        }
+      }
     }
   }
 

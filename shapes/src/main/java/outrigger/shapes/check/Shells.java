@@ -1,6 +1,7 @@
 package outrigger.shapes.check;
 
 import java.util.Arrays;
+import java.util.function.IntUnaryOperator;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.Sign;
 import outrigger.shapes.exact.Total;
@@ -29,12 +30,23 @@ final class Shells {
     }
   }
 
+  /** Shells from sets of facets. */
   static Shells of(Surface surface, DisjointSets sets) {
+    return gather(surface, sets::find);
+  }
+
+  /** Shells from sets of regions. */
+  static Shells of(Surface surface, Regions regions, DisjointSets sets) {
+    return gather(surface, f -> regions.facet(regions.start(sets.find(regions.of(f)))));
+  }
+
+  /** Shells of facets for which the same facet stands, the first of them all. */
+  private static Shells gather(Surface surface, IntUnaryOperator standsFor) {
     int[] shellOf = new int[surface.facets()];
     int[] firstFacet = new int[surface.facets()];
     int count = 0;
     for (int f = 0; f < shellOf.length; f++) {
-      int root = sets.find(f);
+      int root = standsFor.applyAsInt(f);
       if (root == f) {
         firstFacet[count] = f;
         shellOf[f] = count++;
@@ -49,11 +61,7 @@ final class Shells {
 
   private void weigh() {
     for (int f = 0; f < shellOf.length; f++) {
-      int a = surface.corner(f, 0);
-      Total t = sixVolumes[shellOf[f]];
-      t.add(surface.normal(f, 0), surface.x(a));
-      t.add(surface.normal(f, 1), surface.y(a));
-      t.add(surface.normal(f, 2), surface.z(a));
+      surface.addSixVolume(f, sixVolumes[shellOf[f]]);
     }
   }
 
@@ -80,7 +88,8 @@ final class Shells {
   }
 
   /** Holds each shell to its sign and depth. Only for a surface otherwise without fault. */
-  void judge(BoxTree tree, Findings findings) {
+  void judge(Findings findings) {
+    BoxTree tree = count() == 1 ? BoxTree.of(new int[0]) : BoxTree.ofFacets(surface.xyz(), surface.corners());
     for (int i = 0; i < firstFacet.length; i++) {
       int depth = count() == 1 ? 0 : windingOfOthers(tree, i);
       int v = surface.corner(firstFacet[i], 0);

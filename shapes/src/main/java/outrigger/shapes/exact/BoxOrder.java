@@ -8,10 +8,21 @@ import java.util.Arrays;
  * <p>One sort of longs: the place on the curve in the high bits, the box's number in the low ones. The cells of the
  * curve are cubes, as fine as the bits left over allow (2^14 along the longest side for a million boxes).
  */
-final class BoxOrder {
+public final class BoxOrder {
+  /** From here on sorting by counting digits is the faster way; both give the same order. */
+  private static final int MANY = 1 << 12;
+  /** Bits of a digit: its counts, 16 kB, stay in the nearest cache. */
+  private static final int DIGIT = 11;
+
   private BoxOrder() {}
 
-  static int[] of(int[] boxes) {
+  /**
+   * The order.
+   *
+   * @param boxes least x, y, z and greatest x, y, z of each box
+   * @return box numbers along the curve
+   */
+  public static int[] of(int[] boxes) {
     int n = boxes.length / 6;
     int numberBits = 32 - Integer.numberOfLeadingZeros(n);
     int bits = Math.min(20, (63 - numberBits) / 3);
@@ -23,12 +34,40 @@ final class BoxOrder {
           | spread((sum(boxes, i, 2) - least[2]) >> shift) << 2;
       keys[i] = place << numberBits | i;
     }
-    Arrays.sort(keys);
+    sort(keys, numberBits, numberBits + 3 * bits);
     int[] order = new int[n];
     for (int i = 0; i < n; i++) {
       order[i] = (int) (keys[i] & (1L << numberBits) - 1);
     }
     return order;
+  }
+
+  /** Sorts keys that rise in their lowest bits already, by the bits from one up to before another. */
+  private static void sort(long[] keys, int from, int to) {
+    if (keys.length < MANY) {
+      Arrays.sort(keys);
+      return;
+    }
+    long[] source = keys;
+    long[] target = new long[keys.length];
+    for (int shift = from; shift < to; shift += DIGIT) {
+      int[] places = new int[(1 << DIGIT) + 1];
+      for (long key : source) {
+        places[((int) (key >>> shift) & (1 << DIGIT) - 1) + 1]++;
+      }
+      for (int d = 0; d < 1 << DIGIT; d++) {
+        places[d + 1] += places[d];
+      }
+      for (long key : source) {
+        target[places[(int) (key >>> shift) & (1 << DIGIT) - 1]++] = key;
+      }
+      long[] swap = source;
+      source = target;
+      target = swap;
+    }
+    if (source != keys) {
+      System.arraycopy(source, 0, keys, 0, keys.length);
+    }
   }
 
   /** Twice the centre. */

@@ -15,8 +15,9 @@ import outrigger.shapes.num.Axis;
  * <p>Same boxes in the same order, same order of answers. A built tree may be read by several threads.
  */
 public final class BoxTree {
-  private static final int PER_LEAF = 4;
-  private static final int WIDTH = 6;
+  /** Boxes a leaf. Any number would do; it weighs the tree's height against boxes compared in vain. */
+  static final int PER_LEAF = 4;
+  static final int WIDTH = 6;
 
   /** Takes a pair of boxes that overlap or touch. */
   @FunctionalInterface
@@ -29,15 +30,22 @@ public final class BoxTree {
     boolean visit(int first, int second);
   }
 
+  /** Knows which groups of boxes need not be compared. */
+  @FunctionalInterface
+  public interface GroupPairs {
+    /** Whether no pair from two different groups is wanted, {@code first < second}. May be asked more than once. */
+    boolean areClear(int first, int second);
+  }
+
   private final int count;
   private final int leaves;
   private final int[] order;
   private final int[] boxes;
   private final int[] nodes;
 
-  private BoxTree(int[] boxes) {
-    count = boxes.length / WIDTH;
-    order = BoxOrder.of(boxes);
+  private BoxTree(int[] boxes, int[] order) {
+    count = order.length;
+    this.order = order;
     this.boxes = new int[boxes.length];
     for (int i = 0; i < count; i++) {
       System.arraycopy(boxes, WIDTH * order[i], this.boxes, WIDTH * i, WIDTH);
@@ -53,7 +61,14 @@ public final class BoxTree {
    * @param boxes least x, y, z and greatest x, y, z of each box; numbered from 0. Copied, and not changed
    */
   public static BoxTree of(int[] boxes) {
-    return new BoxTree(boxes);
+    return new BoxTree(boxes, BoxOrder.of(boxes));
+  }
+
+  /** A tree over boxes that come in a good order already: each near those before and after it, as along a loop. */
+  public static BoxTree inOrder(int[] boxes) {
+    int[] order = new int[boxes.length / WIDTH];
+    Arrays.setAll(order, i -> i);
+    return new BoxTree(boxes, order);
   }
 
   /**
@@ -73,7 +88,7 @@ public final class BoxTree {
         boxes[WIDTH * i + 3 + k] = Math.max(xyz[a + k], Math.max(xyz[b + k], xyz[c + k]));
       }
     }
-    return new BoxTree(boxes);
+    return of(boxes);
   }
 
   /** Node i has children 2i and 2i + 1; leaf k is node {@code leaves + k}. Bounds of nothing are turned inside out. */
@@ -165,55 +180,18 @@ public final class BoxTree {
    * @return whether the search ran to its end, not stopped by the visitor
    */
   public boolean selfPairs(PairVisitor visitor) {
-    return within(1, visitor);
+    return new BoxPairs(boxes, order, nodes, leaves, new int[0], (a, b) -> false, visitor).within(1);
   }
 
-  private boolean within(int node, PairVisitor visitor) {
-    if (node < leaves) {
-      return within(2 * node, visitor) && within(2 * node + 1, visitor) && between(2 * node, 2 * node + 1, visitor);
-    }
-    int from = (node - leaves) * PER_LEAF;
-    int to = Math.min(from + PER_LEAF, count);
-    for (int i = from; i < to; i++) {
-      if (!pairs(i, i + 1, to, visitor)) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  /** Both nodes stand on the same level, the tree being perfect. */
-  private boolean between(int a, int b, PairVisitor visitor) {
-    if (!overlap(nodes, a, nodes, b)) {
-      return true;
-    }
-    if (a < leaves) {
-      return between(2 * a, 2 * b, visitor) && between(2 * a, 2 * b + 1, visitor)
-          && between(2 * a + 1, 2 * b, visitor) && between(2 * a + 1, 2 * b + 1, visitor);
-    }
-    int to = Math.min((b - leaves + 1) * PER_LEAF, count);
-    for (int i = (a - leaves) * PER_LEAF; i < Math.min((a - leaves + 1) * PER_LEAF, count); i++) {
-      if (overlap(boxes, i, nodes, b) && !pairs(i, (b - leaves) * PER_LEAF, to, visitor)) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  private boolean pairs(int i, int from, int to, PairVisitor visitor) {
-    for (int j = from; j < to; j++) {
-      if (overlap(boxes, i, boxes, j)
-          && !visitor.visit(Math.min(order[i], order[j]), Math.max(order[i], order[j]))) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  private static boolean overlap(int[] a, int i, int[] b, int j) {
-    int p = WIDTH * i;
-    int q = WIDTH * j;
-    return a[p] <= b[q + 3] && a[p + 3] >= b[q] && a[p + 1] <= b[q + 4] && a[p + 4] >= b[q + 1]
-        && a[p + 2] <= b[q + 5] && a[p + 5] >= b[q + 2];
+  /**
+   * Gives each pair of boxes that overlap or touch and are not of one group, once. Where a group's boxes lie together, the
+   * pairs within it cost nothing.
+   *
+   * @param groups group of each box, 0 or more; -1 for a box of no group
+   * @param clear whose pairs may be left out as well; they may come all the same
+   * @return whether the search ran to its end, not stopped by the visitor
+   */
+  public boolean pairsAcross(int[] groups, GroupPairs clear, PairVisitor visitor) {
+    return new BoxPairs(boxes, order, nodes, leaves, groups, clear, visitor).within(1);
   }
 }

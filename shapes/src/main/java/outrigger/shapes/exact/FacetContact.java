@@ -87,15 +87,21 @@ public final class FacetContact {
 
   /** Two facets with no common corner meet exactly if an edge of one meets the other. */
   private static boolean meet(int[] p, int a0, int a1, int a2, int b0, int b1, int b2) {
-    int s0 = side(p, a0, a1, a2, b0);
-    int s1 = side(p, a0, a1, a2, b1);
-    int s2 = side(p, a0, a1, a2, b2);
+    long nx = normal(p, a0, a1, a2, 1, 2);
+    long ny = normal(p, a0, a1, a2, 2, 0);
+    long nz = normal(p, a0, a1, a2, 0, 1);
+    int s0 = side(p, nx, ny, nz, a0, b0);
+    int s1 = side(p, nx, ny, nz, a0, b1);
+    int s2 = side(p, nx, ny, nz, a0, b2);
     if (apart(s0, s1, s2)) {
       return false;
     }
-    int t0 = side(p, b0, b1, b2, a0);
-    int t1 = side(p, b0, b1, b2, a1);
-    int t2 = side(p, b0, b1, b2, a2);
+    nx = normal(p, b0, b1, b2, 1, 2);
+    ny = normal(p, b0, b1, b2, 2, 0);
+    nz = normal(p, b0, b1, b2, 0, 1);
+    int t0 = side(p, nx, ny, nz, b0, a0);
+    int t1 = side(p, nx, ny, nz, b0, a1);
+    int t2 = side(p, nx, ny, nz, b0, a2);
     if (apart(t0, t1, t2)) {
       return false;
     }
@@ -107,6 +113,17 @@ public final class FacetContact {
     return edgeMeets(p, s0, s1, b0, b1, a0, a1, a2) || edgeMeets(p, s1, s2, b1, b2, a0, a1, a2)
         || edgeMeets(p, s2, s0, b2, b0, a0, a1, a2) || edgeMeets(p, t0, t1, a0, a1, b0, b1, b2)
         || edgeMeets(p, t1, t2, a1, a2, b0, b1, b2) || edgeMeets(p, t2, t0, a2, a0, b0, b1, b2);
+  }
+
+  /** One component of (b - a) x (c - a), from the two axes after it. */
+  private static long normal(int[] p, int a, int b, int c, int u, int v) {
+    return ((long) p[3 * b + u] - p[3 * a + u]) * ((long) p[3 * c + v] - p[3 * a + v])
+        - ((long) p[3 * b + v] - p[3 * a + v]) * ((long) p[3 * c + u] - p[3 * a + u]);
+  }
+
+  private static int side(int[] p, long nx, long ny, long nz, int a, int d) {
+    return Sign.dot(nx, ny, nz, (long) p[3 * d] - p[3 * a], (long) p[3 * d + 1] - p[3 * a + 1],
+        (long) p[3 * d + 2] - p[3 * a + 2]);
   }
 
   private static boolean apart(int s, int t, int u) {

@@ -6,6 +6,9 @@ package outrigger.shapes.exact;
  * <p>Each method computes the exact value in 64 or 128 bits; nothing is rounded, so no tolerance appears.
  */
 public final class Sign {
+  /** Eight roundings, relative. */
+  private static final double DOUBT = 0x1p-50;
+
   private Sign() {}
 
   /** Turn of three points in a plane: +1 counter-clockwise, -1 clockwise, 0 in line. Inputs within 2^30. */
@@ -28,9 +31,22 @@ public final class Sign {
     return dot(uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx, dx - ax, dy - ay, dz - az);
   }
 
-  /** Sign of n . w for components below 2^62, in 128 bits. */
+  /**
+   * Sign of n . w for components below 2^62: by doubles where they leave no doubt, else in 128 bits.
+   *
+   * <p>Each double product carries three roundings and at most two sums follow, each off by 2^-53 of the sum of
+   * magnitudes at most; {@link #DOUBT} allows more than that.
+   */
   public static int dot(long nx, long ny, long nz, long wx, long wy, long wz) {
-    return of(high(nx, ny, nz, wx, wy, wz), nx * wx + ny * wy + nz * wz);
+    double x = (double) nx * wx;
+    double y = (double) ny * wy;
+    double z = (double) nz * wz;
+    double sum = x + y + z;
+    double doubt = DOUBT * (Math.abs(x) + Math.abs(y) + Math.abs(z));
+    if (sum > doubt) {
+      return 1;
+    }
+    return sum < -doubt ? -1 : doubt == 0 ? 0 : of(high(nx, ny, nz, wx, wy, wz), nx * wx + ny * wy + nz * wz);
   }
 
   /** Upper 64 of the 128 bits of n . w; the lower ones are what plain arithmetic gives. */

@@ -16,6 +16,11 @@ public final class Total {
     addWide(Math.multiplyHigh(a, b), a * b);
   }
 
+  /** Adds a number. */
+  public void add(long a) {
+    addWide(a >> 63, a);
+  }
+
   /** Adds another total. */
   public void add(Total other) {
     addWide(other.high, other.low);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import outrigger.shapes.num.Grid;
 import outrigger.shapes.num.Placement;
+import outrigger.shapes.solid.Faceted;
 import outrigger.shapes.solid.Prism;
 import outrigger.shapes.solid.Revolution;
 
@@ -19,6 +20,11 @@ final class LeafBuilder {
   /** The polyhedron of a revolution: one strip of walls for each edge of the half section. */
   static Polyhedron revolution(Revolution revolution) {
     return new RevolutionBuilder(revolution).build();
+  }
+
+  /** The polyhedron of a solid of facets: those in one plane are one face. */
+  static Polyhedron faceted(Faceted faceted) {
+    return new FacetedBuilder(faceted).build();
   }
 
   /**

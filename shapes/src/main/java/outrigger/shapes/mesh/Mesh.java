@@ -59,13 +59,13 @@ public final class Mesh {
     return corners[3 * facet + k];
   }
 
-  /** x, y, z of each vertex, a copy. */
-  int[] xyz() {
+  /** x, y, z of each vertex, grid units, a copy. */
+  public int[] xyz() {
     return xyz.clone();
   }
 
   /** Three vertex numbers a facet, a copy. */
-  int[] corners() {
+  public int[] corners() {
     return corners.clone();
   }
 }

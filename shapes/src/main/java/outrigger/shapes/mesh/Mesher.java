@@ -8,6 +8,7 @@ import outrigger.shapes.num.Grid;
 import outrigger.shapes.num.Placement;
 import outrigger.shapes.solid.Common;
 import outrigger.shapes.solid.Cut;
+import outrigger.shapes.solid.Faceted;
 import outrigger.shapes.solid.Placed;
 import outrigger.shapes.solid.Prism;
 import outrigger.shapes.solid.Revolution;
@@ -68,6 +69,8 @@ public final class Mesher {
       return addOperand(LeafBuilder.prism(prism), placement);
     } else if (solid instanceof Revolution revolution) {
       return addOperand(LeafBuilder.revolution(revolution), placement);
+    } else if (solid instanceof Faceted faceted) {
+      return addOperand(LeafBuilder.faceted(faceted), placement);
     }
     throw new AssertionError(solid);
   }

@@ -1,7 +1,7 @@
 package outrigger.shapes.print;
 
 /**
- * What a printer and its maker set as limits; lengths mm, angles degrees, areas mm^2.
+ * What a printer and its maker set: limits, and the settings that mass and time are reckoned from.
  *
  * <p>No standard gives numbers for these: ISO/ASTM 52910:2018 says in its scope that it holds no process-specific data.
  * Every standard value is therefore common practice of material extrusion, and its {@link #standing()} says so. A
@@ -32,11 +32,20 @@ public enum Limit {
   CONTACT("least-contact", "mm2", 20, 0, 10000, "least area on the bed that holds a part: common practice"),
   SLENDERNESS("most-slender", "times", 8, 1, 100,
       "height over the least width of the foot from which a part may be knocked over: common practice"),
+  BEYOND("most-beyond", "mm", 5, 0, 500,
+      "how far the centre of mass may lie beyond the foot, the first layer's grip holding it: own choice"),
   BRIM("brim", "mm", 5, 0, 50, "brim to leave room for round the part: common practice"),
   FOOT("elephant-foot", "mm", 0.2, 0, 2,
       "how far the first layers bulge, each side: common practice, 0.1 to 0.3 mm over 1 to 3 layers"),
-  HEIGHT_ERROR("height-error", "mm", 0.1, 0, 2,
-      "how far a stated height may miss the layers before it is told: own choice, half a common layer");
+  HEIGHT_ERROR("height-error", "mm", 0.05, 0, 2,
+      "how far a stated height may miss the layers before it is a caution: own choice, a quarter of a layer"),
+  DENSITY("density", "g/cm3", 1.24, 0.1, 20, "of solid filament, from the material: typical values of data bases"),
+  FILAMENT("filament", "mm", 1.75, 0.5, 5, "diameter of the filament"),
+  OUTLINES("outlines", "lines", 3, 1, 20, "lines side by side in every wall: common practice, 2 to 4"),
+  SOLID_LAYERS("solid-layers", "layers", 4, 0, 50, "solid layers below and above: common practice, 3 to 5"),
+  INFILL("infill", "percent", 20, 0, 100, "share of plastic inside: common practice, 15 to 25"),
+  SPEED("speed", "mm/s", 50, 1, 1000, "mean speed of a printed line: common practice"),
+  LAYER_PAUSE("layer-pause", "s", 2, 0, 60, "time a change of layer takes, travel included: own estimate");
 
   private final String key;
   private final String unit;
@@ -59,7 +68,7 @@ public enum Limit {
     return key;
   }
 
-  /** {@code mm}, {@code degree}, {@code mm2} or {@code times}. */
+  /** Unit of its value, such as {@code mm}, {@code degree} or {@code mm2}. */
   public String unit() {
     return unit;
   }

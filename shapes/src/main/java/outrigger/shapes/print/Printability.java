@@ -3,20 +3,41 @@ package outrigger.shapes.print;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Consumer;
 
 /** Measures whether a sound part prints: runs every gauge and collects what they read. */
 public final class Printability {
   /** Every gauge there is, in the order of the report. A new gauge is added here. */
-  private static final List<Gauge> GAUGES = List.of();
+  private static final List<Gauge> GAUGES = List.of(new WallGauge(), new GapGauge(), new OverhangGauge(),
+      new StandingGauge(), new HeightGauge(), new PoseGauge(), new MaterialGauge());
 
   private Printability() {}
 
-  /** What every gauge reads off a part. Same specimen, same report, whatever the number of workers. */
-  public static PrintReport examine(Specimen specimen) {
-    return examine(specimen, GAUGES);
+  /** Every gauge, in the order of the report. */
+  static List<Gauge> gauges() {
+    return GAUGES;
   }
 
-  static PrintReport examine(Specimen specimen, List<Gauge> gauges) {
+  /** What every gauge reads off a part. Same specimen, same report, whatever the number of workers. */
+  public static PrintReport examine(Specimen specimen) {
+    return examine(specimen, GAUGES, name -> { });
+  }
+
+  /** How many gauges there are. */
+  public static int count() {
+    return GAUGES.size();
+  }
+
+  /**
+   * The same, telling how far it is.
+   *
+   * @param finished told the name of each gauge when it has read
+   */
+  public static PrintReport examine(Specimen specimen, Consumer<String> finished) {
+    return examine(specimen, GAUGES, finished);
+  }
+
+  static PrintReport examine(Specimen specimen, List<Gauge> gauges, Consumer<String> finished) {
     List<Concern> concerns = new ArrayList<>();
     List<Fact> facts = new ArrayList<>();
     List<FacetField> fields = new ArrayList<>();
@@ -27,6 +48,7 @@ public final class Printability {
       facts.addAll(reading.facts());
       fields.addAll(reading.fields());
       notExamined.addAll(reading.notExamined());
+      finished.accept(gauge.name());
     }
     concerns.sort(Comparator.comparing(Concern::severity));
     return new PrintReport(specimen.limits(), concerns, facts, fields, notExamined);

@@ -19,6 +19,8 @@ public final class Specimen {
   private final Map<String, Double> heights;
   private final Workers workers;
   private BoxTree tree;
+  private Facets facets;
+  private FacetTree facetTree;
 
   /**
    * A part to be measured.
@@ -74,6 +76,22 @@ public final class Specimen {
       tree = BoxTree.ofFacets(corners(), numbers());
     }
     return tree;
+  }
+
+  /** Normals and areas of the facets; made once. */
+  synchronized Facets facets() {
+    if (facets == null) {
+      facets = new Facets(mesh());
+    }
+    return facets;
+  }
+
+  /** Facets in mm for asking what lies near a place; made once. */
+  synchronized FacetTree facetTree() {
+    if (facetTree == null) {
+      facetTree = FacetTree.of(mesh());
+    }
+    return facetTree;
   }
 
   private int[] corners() {

@@ -11,7 +11,7 @@ import outrigger.shapes.num.Placement;
  * <p>Solids are values: every method returns a new one. Booleans are kept as one expression and evaluated whole.
  * Coplanar and touching faces are ordinary cases.
  */
-public sealed interface Solid permits Prism, Revolution, Placed, Union, Cut, Common {
+public sealed interface Solid permits Prism, Revolution, Faceted, Placed, Union, Cut, Common {
 
   /** All of the given solids together. At least one. */
   static Solid union(List<? extends Solid> solids) {

@@ -1,5 +1,5 @@
 /**
- * Solids as exact descriptions: prisms and revolutions of profiles, placed, joined, cut and met.
+ * Solids as exact descriptions: prisms and revolutions of profiles, and facets proven before, placed, joined, cut and met.
  *
  * <p><b>Input.</b> Millimetres and degrees. Each record checks what can be told before building and throws
  * {@link outrigger.shapes.num.ShapeException} in words. Coordinates reach +-1024 mm.

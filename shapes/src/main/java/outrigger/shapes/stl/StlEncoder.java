@@ -16,6 +16,17 @@ final class StlEncoder {
 
   private StlEncoder() {}
 
+  /** The whole file. */
+  static byte[] bytes(Mesh mesh, String title) {
+    byte[] bytes = new byte[Math.toIntExact(BinaryStl.size(mesh.facetCount()))];
+    ByteBuffer buffer = ByteBuffer.wrap(bytes).order(ByteOrder.LITTLE_ENDIAN);
+    buffer.put(header(title)).putInt(mesh.facetCount());
+    for (int f = 0; f < mesh.facetCount(); f++) {
+      putFacet(buffer, mesh, f);
+    }
+    return bytes;
+  }
+
   static void write(Mesh mesh, String title, OutputStream out) throws IOException {
     ByteBuffer buffer = ByteBuffer.allocate(AT_ONCE * BinaryStl.FACET).order(ByteOrder.LITTLE_ENDIAN);
     buffer.put(header(title)).putInt(mesh.facetCount());

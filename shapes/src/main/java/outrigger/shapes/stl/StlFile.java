@@ -1,8 +1,12 @@
 package outrigger.shapes.stl;
 
+import outrigger.shapes.check.Finding;
+import outrigger.shapes.check.Proof;
+import outrigger.shapes.check.Tally;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.num.Grid;
 import outrigger.shapes.num.ShapeException;
+import outrigger.shapes.solid.Faceted;
 
 /**
  * What an STL file holds: facets as 32-bit floats, in file order, taken as millimetres. The normals of the file are not
@@ -90,6 +94,25 @@ public final class StlFile {
       largest = Math.max(largest, move);
     }
     return new OnGrid(Mesh.of(xyz, corners), moved, largest);
+  }
+
+  /**
+   * The facets as a solid, to be placed, joined, cut and met like any other: each coordinate rounded to the nearest grid
+   * unit, then proven.
+   *
+   * @throws ShapeException if a coordinate lies beyond +-1024 mm, or the facets are not sound: open, crossing, touching,
+   *     inside out; it says the first fault with its place, how many more there are, and what to change
+   */
+  public Faceted toSolid() {
+    Proof.Verdict verdict = Proof.judge(toMesh().mesh());
+    return verdict.proven().orElseThrow(() -> unsound(verdict)).solid();
+  }
+
+  private static ShapeException unsound(Proof.Verdict verdict) {
+    Finding first = verdict.findings().get(0);
+    int more = verdict.tallies().stream().mapToInt(Tally::count).sum() - 1;
+    return new ShapeException("the file holds no sound solid: " + first.message()
+        + (more == 0 ? "" : more == 1 ? ", and one fault more" : ", and " + more + " faults more"), first.advice());
   }
 
   private int toGrid(int i) {

@@ -1,9 +1,7 @@
 package outrigger.shapes.stl;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.UncheckedIOException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -29,14 +27,7 @@ public final class StlWriter {
    * @param title stands in the header as far as it fits; characters other than printable ASCII become question marks
    */
   public static byte[] bytes(CheckedMesh mesh, String title) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream(
-        Math.toIntExact(BinaryStl.size(mesh.mesh().facetCount())));
-    try {
-      write(mesh, title, out);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return out.toByteArray();
+    return StlEncoder.bytes(mesh.mesh(), title);
   }
 
   /** Writes to a stream, some facets at a time, and leaves it open. */

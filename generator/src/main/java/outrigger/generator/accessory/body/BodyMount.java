@@ -61,7 +61,7 @@ public final class BodyMount implements Accessory<BodyMountParams> {
     BodyMountChecks.require(layout);
     String pose = "Standing as on the truck: lower edge of the flange on the bed, head up; no support.";
     return List.of(new Part("", solid(layout), pose, BodyMountNotes.of(layout), stated(layout),
-        BodyMountNotes.hardware(layout, shelf)));
+        heights(layout), BodyMountNotes.fixings(layout, shelf)));
   }
 
   private static Solid solid(BodyMountLayout l) {
@@ -121,6 +121,15 @@ public final class BodyMount implements Accessory<BodyMountParams> {
     Profile corner = Profile.polygon(-over, -over, BED_BEVEL + over, -over, -over, BED_BEVEL + over);
     return Gusset.alongX(corner, (l.flangeTo() - l.flangeFrom()) / 2 + over)
         .move((l.flangeFrom() + l.flangeTo()) / 2, 0, 0);
+  }
+
+  /** The pocket's depth is what lies between its floor and the top. */
+  private static Map<String, Double> heights(BodyMountLayout l) {
+    Map<String, Double> heights = new LinkedHashMap<>();
+    heights.put("flange-height", l.flangeHeight());
+    heights.put("pocket-floor", l.top() - l.pocket().depth());
+    heights.put("total-height", l.top());
+    return heights;
   }
 
   private static Map<String, Double> stated(BodyMountLayout l) {

@@ -3,15 +3,19 @@ package outrigger.generator.accessory.body;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import outrigger.generator.accessory.Words;
 import outrigger.generator.accessory.feature.LayerNote;
 import outrigger.generator.accessory.feature.MagnetPocket;
 import outrigger.generator.accessory.feature.PocketFit;
 import outrigger.generator.accessory.feature.Pole;
-import outrigger.presets.Nut;
-import outrigger.presets.Screw;
+import outrigger.generator.accessory.feature.ScrewJoint;
+import outrigger.generator.joint.Articles;
+import outrigger.generator.joint.Fixings;
+import outrigger.generator.joint.Joint;
+import outrigger.generator.joint.Member;
+import outrigger.generator.joint.ScrewPlace;
 import outrigger.presets.Shelf;
+import outrigger.shapes.print.LayerHeight;
 
 /** What goes with a body mount on paper: notes for the maker and the hardware. */
 final class BodyMountNotes {
@@ -33,22 +37,15 @@ final class BodyMountNotes {
     return notes;
   }
 
-  /** Screws with the shortest stock length that does, nuts or inserts, and magnets. */
-  static List<String> hardware(BodyMountLayout l, Shelf shelf) {
+  /** The joint of flange and rail, and the magnets. */
+  static Fixings fixings(BodyMountLayout l, Shelf shelf) {
     BodyMountParams p = l.p();
-    List<String> lines = new ArrayList<>(l.hole().hole().hardware(p.screws()));
-    ScrewLength.of(l, shelf).ifPresent(length ->
-        lines.set(0, p.screws() + " x " + p.screw().name() + " x " + Words.number(length)));
-    if (ScrewLength.isThrough(p)) {
-      nut(p.screw(), shelf).ifPresent(nut ->
-          lines.add(p.screws() + " x " + p.screw().size() + " nut (" + nut.standard() + ")"));
-    }
-    lines.add(p.magnets() * p.stack() + " x " + p.magnet().name() + " magnet");
-    return lines;
-  }
-
-  static Optional<Nut> nut(Screw screw, Shelf shelf) {
-    return shelf.items(Nut.class).stream().filter(nut -> nut.name().equals(screw.size())).findFirst();
+    boolean box = p.rail().form().equals("box");
+    Member rail = Member.of(box ? "box rail" : "web", box ? p.rail().flange() : p.rail().web());
+    List<ScrewPlace> contacts = l.screwX().stream().map(x -> new ScrewPlace(x, 0, l.screwZ(), 0, -1, 0)).toList();
+    Joint joint = new ScrewJoint("flange to rail", l.hole().hole(), "flange", p.flangeThickness(), List.of(rail))
+        .at(contacts, shelf);
+    return new Fixings(List.of(joint), List.of(Articles.of(p.magnet()).times(p.magnets() * p.stack())));
   }
 
   private static String hand(BodyMountLayout l) {
@@ -64,7 +61,11 @@ final class BodyMountNotes {
     String held = pocket.fit() == PocketFit.GLUE
         ? "ribs on a circle of " + Words.mm(pocket.grip()) + " hold the magnet while the glue sets"
         : "a lip of " + Words.mm(pocket.grip()) + " keeps the magnet in once it is pressed past";
-    return drawn + held + "; its face lies " + Words.mm(pocket.recess()) + " below the head.";
+    double depth = LayerHeight.between(l.top() - pocket.depth(), l.top(), l.p().printer().firstLayer(),
+        l.p().printer().layer());
+    String layers = Words.mm(depth).equals(Words.mm(pocket.depth())) ? "" : "; layers make the pocket "
+        + Words.number(depth) + " instead of " + Words.mm(pocket.depth()) + " deep";
+    return drawn + held + "; its face lies " + Words.mm(pocket.recess()) + " below the head" + layers + ".";
   }
 
   private static String foot(BodyMountLayout l) {

@@ -15,6 +15,11 @@ public enum Fit {
   /** Passes, medium series, into a nut held in a hexagon pocket. */
   NUT;
 
+  /** Whether the screw passes through and out of the part, its head on this side. */
+  public boolean isThrough() {
+    return isClearance() && this != NUT;
+  }
+
   /** Whether the screw passes through without gripping. */
   public boolean isClearance() {
     return this == FINE || this == MEDIUM || this == COARSE || this == NUT;

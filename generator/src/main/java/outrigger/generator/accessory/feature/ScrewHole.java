@@ -1,11 +1,12 @@
 package outrigger.generator.accessory.feature;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import outrigger.generator.accessory.Words;
+import outrigger.generator.joint.Head;
+import outrigger.generator.joint.Piece;
 import outrigger.generator.param.BadDimension;
 import outrigger.presets.Printer;
 import outrigger.presets.Screw;
@@ -32,11 +33,13 @@ import outrigger.shapes.solid.Solid;
  * @param land depth of plain bore that must remain behind the recess to be worth keeping
  * @param thinnest part that can take this hole
  * @param wall least plastic round the mouth
- * @param extras hardware beside the screw, such as {@code M3 nut (ISO 4032)}
+ * @param head how the head lies once the part is printed; for a hole that holds the thread, where the head lies instead
+ * @param thread length of the nut or insert it holds, 0 where it holds none
+ * @param extras what goes with one screw in this hole: washer, nut or insert
  * @param why where the diameter comes from, one sentence without a full stop
  */
 public record ScrewHole(Screw screw, Fit fit, HeadSeat seat, double diameter, double mouth, double recess, double land,
-    double thinnest, double wall, List<String> extras, String why) {
+    double thinnest, double wall, Head head, double thread, List<Piece> extras, String why) {
   /** How far a cutter stands out of the faces it cuts, mm: any amount will do that leaves nothing thin behind. */
   public static final double OVERSHOOT = 1;
 
@@ -111,14 +114,6 @@ public record ScrewHole(Screw screw, Fit fit, HeadSeat seat, double diameter, do
           + Words.mm(thinnest) + " thick, but it is " + Words.mm(thickness),
           "Make the part thicker, or choose a smaller screw or another seat.");
     }
-  }
-
-  /** What holds it together, for a number of such holes. */
-  public List<String> hardware(int count) {
-    List<String> lines = new ArrayList<>();
-    lines.add(count + " x " + screw.name());
-    extras.forEach(extra -> lines.add(count + " x " + extra));
-    return lines;
   }
 
   /** The dimensions it promises in a part of a thickness, by name, mm. */

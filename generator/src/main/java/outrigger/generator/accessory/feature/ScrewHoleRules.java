@@ -6,6 +6,9 @@ import java.util.Locale;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import outrigger.generator.accessory.Words;
+import outrigger.generator.joint.Articles;
+import outrigger.generator.joint.Head;
+import outrigger.generator.joint.Piece;
 import outrigger.generator.param.BadDimension;
 import outrigger.presets.ClearanceHole;
 import outrigger.presets.HeatSetInsert;
@@ -55,7 +58,7 @@ record ScrewHoleRules(Screw screw, Printer printer, Shelf shelf) {
     String why = "ISO 273 " + word(fit) + " for " + screw.size() + ": " + sum(table);
     double wall = printer.minimumWall();
     return switch (seat) {
-      case NONE -> new ScrewHole(screw, fit, seat, bore, bore, 0, 0, 0, wall, List.of(), why);
+      case NONE -> new ScrewHole(screw, fit, seat, bore, bore, 0, 0, 0, wall, onFace(), 0, List.of(), why);
       case COUNTERBORE -> counterbore(fit, seat, bore, screw.headDiameter(), 0, List.of(), why);
       case WASHER -> washer(fit, bore, why);
       case COUNTERSINK -> countersink(fit, bore, why);
@@ -66,7 +69,7 @@ record ScrewHoleRules(Screw screw, Printer printer, Shelf shelf) {
     Washer washer = smallest(shelf.items(Washer.class).stream().filter(w -> w.name().endsWith("-normal")).toList(),
         Washer::size, Washer::thickness, "plain washer");
     return counterbore(fit, HeadSeat.WASHER, bore, Math.max(washer.outside(), screw.headDiameter()),
-        washer.thickness(), List.of(washer.size() + " washer (" + washer.standard() + ")"), why);
+        washer.thickness(), List.of(Articles.of(washer)), why);
   }
 
   /**
@@ -75,14 +78,15 @@ record ScrewHoleRules(Screw screw, Printer printer, Shelf shelf) {
    * @param widest diameter of what lies in it
    * @param under thickness of what lies under the head
    */
-  private ScrewHole counterbore(Fit fit, HeadSeat seat, double bore, double widest, double under, List<String> extras,
+  private ScrewHole counterbore(Fit fit, HeadSeat seat, double bore, double widest, double under, List<Piece> extras,
       String why) {
     // The head floats with the shank: the same play, so that the shank meets its wall first.
     double play = bore - printer.holeAllowance() - screw.diameter();
     double mouth = widest + play + printer.holeAllowance();
     double depth = screw.headHeight() + under + LAYERS_BELOW_FLUSH * printer.layer();
     return new ScrewHole(screw, fit, seat, bore, mouth, depth, printer.minimumWall(),
-        depth + printer.minimumWall(), printer.minimumWall(), extras, why);
+        depth + printer.minimumWall(), printer.minimumWall(),
+        new Head(-LAYERS_BELOW_FLUSH * printer.layer(), (widest + play - screw.headDiameter()) / 2), 0, extras, why);
   }
 
   private ScrewHole countersink(Fit fit, double bore, String why) {
@@ -94,7 +98,12 @@ record ScrewHoleRules(Screw screw, Printer printer, Shelf shelf) {
     }
     double land = LAYERS_BEHIND_CONE * printer.layer();
     return new ScrewHole(screw, fit, HeadSeat.COUNTERSINK, bore, mouth, depth, land, depth + land,
-        printer.minimumWall(), List.of(), why);
+        printer.minimumWall(), new Head(0, 0), 0, List.of(), why);
+  }
+
+  /** A head on a flat face, or flush in whatever is sunk for it. */
+  private Head onFace() {
+    return new Head(screw.isCountersunk() ? 0 : screw.headHeight(), 0);
   }
 
   private ScrewHole pilot() {
@@ -104,7 +113,7 @@ record ScrewHoleRules(Screw screw, Printer printer, Shelf shelf) {
     double bore = pilot.hole() + printer.holeAllowance();
     // The boss is measured over the screw's hole as finished; a wall as thick stands round the hole as modelled.
     double wall = Math.max(printer.minimumWall(), (pilot.bossDiameter() - pilot.hole()) / 2);
-    return new ScrewHole(screw, Fit.PILOT, HeadSeat.NONE, bore, bore, 0, 0, 0, wall, List.of(),
+    return new ScrewHole(screw, Fit.PILOT, HeadSeat.NONE, bore, bore, 0, 0, 0, wall, onFace(), 0, List.of(),
         "pilot for " + screw.size() + " to cut its own thread: " + sum(pilot.hole()));
   }
 
@@ -115,7 +124,7 @@ record ScrewHoleRules(Screw screw, Printer printer, Shelf shelf) {
     double bore = Math.min(mouth, clearanceDiameter(Fit.MEDIUM) + printer.holeAllowance());
     return new ScrewHole(screw, Fit.INSERT, HeadSeat.NONE, bore, mouth, insert.depth(),
         printer.minimumWall(), insert.length(), Math.max(insert.wall(), printer.minimumWall()),
-        List.of(insert.name() + " insert"),
+        onFace(), insert.length(), List.of(Articles.of(insert)),
         "insert " + insert.name() + ": " + sum(insert.hole()));
   }
 
@@ -126,7 +135,7 @@ record ScrewHoleRules(Screw screw, Printer printer, Shelf shelf) {
     double depth = nut.height() + LAYERS_BELOW_FLUSH * printer.layer();
     return new ScrewHole(screw, Fit.NUT, HeadSeat.NONE, table + printer.holeAllowance(),
         across / StrictMath.cos(StrictMath.PI / 6), depth, printer.minimumWall(), depth + printer.minimumWall(),
-        printer.minimumWall(), List.of(screw.size() + " nut (" + nut.standard() + ")"), "ISO 273 medium for "
+        printer.minimumWall(), onFace(), nut.height(), List.of(Articles.of(nut)), "ISO 273 medium for "
             + screw.size() + ": " + sum(table) + ", nut pocket " + Words.mm(across) + " across flats");
   }
 

@@ -12,6 +12,10 @@ import outrigger.generator.accessory.Words;
 import outrigger.generator.accessory.feature.Bed;
 import outrigger.generator.accessory.feature.LayerNote;
 import outrigger.generator.accessory.feature.ScrewHole;
+import outrigger.generator.accessory.feature.ScrewJoint;
+import outrigger.generator.joint.Fixings;
+import outrigger.generator.joint.Joint;
+import outrigger.generator.joint.Member;
 import outrigger.generator.param.BadDimension;
 import outrigger.presets.Shelf;
 
@@ -38,12 +42,12 @@ public final class Spacer implements Accessory<SpacerParams> {
     ScrewHole hole = ScrewHole.of(p.screw(), p.fit(), p.headSeat(), p.printer(), shelf);
     SpacerShape shape = SpacerShape.of(p, hole);
     if (p.set().isEmpty()) {
-      return List.of(part(shape, "", p.thickness(), "thickness"));
+      return List.of(part(shape, "", p.thickness(), "thickness", shelf));
     }
     requireDifferent(p.set());
     List<Part> parts = new ArrayList<>();
     for (double thickness : p.set()) {
-      parts.add(part(shape, Words.number(thickness), thickness, "set"));
+      parts.add(part(shape, Words.number(thickness), thickness, "set", shelf));
     }
     return parts;
   }
@@ -58,14 +62,23 @@ public final class Spacer implements Accessory<SpacerParams> {
     }
   }
 
-  private static Part part(SpacerShape shape, String suffix, double thickness, String key) {
+  private static Part part(SpacerShape shape, String suffix, double thickness, String key, Shelf shelf) {
     SpacerParams p = shape.params();
     boolean flat = p.pose() == SpacerPose.FLAT;
     Bed.require(p.printer(), p.length(), flat ? p.width() : thickness, flat ? thickness : p.width(), "length");
     boolean marked = p.engrave() == Engrave.ALWAYS || p.engrave() == Engrave.SETS && key.equals("set");
     return new Part(suffix, shape.solid(thickness, marked, key), pose(p), notes(shape, thickness),
-        stated(shape, thickness), shape.pattern().count() == 0 ? List.of()
-            : shape.hole().hardware(shape.pattern().count()));
+        stated(shape, thickness), flat ? Map.of("thickness", thickness) : Map.of("width", p.width()),
+        shape.pattern().count() == 0 ? Fixings.NONE
+            : new Fixings(List.of(joint(shape, thickness, key, shelf)), List.of()));
+  }
+
+  /** Of a set only one spacer is used at a time. */
+  private static Joint joint(SpacerShape shape, double thickness, String key, Shelf shelf) {
+    SpacerParams p = shape.params();
+    Joint joint = new ScrewJoint("spacer to bumper and mount", shape.hole(), "spacer", thickness,
+        List.of(Member.of("bumper and mount", p.clamped()))).at(shape.contacts(), shelf);
+    return key.equals("set") ? joint.oneOf("set") : joint;
   }
 
   private static String pose(SpacerParams p) {

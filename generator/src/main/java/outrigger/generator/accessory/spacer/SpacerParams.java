@@ -36,6 +36,10 @@ public record SpacerParams(
         + "(pilot), run into a heat-set insert (insert) or into a nut held in a pocket (nut).")
     Fit fit,
 
+    @Param(max = 60, def = "4", help = "Thickness of what else the screw goes through, bumper and mount together; the "
+        + "screw's length follows from it.")
+    double clamped,
+
     @Param(def = "none", help = "How the screw's head lies in the upper face: on it (none), in a counterbore, in one "
         + "on a plain washer (washer), or in a countersink.")
     HeadSeat headSeat,

@@ -7,6 +7,7 @@ import outrigger.generator.accessory.feature.Fit;
 import outrigger.generator.accessory.feature.HeadSeat;
 import outrigger.generator.accessory.feature.Label;
 import outrigger.generator.accessory.feature.ScrewHole;
+import outrigger.generator.joint.ScrewPlace;
 import outrigger.generator.param.BadDimension;
 import outrigger.shapes.num.Axis;
 import outrigger.shapes.profile.Profile;
@@ -154,6 +155,19 @@ record SpacerShape(SpacerParams params, ScrewHole hole, HolePattern pattern) {
       }
     }
     return cutters;
+  }
+
+  /** Where each screw's axis leaves the lower face, in the build pose. */
+  List<ScrewPlace> contacts() {
+    boolean flat = params.pose() == SpacerPose.FLAT;
+    List<ScrewPlace> contacts = new ArrayList<>();
+    for (double y : pattern.lines()) {
+      for (double x : pattern.columns()) {
+        contacts.add(flat ? new ScrewPlace(x, y, 0, 0, 0, -1)
+            : new ScrewPlace(x, 0, y + params.width() / 2, 0, 1, 0));
+      }
+    }
+    return contacts;
   }
 
   private Label label(double thickness) {

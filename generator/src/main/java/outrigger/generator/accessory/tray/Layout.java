@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import outrigger.generator.accessory.Words;
+import outrigger.generator.layout.Packing;
 import outrigger.generator.param.BadDimension;
 
 /**

@@ -10,7 +10,12 @@ import outrigger.generator.accessory.Words;
 import outrigger.generator.accessory.feature.HeadSeat;
 import outrigger.generator.accessory.feature.LayerNote;
 import outrigger.generator.accessory.feature.ScrewHole;
+import outrigger.generator.accessory.feature.ScrewJoint;
 import outrigger.generator.accessory.feature.SidewaysHole;
+import outrigger.generator.joint.Fixings;
+import outrigger.generator.joint.Joint;
+import outrigger.generator.joint.Member;
+import outrigger.generator.joint.ScrewPlace;
 import outrigger.presets.Shelf;
 import outrigger.shapes.num.Axis;
 import outrigger.shapes.profile.Profile;
@@ -47,7 +52,8 @@ public final class Tray implements Accessory<TrayParams> {
     Layout layout = Layout.of(p.items(), clear);
     int screws = frame.tabs().size();
     return List.of(new Part("", solid(frame, pattern), "Floor down, as it hangs.", notes(frame, pattern, clear, layout),
-        stated(frame, clear, layout), screws == 0 ? List.of() : frame.hole().hole().hardware(screws)));
+        stated(frame, clear, layout), heights(frame), screws == 0 ? Fixings.NONE
+            : new Fixings(List.of(joint(frame, shelf)), List.of())));
   }
 
   private static Solid solid(TrayFrame frame, FloorPattern pattern) {
@@ -80,6 +86,21 @@ public final class Tray implements Accessory<TrayParams> {
     return holes;
   }
 
+  /** Tabs to rail; play on both sides of the tray may all come together on one. */
+  private static Joint joint(TrayFrame frame, Shelf shelf) {
+    TrayParams p = frame.params();
+    double play = p.place() == TrayPlace.BETWEEN ? p.clearance() : 0;
+    List<Member> others = play > 0 ? List.of(new Member("gap", 0, 2 * play), Member.of("web", p.railWeb()))
+        : List.of(Member.of("web", p.railWeb()));
+    List<ScrewPlace> contacts = new ArrayList<>();
+    for (int side : frame.heldSides()) {
+      for (double x : frame.tabPlaces()) {
+        contacts.add(new ScrewPlace(x, side * frame.reach(), frame.holeZ(), 0, side, 0));
+      }
+    }
+    return new ScrewJoint("tab to rail", frame.hole().hole(), "tab", frame.tabDepth(), others).at(contacts, shelf);
+  }
+
   private static List<String> notes(TrayFrame frame, FloorPattern pattern, ClearFloor clear, Layout layout) {
     TrayParams p = frame.params();
     List<String> notes = new ArrayList<>();
@@ -98,6 +119,14 @@ public final class Tray implements Accessory<TrayParams> {
     return notes;
   }
 
+  private static Map<String, Double> heights(TrayFrame frame) {
+    Map<String, Double> heights = new LinkedHashMap<>();
+    heights.put("floor", frame.params().floor());
+    heights.put("wall-height", frame.params().wallHeight());
+    heights.put("height", Math.max(frame.params().wallHeight(), frame.tabTop()));
+    return heights;
+  }
+
   private static Map<String, Double> stated(TrayFrame frame, ClearFloor clear, Layout layout) {
     TrayParams p = frame.params();
     Map<String, Double> stated = new LinkedHashMap<>();
@@ -111,6 +140,7 @@ public final class Tray implements Accessory<TrayParams> {
     stated.put("clear-length", clear.length());
     stated.put("clear-width", clear.width());
     stated.put("clear-height", clear.height());
+    stated.put("clear-y", clear.y());
     if (p.tabs() > 0) {
       stated.putAll(frame.hole().hole().stated(frame.tabDepth()));
       stated.put("hole-height", frame.holeZ());

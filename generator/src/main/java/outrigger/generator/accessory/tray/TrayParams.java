@@ -22,6 +22,10 @@ public record TrayParams(
     @Param(min = 3, max = 60, def = "10", help = "Height of the rails' webs, top to bottom.")
     double railHeight,
 
+    @Param(min = 0.4, max = 60, def = "2", help = "Thickness of the rails' webs where the tabs' screws go through; for a "
+        + "box rail its whole width. The screws' length follows from it.")
+    double railWeb,
+
     @Param(min = 0, max = 5, def = "0.2", help = "Gap between tray and rail, on each side that has one.")
     double clearance,
 

@@ -203,9 +203,9 @@ class BodyMountTest {
   }
 
   @Test
-  void hardware_default_listsShortestStockScrews() {
-    // Flange 4, web 2, nut 2.4 (ISO 4032) and one pitch of 0.5: 8.9, so 10 long.
-    assertEquals(List.of("2 x M3-socket x 10", "2 x M3 nut (ISO 4032)", "1 x 6x2 magnet"), part("").hardware());
+  void hardware_default_listsStockScrewsThatWillDo() {
+    // Flange 4, web 2, nut 2.4 (ISO 4032) and one pitch of 0.5: 8.9; two diameters behind the nut: 14.4.
+    assertEquals(List.of("2 x M3-socket x 10 or 12", "2 x M3 nut (ISO 4032)", "1 x 6x2 magnet"), part("").hardware());
     assertEquals("4 x 6x2 magnet", part("magnets=2", "stack=2").hardware().get(2));
   }
 

@@ -3,20 +3,12 @@ package outrigger.generator.accessory.feature;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import outrigger.presets.Printer;
 import outrigger.presets.Shelf;
 
 class LayerNoteTest {
   private static final Printer COARSE = Shelf.standard().get(Printer.class, "demo-0.4");
   private static final Printer FINE = Shelf.standard().get(Printer.class, "demo-0.25");
-
-  @ParameterizedTest
-  @CsvSource({"4.2, 4.2", "4.31, 4.4", "4.29, 4.2", "0.1, 0.2", "0.05, 0.2", "1.5875, 1.6", "25.4, 25.4"})
-  void of_twoTenthsLayers_findsNearestHeight(double height, double printed) {
-    assertEquals(printed, LayerNote.of(height, COARSE).printed(), 1e-9);
-  }
 
   @Test
   void text_wholeLayers_saysExactly() {

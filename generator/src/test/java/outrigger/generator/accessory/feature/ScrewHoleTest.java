@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import outrigger.generator.accessory.Words;
 import outrigger.generator.measure.MeshGauge;
 import outrigger.generator.measure.Proven;
+import outrigger.generator.joint.Piece;
 import outrigger.generator.param.BadDimension;
 import outrigger.presets.Printer;
 import outrigger.presets.Screw;
@@ -84,7 +85,8 @@ class ScrewHoleTest {
     assertEquals(acrossFlats + ALLOWANCE, gauge.pinDiameter(Axis.Z, 4.9, 0, 0), ROUND);
     List<Double> hits = gauge.crossings(Axis.Z, acrossFlats / 2 - 0.05, 0.01);
     assertEquals(5 - height - 0.2, hits.get(hits.size() - 1), Grid.STEP);
-    assertEquals(List.of("2 x " + screw, "2 x " + hole.screw().size() + " nut (ISO 4032)"), hole.hardware(2));
+    assertEquals(List.of("1 x " + hole.screw().size() + " nut (ISO 4032)"),
+        hole.extras().stream().map(Piece::line).toList());
   }
 
   @Test
@@ -148,6 +150,6 @@ class ScrewHoleTest {
   void pilot_m3_isWhatBuildersReport() {
     ScrewHole hole = hole("M3-socket", Fit.PILOT, HeadSeat.NONE);
     assertEquals(2.6 + ALLOWANCE, hole.diameter(), 1e-9);
-    assertEquals(List.of("3 x M3-socket"), hole.hardware(3));
+    assertEquals(List.of(), hole.extras());
   }
 }

@@ -147,7 +147,8 @@ class SpacerTest {
     double pin = Proven.gauge(part.solid()).pinDiameter(Axis.Z, 5, 8, 0);
     assertTrue(pin >= 7 + 0.4 + 0.2 - GRID, "pin " + pin);
     assertEquals(3.0 + 0.5 + 0.2, part.stated().get("counterbore-depth"), 1e-9);
-    assertEquals(List.of("2 x M3-socket", "2 x M3 washer (ISO 7089)"), part.hardware());
+    assertEquals(List.of("2 x M3-socket x 10 or 12", "2 x M3 washer (ISO 7089)", "2 x M3 nut (ISO 4032)"),
+        part.hardware());
   }
 
   /** ISO 10642 M3 theoretical head diameter 6.72, document "EN ISO 10642 (DIN 7991) grade 10.9". */
@@ -208,9 +209,9 @@ class SpacerTest {
   void notes_layers_sayWhatComesOut() {
     assertTrue(part("thickness=4.25").notes().get(0).contains("prints as 4.2 mm (-0.050 mm)"));
     assertTrue(part("thickness=4.25 pose=on-edge").notes().get(0).contains("does not depend on layers"));
-    assertEquals(List.of("2 x M3-socket"), part("").hardware());
-    assertEquals(List.of("4 x M3-socket", "4 x M3-short insert"), part("rows=2 row-pitch=8 width=22 fit=insert")
-        .hardware());
+    assertEquals(List.of("2 x M3-socket x 12 or 16", "2 x M3 nut (ISO 4032)"), part("").hardware());
+    assertEquals(List.of("4 x M3-socket x 10 or 12", "4 x M3-short insert"),
+        part("rows=2 row-pitch=8 width=22 fit=insert").hardware());
     assertEquals(List.of(), part("holes=0").hardware());
   }
 }

@@ -1,4 +1,4 @@
-package outrigger.generator.accessory.tray;
+package outrigger.generator.layout;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -6,26 +6,29 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Lays rectangles into a rectangle, exactly: it finds a way wherever there is one.
+ * Lays rectangles on a floor, exactly: it finds a way wherever there is one.
  *
  * <p>Every way of lying can be pushed together so that the rectangles, taken in a certain order, each lie in a corner
  * of the stair that those before them make with the two walls they are pushed against (Martello, Pisinger, Vigo: The
  * three-dimensional bin packing problem, 2000; in the plane nothing is lost by it). So all orders, both ways to turn
  * each, and all corners of the stair are tried, and a branch is left as soon as what is still to be laid is larger
  * than what lies outside the stair. Lengths are whole micrometres.
+ *
+ * <p>On a floor that narrows, a rectangle goes from its corner sideways until it clears the wall. Nothing is lost by that
+ * either: pushed towards the wide end it only gains room, so each still lies no further out than in the way it came from.
  */
-final class Packing {
+public final class Packing {
   /** Most rectangles it takes: the work grows beyond all bounds with their number. */
-  static final int MOST = 6;
+  public static final int MOST = 6;
 
   private final List<Box> boxes;
-  private final long across;
+  private final Floor floor;
   private final List<Spot> laid = new ArrayList<>();
   private List<Spot> best = List.of();
   private long along;
 
   /** A rectangle to lay, micrometres. */
-  record Box(long length, long width) {}
+  public record Box(long length, long width) {}
 
   /**
    * Where a rectangle lies, micrometres from the corner.
@@ -33,30 +36,35 @@ final class Packing {
    * @param box its number in the list
    * @param length along the area as it lies
    */
-  record Spot(int box, long x, long y, long length, long width) {}
+  public record Spot(int box, long x, long y, long length, long width) {}
 
   /** A corner of the stair. */
   private record Corner(long x, long y) {}
 
-  private Packing(List<Box> boxes, long along, long across) {
+  private Packing(List<Box> boxes, Floor floor, long along) {
     if (boxes.size() > MOST) {
       throw new IllegalArgumentException(boxes.size() + " boxes");
     }
     this.boxes = List.copyOf(boxes);
     this.along = along;
-    this.across = across;
+    this.floor = floor;
   }
 
   /** A way to lay all boxes into an area, if there is one. */
-  static Optional<List<Spot>> lay(List<Box> boxes, long along, long across) {
-    Packing packing = new Packing(boxes, along, across);
+  public static Optional<List<Spot>> lay(List<Box> boxes, long along, long across) {
+    return lay(boxes, Floor.rectangle(along, across));
+  }
+
+  /** A way to lay all boxes on a floor that narrows or keeps its width, if there is one. */
+  public static Optional<List<Spot>> lay(List<Box> boxes, Floor floor) {
+    Packing packing = new Packing(boxes, floor, floor.along());
     return packing.search(0, area(boxes), true) ? Optional.of(packing.best) : Optional.empty();
   }
 
   /** The least length of an area of the given width that takes all boxes; empty where a box is too wide either way. */
-  static Optional<Long> leastLength(List<Box> boxes, long across) {
+  public static Optional<Long> leastLength(List<Box> boxes, long across) {
     long all = boxes.stream().mapToLong(b -> Math.max(b.length, b.width)).sum();
-    Packing packing = new Packing(boxes, all, across);
+    Packing packing = new Packing(boxes, Floor.rectangle(all, across), all);
     packing.search(0, area(boxes), false);
     return packing.best.size() < boxes.size() ? Optional.empty()
         : Optional.of(packing.best.stream().mapToLong(s -> s.x + s.length).max().orElse(0));
@@ -80,7 +88,7 @@ final class Packing {
       return first;
     }
     List<Corner> stair = stair();
-    if (left > along * across - under(stair)) {
+    if (left > free(stair)) {
       return false;
     }
     for (int i = 0; i < boxes.size(); i++) {
@@ -109,8 +117,10 @@ final class Packing {
 
   private boolean placed(int i, long length, long width, List<Corner> stair, int used, long left, boolean first) {
     for (Corner corner : stair) {
-      if (corner.x + length <= along && corner.y + width <= across) {
-        laid.add(new Spot(i, corner.x, corner.y, length, width));
+      long end = corner.x + length;
+      long y = end > along ? 0 : Math.max(corner.y, floor.low(end));
+      if (end <= along && y + width <= floor.high(end)) {
+        laid.add(new Spot(i, corner.x, y, length, width));
         boolean found = search(used | 1 << i, left - length * width, first);
         laid.remove(laid.size() - 1);
         if (found) {
@@ -135,6 +145,12 @@ final class Packing {
     }
     corners.add(new Corner(reach, 0));
     return corners;
+  }
+
+  /** Area that may still be laid, at most. */
+  private double free(List<Corner> stair) {
+    return floor.isRectangle() ? (double) along * floor.high(0) - under(stair)
+        : floor.area() - laid.stream().mapToDouble(s -> (double) s.length * s.width).sum();
   }
 
   /** Area under the stair: each step reaches from its corner to the next. */

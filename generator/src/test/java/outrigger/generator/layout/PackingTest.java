@@ -1,4 +1,4 @@
-package outrigger.generator.accessory.tray;
+package outrigger.generator.layout;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
-import outrigger.generator.accessory.tray.Packing.Box;
-import outrigger.generator.accessory.tray.Packing.Spot;
+import outrigger.generator.layout.Packing.Box;
+import outrigger.generator.layout.Packing.Spot;
 
 class PackingTest {
   private static final long SEED = 20260102;
@@ -73,6 +73,37 @@ class PackingTest {
       fits += expected ? 1 : 0;
     }
     assertTrue(fits > 50 && fits < 350, "the cases are one-sided: " + fits);
+  }
+
+  /** The same on floors whose walls close in by steps: what lies outside them is taken from the start. */
+  @Test
+  void lay_steppedFloor_agreesWithTryingEveryPosition() {
+    Random random = new Random(SEED);
+    int fits = 0;
+    for (int round = 0; round < 600; round++) {
+      boolean[][] taken = new boolean[7][6];
+      List<Floor.Section> sections = new ArrayList<>();
+      int low = 0;
+      int high = 6;
+      for (int x = 0; x < 7; x++) {
+        if (x > 0 && random.nextInt(3) == 0) {
+          low = Math.min(high, low + random.nextInt(2));
+          high = Math.max(low, high - random.nextInt(2));
+        }
+        fill(taken, x, 0, 1, low, true);
+        fill(taken, x, high, 1, 6 - high, true);
+        sections.add(new Floor.Section(x, x + 1, low, low, high, high));
+      }
+      List<Box> boxes = new ArrayList<>();
+      for (int i = 0; i < 2 + random.nextInt(3); i++) {
+        boxes.add(new Box(1 + random.nextInt(5), 1 + random.nextInt(4)));
+      }
+      boolean expected = anywhere(boxes, 0, taken);
+      assertEquals(expected, Packing.lay(boxes, new Floor(sections)).isPresent(),
+          "seed " + SEED + " round " + round + " " + boxes + " " + sections);
+      fits += expected ? 1 : 0;
+    }
+    assertTrue(fits > 100 && fits < 500, "the cases are one-sided: " + fits);
   }
 
   private static boolean anywhere(List<Box> boxes, int next, boolean[][] taken) {

@@ -1,0 +1,22 @@
+package outrigger.generator.cli;
+
+import java.nio.file.Path;
+import outrigger.generator.run.Batch;
+import outrigger.generator.run.Extra;
+import outrigger.generator.run.Workshop;
+import picocli.CommandLine;
+
+/** Whether parts that will not print as drawn are written. */
+final class WriteOptions {
+  @CommandLine.Option(names = "--write-anyway",
+      description = "Write parts too that will not print as drawn; what is wrong is told all the same.")
+  private boolean anyway;
+
+  void write(Workshop workshop, Batch batch, Path folder, Extra... extras) {
+    if (anyway) {
+      workshop.writeAnyway(batch, folder, extras);
+    } else {
+      workshop.write(batch, folder, extras);
+    }
+  }
+}

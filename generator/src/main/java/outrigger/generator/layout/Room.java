@@ -1,0 +1,153 @@
+package outrigger.generator.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Somewhere that items may lie on one level: a tray, or the space between rails; mm.
+ *
+ * @param name what it is called, unlike any other
+ * @param sections pieces with straight walls, from rear to front, each beginning where the one before ends
+ * @param height free above its floor
+ */
+public record Room(String name, List<Section> sections, double height) {
+  /**
+   * A piece with straight walls.
+   *
+   * @param rear x of its rear end
+   * @param front x of its front end
+   * @param rearRight y of the right wall at the rear end
+   * @param rearLeft y of the left wall there
+   * @param frontRight y of the right wall at the front end
+   * @param frontLeft y of the left wall there
+   */
+  public record Section(double rear, double front, double rearRight, double rearLeft, double frontRight,
+      double frontLeft) {
+    public Section {
+      if (!(rear < front && rearRight <= rearLeft && frontRight <= frontLeft)) {
+        throw new IllegalArgumentException("a section from " + rear + " to " + front + " is none");
+      }
+    }
+
+    double right(double x) {
+      return rearRight + (frontRight - rearRight) * (x - rear) / (front - rear);
+    }
+
+    double left(double x) {
+      return rearLeft + (frontLeft - rearLeft) * (x - rear) / (front - rear);
+    }
+  }
+
+  public Room {
+    sections = List.copyOf(sections);
+    if (sections.isEmpty()) {
+      throw new IllegalArgumentException(name + " has no sections");
+    }
+    for (int i = 1; i < sections.size(); i++) {
+      if (sections.get(i).rear() != sections.get(i - 1).front()) {
+        throw new IllegalArgumentException(name + " has a gap at " + sections.get(i).rear());
+      }
+    }
+  }
+
+  /** A rectangle about a middle. */
+  public static Room rectangle(String name, double x, double y, double length, double width, double height) {
+    return new Room(name, List.of(new Section(x - length / 2, x + length / 2, y - width / 2, y + width / 2,
+        y - width / 2, y + width / 2)), height);
+  }
+
+  /** x of the rear end. */
+  public double rear() {
+    return sections.get(0).rear();
+  }
+
+  /** x of the front end. */
+  public double front() {
+    return sections.get(sections.size() - 1).front();
+  }
+
+  /** How long it is. */
+  public double length() {
+    return front() - rear();
+  }
+
+  /** How wide it is where it is widest. */
+  public double widest() {
+    return sections.stream().mapToDouble(s -> Math.max(s.rearLeft() - s.rearRight(), s.frontLeft() - s.frontRight()))
+        .max().orElseThrow();
+  }
+
+  /** How wide it is where it is narrowest. */
+  public double narrowest() {
+    return sections.stream().mapToDouble(s -> Math.min(s.rearLeft() - s.rearRight(), s.frontLeft() - s.frontRight()))
+        .min().orElseThrow();
+  }
+
+  /** y of the right wall where it comes in most between two x. */
+  double right(double from, double to) {
+    return sections.stream().filter(s -> s.front() > from && s.rear() < to)
+        .mapToDouble(s -> Math.max(s.right(Math.max(from, s.rear())), s.right(Math.min(to, s.front())))).max()
+        .orElseThrow();
+  }
+
+  /** y of the left wall where it comes in most between two x. */
+  double left(double from, double to) {
+    return sections.stream().filter(s -> s.front() > from && s.rear() < to)
+        .mapToDouble(s -> Math.min(s.left(Math.max(from, s.rear())), s.left(Math.min(to, s.front())))).min()
+        .orElseThrow();
+  }
+
+  /** The same room so much longer at both ends together and wider on both sides together. */
+  Room larger(double length, double width) {
+    List<Section> more = new ArrayList<>();
+    double half = width / 2;
+    for (Section s : sections) {
+      more.add(new Section(s.rear(), s.front(), s.rearRight() - half, s.rearLeft() + half, s.frontRight() - half,
+          s.frontLeft() + half));
+    }
+    if (length > 0) {
+      Section first = more.get(0);
+      Section last = more.get(more.size() - 1);
+      if (first.rearLeft() - first.rearRight() > last.frontLeft() - last.frontRight()) {
+        more.add(0, new Section(first.rear() - length, first.rear(), first.rearRight(), first.rearLeft(),
+            first.rearRight(), first.rearLeft()));
+      } else {
+        more.add(new Section(last.front(), last.front() + length, last.frontRight(), last.frontLeft(),
+            last.frontRight(), last.frontLeft()));
+      }
+    }
+    return new Room(name, more, height);
+  }
+
+  /** Parts between the places where it stops narrowing and widens, or the other way; itself where there are none. */
+  List<Room> zones() {
+    List<Room> zones = new ArrayList<>();
+    List<Section> zone = new ArrayList<>();
+    int way = 0;
+    for (int i = 0; i < sections.size(); i++) {
+      Section s = sections.get(i);
+      int step = i == 0 ? 0 : way(sections.get(i - 1).frontRight(), sections.get(i - 1).frontLeft(), s.rearRight(),
+          s.rearLeft());
+      int own = way(s.rearRight(), s.rearLeft(), s.frontRight(), s.frontLeft());
+      if (clashes(way, step) || clashes(way == 0 ? step : way, own)) {
+        zones.add(new Room(name, zone, height));
+        zone = new ArrayList<>();
+        way = own;
+      } else {
+        way = way != 0 ? way : step != 0 ? step : own;
+      }
+      zone.add(s);
+    }
+    zones.add(new Room(name, zone, height));
+    return zones;
+  }
+
+  private static boolean clashes(int one, int other) {
+    return one * other < 0;
+  }
+
+  /** 1 where walls part, -1 where they close in, 0 where they go straight on. */
+  private static int way(double right, double left, double nextRight, double nextLeft) {
+    return (int) Math.signum(Math.rint((nextLeft - nextRight - (left - right)) * Micro.PER_MM));
+  }
+}

@@ -1,0 +1,91 @@
+package outrigger.generator.run;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import outrigger.generator.accessory.Part;
+import outrigger.generator.layout.Arrangement;
+import outrigger.generator.layout.Arranger;
+import outrigger.generator.layout.LayoutText;
+import outrigger.generator.layout.LeftOut;
+import outrigger.generator.layout.Room;
+import outrigger.generator.param.BadDimension;
+import outrigger.generator.param.Fault;
+import outrigger.generator.param.InputException;
+import outrigger.generator.param.NearMiss;
+import outrigger.generator.param.Texts;
+import outrigger.generator.plan.Plan;
+import outrigger.generator.truck.BetweenParams;
+import outrigger.generator.truck.ItemParams;
+import outrigger.generator.truck.Told;
+import outrigger.generator.truck.Truck;
+
+/** The rooms of a truck: trays that carry nothing of their own yet, and the space between the rails. */
+final class Rooms {
+  private static final int MOST = 12;
+  private static final String ITEMS = "items";
+  private static final String ROOMS = "rooms";
+  private static final String NAME = "name";
+
+  private final List<Told<ItemParams>> items;
+  private final List<Room> rooms = new ArrayList<>();
+
+  /** @throws InputException where the space between the rails cannot be */
+  Rooms(Plan plan, List<Draft> drafts) {
+    this.items = plan.truck().map(Truck::items).orElse(List.of());
+    for (Draft draft : drafts) {
+      draft.parts().stream().filter(part -> isEmptyTray(draft, part))
+          .forEach(part -> rooms.add(tray(draft.name(part), part.stated())));
+    }
+    plan.truck().ifPresent(truck -> truck.between().ifPresent(between -> rooms.add(room(between, truck))));
+  }
+
+  private static Room room(Told<BetweenParams> between, Truck truck) {
+    try {
+      return between.record().room(truck.rails());
+    } catch (BadDimension e) {
+      throw new InputException(between.fault(e));
+    }
+  }
+
+  private static boolean isEmptyTray(Draft draft, Part part) {
+    return part.stated().containsKey("clear-length") && draft.values().stream()
+        .anyMatch(value -> value.parameter().key().equals(ITEMS) && value.text().isEmpty());
+  }
+
+  /** In the tray's own axes. */
+  private static Room tray(String name, Map<String, Double> stated) {
+    return Room.rectangle(name, 0, stated.get("clear-y"), stated.get("clear-length"), stated.get("clear-width"),
+        stated.get("clear-height"));
+  }
+
+  Arrangement arrange() {
+    if (items.isEmpty()) {
+      return new Arrangement(List.of(), List.of(), List.of());
+    }
+    List<Fault> faults = new ArrayList<>();
+    items.forEach(item -> faults.addAll(unknownRooms(item)));
+    if (rooms.isEmpty() || rooms.size() > MOST) {
+      faults.add(items.get(0).fault(ROOMS, rooms.isEmpty() ? "items have nowhere to go: there is no tray without items of "
+          + "its own and no table [between-rails]" : rooms.size() + " trays and spaces are more than the " + MOST
+          + " over which items can be shared out", rooms.isEmpty() ? "Add one." : "Give trays their items."));
+    }
+    FaultList.throwIfAny(faults);
+    Arrangement arrangement = Arranger.arrange(items.stream().map(told -> told.record().item()).toList(), rooms);
+    FaultList.throwIfAny(arrangement.out().stream().map(this::fault).toList());
+    return arrangement;
+  }
+
+  private List<Fault> unknownRooms(Told<ItemParams> told) {
+    List<String> names = rooms.stream().map(Room::name).toList();
+    return names.isEmpty() ? List.of() : told.record().rooms().stream().filter(name -> !names.contains(name))
+        .map(name -> told.fault(ROOMS, "there is no tray without items of its own and no space called "
+            + Texts.quoted(name), NearMiss.advice(name, names))).toList();
+  }
+
+  private Fault fault(LeftOut out) {
+    Told<ItemParams> told = items.stream().filter(item -> item.record().item().equals(out.item())).findFirst()
+        .orElseThrow();
+    return told.fault(NAME, LayoutText.out(out), "Make a room larger by that much, let it go elsewhere, or leave it out.");
+  }
+}

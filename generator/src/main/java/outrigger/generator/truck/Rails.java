@@ -1,0 +1,86 @@
+package outrigger.generator.truck;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import outrigger.presets.Rail;
+
+/**
+ * The two rails along their length. Their top edges lie in the plane z = 0.
+ *
+ * @param params sections and ends
+ * @param stations places where the section is known, from the front end backward
+ */
+public record Rails(RailParams params, List<Station> stations) {
+
+  /** Section at a place; mm. */
+  public record Station(double x, double spacing, double height) {}
+
+  public Rails {
+    stations = List.copyOf(stations);
+  }
+
+  /** The rails of what a plan says; a value of 0 is that of the place ahead. */
+  public static Rails of(RailParams params, List<RailAt> places) {
+    List<Station> stations = new ArrayList<>();
+    stations.add(new Station(params.front(), params.spacing(), params.height()));
+    for (RailAt at : places.stream().sorted(Comparator.comparingDouble(RailAt::x).reversed()).toList()) {
+      Station ahead = stations.get(stations.size() - 1);
+      stations.add(new Station(at.x(), at.spacing() == 0 ? ahead.spacing() : at.spacing(),
+          at.height() == 0 ? ahead.height() : at.height()));
+    }
+    return new Rails(params, stations);
+  }
+
+  /** The section at a place along the truck; beyond the last place as there. */
+  public Station at(double x) {
+    Station ahead = stations.get(0);
+    for (Station behind : stations.subList(1, stations.size())) {
+      if (x > behind.x()) {
+        return params.change() == RailChange.STEP || x >= ahead.x() ? new Station(x, ahead.spacing(), ahead.height())
+            : between(ahead, behind, x);
+      }
+      ahead = behind;
+    }
+    return new Station(x, ahead.spacing(), ahead.height());
+  }
+
+  private static Station between(Station ahead, Station behind, double x) {
+    double share = (ahead.x() - x) / (ahead.x() - behind.x());
+    return new Station(x, ahead.spacing() + share * (behind.spacing() - ahead.spacing()),
+        ahead.height() + share * (behind.height() - ahead.height()));
+  }
+
+  /** Narrowest spacing over a length, mm. */
+  public double narrowest(double from, double to) {
+    double least = Math.min(at(from).spacing(), at(to).spacing());
+    for (Station station : stations) {
+      if (station.x() > Math.min(from, to) && station.x() < Math.max(from, to)) {
+        least = Math.min(least, station.spacing());
+      }
+    }
+    return least;
+  }
+
+  /** Degrees by which the left web turns away from straight ahead at a place; 0 of parallel rails. */
+  public double toe(double x) {
+    double step = 1e-3;
+    if (params.change() == RailChange.STEP) {
+      return 0;
+    }
+    return StrictMath.toDegrees(StrictMath.atan((at(x + step).spacing() - at(x - step).spacing()) / (4 * step)));
+  }
+
+  /** The section at a place as a rail of the shelf, called {@code truck-} and its place. */
+  public Rail section(double x) {
+    Station here = at(x);
+    return new Rail(String.format(Locale.ROOT, "truck at x %.1f", x + 0.0), params.form().name().toLowerCase(Locale.ROOT),
+        here.height(), params.web(), params.flange(), here.spacing());
+  }
+
+  /** Whether a place lies on the rails. */
+  public boolean reach(double x) {
+    return x <= params.front() && x >= params.rear();
+  }
+}

@@ -1,0 +1,125 @@
+package outrigger.generator.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import outrigger.generator.accessory.Accessories;
+
+/** Items of a plan, its trays and the space between its rails. */
+class LayoutPlanTest {
+  private static final String PLAN = """
+      [rail]
+      spacing = 36.4
+      front = 40
+      length = 220
+      [[rail-at]]
+      x = -60
+      spacing = 36.4
+      [[rail-at]]
+      x = -180
+      spacing = 30
+
+      [between-rails]
+      front = 40
+      rear = -180
+      clearance = 0.2
+      height = 22
+
+      [[item]]
+      name = "battery"
+      length = %s
+      width = 30
+      height = 16
+
+      [[item]]
+      name = "receiver"
+      length = 40
+      width = 25
+      height = 14
+      rooms = ["%s"]
+
+      [[part]]
+      kind = "electronics-tray"
+      name = "tray"
+      length = 70
+      tab-pitch = 44
+      straps = 0
+      """;
+
+  @TempDir
+  Path folder;
+
+  private Run batch(String plan, String... more) throws IOException {
+    Path file = Files.writeString(folder.resolve("trial.toml"), plan);
+    String[] args = new String[more.length + 4];
+    args[0] = "batch";
+    args[1] = file.toString();
+    args[2] = "--out";
+    args[3] = folder.resolve("out").toString();
+    System.arraycopy(more, 0, args, 4, more.length);
+    return Run.of(Accessories.kinds(), args);
+  }
+
+  private void assertRefused(Run run, String message) {
+    assertEquals(Exit.BAD_INPUT, run.exit());
+    assertEquals(message, run.err());
+    assertTrue(Files.notExists(folder.resolve("out")));
+  }
+
+  @Test
+  void batch_items_tellsWhereTheyLie() throws IOException {
+    Run run = batch(PLAN.formatted("60", "tray"));
+    assertEquals("", run.err());
+    assertTrue(run.out().contains("battery lies in between-rails lengthwise"), run.out());
+    assertTrue(run.out().contains("receiver lies in tray lengthwise, its middle at x 0, y 0 mm"), run.out());
+    assertTrue(run.out().contains("battery alone in tray: "), run.out());
+    String json = Files.readString(folder.resolve("out").resolve("manifest.json"));
+    assertTrue(json.contains("\"item\" : \"battery\",\n        \"room\" : \"between-rails\""), json);
+    assertTrue(batch(PLAN.formatted("60", "tray"), "--json").out().contains("\"layout\" : {"));
+  }
+
+  /** 6.4 less over 120 mm behind x = -60: at 182 from the front 32.027 - 2 x 0.2 are left, and 33 is wanted. */
+  @Test
+  void batch_itemTooLong_saysByHowMuchOnWhichAxis() throws IOException {
+    Run run = batch(PLAN.formatted("180", "tray").replace("width = 30", "width = 31"));
+    assertRefused(run, "item battery: battery finds no place: tray is too small even when empty, it is 114.8 mm too long and "
+        + "3.4 mm too wide; between-rails is too small even when empty, it is 1.374 mm too wide (name: "
+        + "trial.toml, line 19, column 1). Make a room larger by that much, let it go elsewhere, or leave it out.\n");
+  }
+
+  @Test
+  void batch_badItemTables_areAllToldWithTheirPlace() throws IOException {
+    assertRefused(batch(PLAN.formatted("60", "trai")), "item receiver: there is no tray without items of its own and no space "
+        + "called \"trai\" (rooms: trial.toml, line 29, column 1). Did you mean tray?\n");
+    Run run = batch(PLAN.formatted("60", "tray").replace("\"receiver\"", "\"battery\"").replace("height = 22",
+        "heigth = 22"));
+    assertEquals(Exit.BAD_INPUT, run.exit());
+    for (String part : new String[] {"two are called battery", "Did you mean height?", "2 faults; nothing was written."}) {
+      assertTrue(run.err().contains(part), run.err());
+    }
+  }
+
+  @Test
+  void batch_spaceThatCannotBe_isRefused() throws IOException {
+    String plan = PLAN.formatted("60", "tray");
+    assertTrue(batch(plan.replace("rear = -180", "rear = -181")).err().contains("the space runs from -181 mm to 40 mm, but "
+        + "the rails from -180 mm to 40 mm"));
+    assertTrue(batch(plan.replace("clearance = 0.2", "clearance = 15")).err().contains("leave nothing between them"));
+    assertTrue(batch(plan.replace("rear = -180", "rear = 50")).err().contains("is not behind its front end at 40 mm"));
+    assertTrue(batch(plan.replace("rooms = [\"tray\"]", "").replace("[between-rails]\nfront = 40\nrear = -180\nclearance = "
+        + "0.2\nheight = 22\n", "").replace("straps = 0", "straps = 0\nitems = [\"pack:20x10x5\"]")).err()
+        .contains("items have nowhere to go"));
+  }
+
+  /** A channel's flanges stand inward: 36.4 - 2 x (5 - 1.5) - 2 x 0.2 = 29 are clear, and 30 + 2 are wanted. */
+  @Test
+  void batch_channel_countsItsFlanges() throws IOException {
+    Run run = batch(PLAN.formatted("60", "tray").replace("[rail]", "[rail]\nform = \"channel\"\nweb = 1.5\nflange = 5"));
+    assertTrue(run.err().contains("between-rails is too small even when empty, it is 3 mm too wide"), run.err());
+  }
+}

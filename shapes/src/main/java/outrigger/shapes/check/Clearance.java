@@ -1,0 +1,95 @@
+package outrigger.shapes.check;
+
+import java.util.function.IntConsumer;
+import java.util.stream.IntStream;
+import outrigger.shapes.exact.BoxTree;
+
+/**
+ * Finds out whether flat patches keep clear of each other: looks for pairs whose boxes meet and has them compared.
+ *
+ * <p>Small and large patches stand in trees of their own, since the box of a plate's face holds half the part. Each large
+ * patch is compared with what its box meets, each small one with other small ones. Pairs within a region that is known to
+ * be clear are left out, and so are regions that {@link Layers} tells apart.
+ */
+final class Clearance {
+  private final PatchContact contact;
+  private final Regions patches;
+  private final int[] boxes;
+  private final int[] groups;
+
+  /**
+   * Prepares the search.
+   *
+   * @param groups for each patch the region in which it is known to keep clear of all; -1 for none
+   */
+  Clearance(PatchContact contact, Regions patches, int[] groups) {
+    this.contact = contact;
+    this.patches = patches;
+    this.groups = groups;
+    boxes = contact.boxes();
+  }
+
+  /** Whether all patches keep clear of each other. */
+  boolean holds(Surface surface, HalfEdges edges, Regions regions) {
+    int[] small = IntStream.range(0, patches.count()).filter(p -> !contact.isLarge(p)).toArray();
+    int[] large = IntStream.range(0, patches.count()).filter(contact::isLarge).toArray();
+    BoxTree smallTree = BoxTree.of(boxes(small));
+    Layers layers = new Layers(surface, edges, regions, boxesOfRegions(regions));
+    if (!smallTree.pairsAcross(groups(small), layers, (i, j) -> contact.areClear(small[i], small[j]))) {
+      return false;
+    }
+    BoxTree largeTree = BoxTree.of(boxes(large));
+    boolean[] meets = new boolean[1];
+    for (int p : large) {
+      contact.choose(p);
+      forEachMeeting(smallTree, p, i -> meets[0] = meets[0] || !areClear(p, small[i]));
+      forEachMeeting(largeTree, p, i -> meets[0] = meets[0] || isSmaller(large[i], p) && !areClear(p, large[i]));
+      if (meets[0]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private boolean areClear(int p, int q) {
+    return groups[p] >= 0 && groups[p] == groups[q] || contact.chosenIsClear(p, q);
+  }
+
+  private boolean isSmaller(int q, int p) {
+    return patches.size(q) < patches.size(p) || patches.size(q) == patches.size(p) && q < p;
+  }
+
+  private void forEachMeeting(BoxTree tree, int p, IntConsumer consumer) {
+    int o = 6 * p;
+    tree.forEachOverlap(boxes[o], boxes[o + 1], boxes[o + 2], boxes[o + 3], boxes[o + 4], boxes[o + 5], consumer);
+  }
+
+  private int[] boxes(int[] chosen) {
+    int[] b = new int[6 * chosen.length];
+    for (int i = 0; i < chosen.length; i++) {
+      System.arraycopy(boxes, 6 * chosen[i], b, 6 * i, 6);
+    }
+    return b;
+  }
+
+  private int[] groups(int[] chosen) {
+    int[] g = new int[chosen.length];
+    for (int i = 0; i < g.length; i++) {
+      g[i] = groups[chosen[i]];
+    }
+    return g;
+  }
+
+  private int[] boxesOfRegions(Regions regions) {
+    int[] b = new int[6 * regions.count()];
+    PatchContact.clear(b);
+    for (int p = 0; p < groups.length; p++) {
+      for (int k = 0; k < 3 && groups[p] >= 0; k++) {
+        b[6 * groups[p] + k] = Math.min(b[6 * groups[p] + k], boxes[6 * p + k]);
+        b[6 * groups[p] + 3 + k] = Math.max(b[6 * groups[p] + 3 + k], boxes[6 * p + 3 + k]);
+      }
+    }
+    return b;
+  }
+
+}

@@ -1,0 +1,76 @@
+package outrigger.shapes.check;
+
+import java.util.Arrays;
+import java.util.Optional;
+
+/**
+ * Decides whether a surface is free of every fault up to facets that meet, without saying which fault there is.
+ *
+ * <p>Edges are paired and vertices walked round; then the surface is divided twice, into flat patches and into regions that
+ * face one axis direction. A region's {@link Outline} shows that nothing within it meets; only patches of different
+ * regions, and those of regions whose outline showed nothing, are compared with each other by {@link Clearance}.
+ */
+final class QuickProof {
+  private final Surface surface;
+  private final HalfEdges edges;
+
+  private final Regions patches;
+  private final Regions regions;
+
+  private QuickProof(Surface surface, HalfEdges edges, Regions patches) {
+    this.surface = surface;
+    this.edges = edges;
+    this.patches = patches;
+    regions = Regions.flood(edges, surface.facets(), new Facing(surface, edges));
+  }
+
+  /** The shells of a surface without fault; empty if it has any. */
+  static Optional<Shells> examine(Surface surface) {
+    for (int f = 0; f < surface.facets(); f++) {
+      if (!surface.hasArea(f)) {
+        return Optional.empty();
+      }
+    }
+    return HalfEdges.of(surface).filter(e -> e.formSingleFans(surface.vertices())).flatMap(e -> examine(surface, e));
+  }
+
+  private static Optional<Shells> examine(Surface surface, HalfEdges edges) {
+    Flatness flatness = new Flatness(surface, edges);
+    Regions patches = Regions.flood(edges, surface.facets(), flatness);
+    if (flatness.foundFold()) {
+      return Optional.empty();
+    }
+    QuickProof proof = new QuickProof(surface, edges, patches);
+    return proof.holds() ? Optional.of(proof.shells()) : Optional.empty();
+  }
+
+  private boolean holds() {
+    Outline outline = new Outline(surface, edges);
+    boolean[] shown = new boolean[regions.count()];
+    for (int r = 0; r < shown.length; r++) {
+      shown[r] = outline.isSimple(regions, r);
+    }
+    PatchContact contact = new PatchContact(surface, edges, patches);
+    int[] groups = new int[patches.count()];
+    for (int p = 0; p < groups.length; p++) {
+      int region = regions.of(patches.facet(patches.start(p)));
+      groups[p] = shown[region] ? region : -1;
+      if (!shown[region] && !outline.isSimple(patches, p) && !contact.isClearOfItself(p)) {
+        return false;
+      }
+    }
+    return new Clearance(contact, patches, groups).holds(surface, edges, regions);
+  }
+
+  private Shells shells() {
+    DisjointSets joined = new DisjointSets(regions.count());
+    for (int h = 0; h < surface.corners().length; h++) {
+      int one = regions.of(h / 3);
+      int other = regions.of(edges.across(h));
+      if (one < other) {
+        joined.join(one, other);
+      }
+    }
+    return Shells.of(surface, regions, joined);
+  }
+}

@@ -1,0 +1,126 @@
+package outrigger.shapes.exact;
+
+import java.util.Arrays;
+
+/** One search of a box tree for pairs that overlap or touch, those within a group left out. */
+final class BoxPairs {
+  /** Marks a node whose boxes are not all of one group; as a box's group it means none. */
+  private static final int MIXED = -1;
+  /** Marks a node without boxes. */
+  private static final int NONE = -2;
+
+  private final int[] boxes;
+  private final int[] order;
+  private final int[] nodes;
+  private final int leaves;
+  private final int[] groups;
+  private final int[] nodeGroups;
+  private final BoxTree.GroupPairs clear;
+  private final BoxTree.PairVisitor visitor;
+
+  /**
+   * Prepares a search.
+   *
+   * @param groups group of each box, or nothing at all for a search without groups
+   */
+  BoxPairs(int[] boxes, int[] order, int[] nodes, int leaves, int[] groups, BoxTree.GroupPairs clear,
+      BoxTree.PairVisitor visitor) {
+    this.boxes = boxes;
+    this.order = order;
+    this.nodes = nodes;
+    this.leaves = leaves;
+    this.clear = clear;
+    this.visitor = visitor;
+    this.groups = new int[order.length];
+    nodeGroups = new int[2 * leaves];
+    if (groups.length == 0) {
+      Arrays.fill(this.groups, MIXED);
+      Arrays.fill(nodeGroups, MIXED);
+    } else {
+      spread(groups);
+    }
+  }
+
+  private void spread(int[] given) {
+    Arrays.fill(nodeGroups, NONE);
+    for (int i = 0; i < order.length; i++) {
+      groups[i] = given[order[i]];
+      mix(leaves + i / BoxTree.PER_LEAF, groups[i]);
+    }
+    for (int node = 2 * leaves - 1; node > 1; node--) {
+      mix(node / 2, nodeGroups[node]);
+    }
+  }
+
+  private void mix(int node, int group) {
+    if (group != NONE) {
+      nodeGroups[node] = nodeGroups[node] == NONE || nodeGroups[node] == group ? group : MIXED;
+    }
+  }
+
+  private static boolean isOne(int group, int other) {
+    return group >= 0 && group == other;
+  }
+
+  private boolean areClear(int group, int other) {
+    return group >= 0 && other >= 0 && clear.areClear(Math.min(group, other), Math.max(group, other));
+  }
+
+  boolean within(int node) {
+    if (nodeGroups[node] >= 0) {
+      return true;
+    }
+    if (node < leaves) {
+      return within(2 * node) && within(2 * node + 1) && between(2 * node, 2 * node + 1);
+    }
+    int to = end(node);
+    for (int i = start(node); i < to; i++) {
+      if (!pairs(i, i + 1, to)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private int start(int leaf) {
+    return (leaf - leaves) * BoxTree.PER_LEAF;
+  }
+
+  private int end(int leaf) {
+    return Math.min(start(leaf) + BoxTree.PER_LEAF, order.length);
+  }
+
+  /** Both nodes stand on the same level, the tree being perfect. */
+  private boolean between(int a, int b) {
+    if (isOne(nodeGroups[a], nodeGroups[b]) || !overlap(nodes, a, nodes, b) || areClear(nodeGroups[a], nodeGroups[b])) {
+      return true;
+    }
+    if (a < leaves) {
+      return between(2 * a, 2 * b) && between(2 * a, 2 * b + 1) && between(2 * a + 1, 2 * b)
+          && between(2 * a + 1, 2 * b + 1);
+    }
+    for (int i = start(a); i < end(a); i++) {
+      if (overlap(boxes, i, nodes, b) && !pairs(i, start(b), end(b))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private boolean pairs(int i, int from, int to) {
+    for (int j = from; j < to; j++) {
+      if (!isOne(groups[i], groups[j]) && overlap(boxes, i, boxes, j)
+          && !visitor.visit(Math.min(order[i], order[j]), Math.max(order[i], order[j]))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean overlap(int[] a, int i, int[] b, int j) {
+    int p = BoxTree.WIDTH * i;
+    int q = BoxTree.WIDTH * j;
+    return a[p] <= b[q + 3] && a[p + 3] >= b[q] && a[p + 1] <= b[q + 4] && a[p + 4] >= b[q + 1]
+        && a[p + 2] <= b[q + 5] && a[p + 5] >= b[q + 2];
+  }
+}

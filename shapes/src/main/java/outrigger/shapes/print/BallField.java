@@ -1,0 +1,174 @@
+package outrigger.shapes.print;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The width of the solid, or of the air before it, over the whole surface: the least of each facet, and every sample
+ * that is narrower than a bound.
+ *
+ * <p>Samples are taken in runs of neighbours; where {@link OpenSpace} proves for a whole run that nothing narrow is
+ * near, its samples need no ball of their own, otherwise the run is halved. Work is cut into pieces by facets and samples
+ * alone, so the result does not depend on the number of threads.
+ */
+final class BallField {
+  private static final int PIECE = 4096;
+  /** Facets smaller than a square of this part of the spacing share samples: a finer mesh has no more of them. */
+  private static final double FINER = 4;
+  /** Fewer samples cost less each by itself. */
+  private static final int FEW = 6;
+
+  private final FacetTree tree;
+  private final FacetSamples samples;
+  private final Reach reach;
+  private final double cell;
+  private final int[] standIn;
+  private final double[] least;
+  private final List<Spot> narrow = new ArrayList<>();
+
+  /**
+   * What is measured and how far.
+   *
+   * @param inward whether the solid is measured, not the air
+   * @param bound widths below it are kept as spots, mm
+   * @param enough where a ball out of a corner stops growing, mm, at least the bound
+   * @param most the greatest width told apart, mm, at least enough
+   * @param spacing of samples, mm
+   */
+  record Reach(boolean inward, double bound, double enough, double most, double spacing) {
+    BallProbe probe(FacetTree tree) {
+      return new BallProbe(tree, most, enough);
+    }
+
+    /** Where balls lie, seen from the surface. */
+    Vec direction(Vec normal) {
+      return normal.times(inward ? -1 : 1);
+    }
+  }
+
+  private BallField(FacetTree tree, Reach reach) {
+    this.tree = tree;
+    this.reach = reach;
+    samples = new FacetSamples(tree, reach.spacing);
+    cell = Math.pow(reach.spacing / FINER, 2);
+    standIn = new int[tree.size()];
+    least = new double[tree.size()];
+    Arrays.fill(least, Double.POSITIVE_INFINITY);
+  }
+
+  static BallField of(FacetTree tree, Reach reach, Workers workers) {
+    BallField field = new BallField(tree, reach);
+    int[] starts = field.starts();
+    workers.each(starts.length - 1, i -> field.new Piece().of(starts[i], starts[i + 1])).forEach(field::take);
+    field.share();
+    return field;
+  }
+
+  /** First slots of the pieces, each of some {@value #PIECE} samples, and the end. */
+  private int[] starts() {
+    int[] starts = new int[tree.size() + 1];
+    int count = 0;
+    double load = PIECE;
+    for (int slot = 0; slot < tree.size(); slot++) {
+      if (load >= PIECE) {
+        starts[count++] = slot;
+        load = 0;
+      }
+      double area = samples.area(slot);
+      load += Math.min(1, area / cell) + area / (reach.spacing * reach.spacing);
+    }
+    starts[count++] = tree.size();
+    return Arrays.copyOf(starts, count);
+  }
+
+  /** What one thread measures at a time. */
+  private final class Piece {
+    private final SampleList list = new SampleList();
+    private final BallProbe probe = reach.probe(tree);
+    private final OpenSpace open = new OpenSpace(tree, reach.inward, reach.enough);
+    private final List<Spot> spots = new ArrayList<>();
+
+    List<Spot> of(int from, int to) {
+      for (int slot = from; slot < to;) {
+        slot = samples.area(slot) < cell ? addTogether(slot, to) : addAlone(slot);
+      }
+      measure(0, list.size());
+      return spots;
+    }
+
+    private int addAlone(int slot) {
+      samples.addTo(list, slot);
+      standIn[slot] = slot;
+      return slot + 1;
+    }
+
+    /** Lets the largest of a run of small facets stand for them all, and returns where the run ends. */
+    private int addTogether(int from, int to) {
+      double sum = 0;
+      int largest = from;
+      int end = from;
+      for (; end < to && sum < cell && samples.area(end) < cell; end++) {
+        sum += samples.area(end);
+        largest = samples.area(end) > samples.area(largest) ? end : largest;
+      }
+      Arrays.fill(standIn, from, end, largest);
+      list.add(largest, samples.middle(largest), sum);
+      return end;
+    }
+
+    private void measure(int from, int to) {
+      if (to - from <= FEW) {
+        for (int i = from; i < to; i++) {
+          measure(i);
+        }
+        return;
+      }
+      if (open.holdsNone(list, from, to)) {
+        return;
+      }
+      int half = from + to >>> 1;
+      measure(from, half);
+      measure(half, to);
+    }
+
+    private void measure(int i) {
+      Vec normal = tree.normal(list.slot(i));
+      Vec u = reach.direction(normal);
+      BallProbe.Ball ball = probe.first(list.slot(i), list.point(i), u);
+      if (!probe.isDone(ball) && !open.holdsNone(list, i, i + 1)) {
+        ball = probe.rolled(list.slot(i), ball, u);
+      }
+      if (ball.held()) {
+        spots.add(new Spot(list.slot(i), list.point(i), normal, ball, list.area(i)));
+      }
+    }
+  }
+
+  private void take(List<Spot> spots) {
+    for (Spot spot : spots) {
+      int facet = tree.facet(spot.slot());
+      least[facet] = Math.min(least[facet], spot.width());
+      if (spot.width() < reach.bound) {
+        narrow.add(spot);
+      }
+    }
+  }
+
+  /** Gives the facets that another stands for its width. */
+  private void share() {
+    for (int slot = 0; slot < standIn.length; slot++) {
+      least[tree.facet(slot)] = least[tree.facet(standIn[slot])];
+    }
+  }
+
+  /** Least width on each facet, by the mesh's facet numbers, mm; infinite where no ball is held. */
+  double[] least() {
+    return least.clone();
+  }
+
+  /** All spots narrower than the bound, in the order of slots. */
+  List<Spot> narrow() {
+    return narrow;
+  }
+}

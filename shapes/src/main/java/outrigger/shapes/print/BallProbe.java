@@ -1,0 +1,168 @@
+package outrigger.shapes.print;
+
+import java.util.Optional;
+
+/**
+ * Measures how wide the solid, or the air before it, is at a point of the surface. Not for several threads.
+ *
+ * <p>First comes the largest ball that touches there. Where the two faces it rests on stand opposite, it is held as by
+ * two walls, and its diameter is the width. Where they form a corner, the ball is small because of the corner alone:
+ * it then rolls out of the corner and grows, in the direction in which the distance from the surface grows fastest,
+ * until it is held or wide enough. So a sharp edge says nothing about the wall behind it, and a wall is measured right
+ * up to its edges.
+ *
+ * <p>Held means that the distance grows by less than {@value #HELD} a mm of way: two flat faces hold a ball where the
+ * angle between them is below 25 degrees, a round spike where its half angle is below 12.5.
+ */
+final class BallProbe {
+  /** sin(12.5 degrees). Sharper edges are knife edges, thin indeed; blunter ones occur in good parts, as 30 and 45. */
+  static final double HELD = 0.21644;
+
+  /**
+   * Contacts are told apart no finer: a part of the radius, and mm. Far above the grid's rounding, far below a bead. The
+   * part grows after {@value #FINE} legs, or a ball would stop at each facet of a fine round form.
+   */
+  private static final double NEAR = 2e-3;
+  private static final double NEAR_MM = 5e-4;
+  /** In the smallest corners the radius decides again. */
+  private static final double NEAREST = 0.05;
+  /** A smaller radius has no direction that rounding has left, mm. */
+  private static final double LEAST = 1e-6;
+  private static final int LEGS = 24;
+  private static final int FINE = 7;
+
+  private final TangentBall tangent;
+  private final RollingBall rolling;
+  private final Touching touching;
+  private final Spokes spokes = new Spokes();
+  private final double most;
+  private final double enough;
+  private int guess = -1;
+
+  /**
+   * A probe.
+   *
+   * @param most the greatest width told apart by the first ball, mm
+   * @param enough a ball that rolls out of a corner stops when it is as wide, mm; no more than {@code most}
+   */
+  BallProbe(FacetTree tree, double most, double enough) {
+    tangent = new TangentBall(tree);
+    rolling = new RollingBall(tree);
+    touching = new Touching(tree);
+    this.most = most;
+    this.enough = enough;
+  }
+
+  /**
+   * A ball that rests on the surface.
+   *
+   * @param middle its centre, mm
+   * @param width its diameter, mm
+   * @param grip how it is held
+   * @param across unit vector, either way, along which it is held; of no meaning for a free ball
+   * @param stopper the facet's slot that the first ball rested on, -1 if nothing was within reach
+   * @param stop where it rested on it; of no meaning without a stopper
+   */
+  record Ball(Vec middle, double width, Grip grip, Vec across, int stopper, Vec stop) {
+    boolean held() {
+      return grip != Grip.FREE;
+    }
+  }
+
+  /** How a ball is held. */
+  enum Grip {
+    /** Between the facet measured and the stopper. */
+    FACING,
+    /** After it rolled out of a corner. */
+    ROLLED,
+    /** There is room for it to grow. */
+    FREE
+  }
+
+  /** How many facets were looked at so far. */
+  long work() {
+    return tangent.met() + rolling.met() + touching.met();
+  }
+
+  /** Forgets what was measured before, so that results depend on nothing but the points that follow. */
+  void reset() {
+    guess = -1;
+  }
+
+  /**
+   * Measures at a point.
+   *
+   * @param slot the facet it lies on
+   * @param p the point, mm, inside the facet's borders
+   * @param u unit vector along the facet's normal towards what is measured
+   */
+  Ball measure(int slot, Vec p, Vec u) {
+    Ball first = first(slot, p, u);
+    return isDone(first) ? first : rolled(slot, first, u);
+  }
+
+  /** Whether a first ball is held, met nothing, or is as wide as asked. */
+  boolean isDone(Ball first) {
+    return first.held() || first.stopper < 0 || first.width >= enough || first.width < 2 * LEAST;
+  }
+
+  /** What becomes of a first ball that rests in a corner. */
+  Ball rolled(int slot, Ball first, Vec u) {
+    Optional<Ball> facing = opposite(slot, first, u);
+    return facing.orElseGet(() -> grown(first, u));
+  }
+
+  /** The largest ball that touches at a point. */
+  Ball first(int slot, Vec p, Vec u) {
+    tangent.seek(slot, p, u, most / 2, guess);
+    int stopper = tangent.stopper();
+    double r = tangent.radius();
+    guess = stopper;
+    Vec centre = tangent.centre();
+    if (stopper < 0 || r <= LEAST) {
+      return new Ball(centre, 2 * r, Grip.FREE, u, stopper, tangent.stop());
+    }
+    Vec spoke = centre.minus(tangent.stop()).times(1 / r);
+    Grip grip = u.plus(spoke, 1).length() / 2 < HELD ? Grip.FACING : Grip.FREE;
+    Vec across = u.minus(spoke);
+    return new Ball(centre, 2 * r, grip, across.times(1 / across.length()), stopper, tangent.stop());
+  }
+
+  /** The ball between the stop and the point of the facet straight before it: finds what a tip leaves over a face. */
+  private Optional<Ball> opposite(int slot, Ball first, Vec u) {
+    Vec foot = touching.foot(slot, first.stop);
+    if (!touching.isInside()) {
+      return Optional.empty();
+    }
+    Ball ball = first(slot, foot, u);
+    return ball.held() && ball.width <= first.width ? Optional.of(ball) : Optional.empty();
+  }
+
+  private Ball grown(Ball first, Vec u) {
+    Vec centre = first.middle;
+    double r = first.width / 2;
+    boolean held = false;
+    for (int leg = 0; leg < LEGS && 2 * r < enough * (1 - LEAST) && !held; leg++) {
+      touching.gather(centre, r * (1 + NEAR * Math.max(1, leg - FINE)) + Math.min(NEAR_MM, NEAREST * r), spokes);
+      Vec pull = spokes.pull();
+      double growth = pull.length();
+      held = growth < HELD;
+      if (!held) {
+        Vec along = pull.times(1 / growth);
+        double way = rolling.roll(centre, r, along, growth, (enough / 2 - r) / growth);
+        centre = centre.plus(along, way);
+        r += growth * way;
+      }
+    }
+    return held ? between(first, centre, 2 * r, u)
+        : new Ball(centre, 2 * r, Grip.FREE, first.across, first.stopper, first.stop);
+  }
+
+  /** The ball held by the spokes last gathered: between the two that hold it, if two do. */
+  private Ball between(Ball first, Vec centre, double width, Vec u) {
+    spokes.seekPair(u);
+    boolean two = spokes.pairHolds(HELD);
+    return new Ball(two ? centre.plus(spokes.pairMiddle(), 1) : centre, two ? spokes.pairWidth() : width, Grip.ROLLED,
+        spokes.across(), first.stopper, first.stop);
+  }
+}

@@ -1,0 +1,103 @@
+package outrigger.shapes.print;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import outrigger.shapes.mesh.Mesh;
+import outrigger.shapes.num.Axis;
+import outrigger.shapes.num.Grid;
+
+/**
+ * Round holes that open on the bed with no bevel: the first layers bulge into them, and what should fit does not.
+ *
+ * <p>A pocket, closed above, is taken for a fit up to {@link #WIDEST}: it is there to take a magnet, a pin or a nut. A
+ * hole right through most often lets a screw pass with room to spare; what is left of it is told, no more.
+ */
+final class BedHoles {
+  /** Widest hole looked at, mm: common disc magnets and screws are no wider; common practice. */
+  private static final double WIDEST = 12;
+  /** The first layers bulge over so many layers: common practice says one to three. */
+  private static final int BULGING = 3;
+  /** Circles about one axis have middles nearer than this, mm. */
+  private static final double SAME = 0.05;
+  /** Fewer corners are no round hole. */
+  private static final int ROUND = 8;
+
+  private final Specimen specimen;
+  private final double bulge;
+  private final List<Bitten> bitten = new ArrayList<>();
+
+  /** A hole, its radius above the bulge and how far the bulge reaches into it. */
+  private record Bitten(FlatCircle hole, double radius, double bite) {
+    double left() {
+      return 2 * (radius - bite);
+    }
+  }
+
+  BedHoles(Specimen specimen, Slicer slicer, Slice foot) {
+    this.specimen = specimen;
+    bulge = specimen.limit(Limit.FOOT);
+    Layering layering = Layering.of(specimen);
+    List<FlatCircle> low = holes(foot);
+    List<FlatCircle> high = low.isEmpty() || layering.count() <= BULGING ? List.of()
+        : holes(slicer.at(layering.middle(BULGING)));
+    for (FlatCircle hole : low) {
+      Optional<FlatCircle> upper = high.stream()
+          .filter(other -> Math.hypot(other.x() - hole.x(), other.y() - hole.y()) < SAME).findFirst();
+      upper.map(circle -> new Bitten(hole, circle.radius(), circle.radius() - hole.radius() + bulge))
+          .filter(b -> b.bite > bulge / 2 && 2 * b.radius <= WIDEST).ifPresent(bitten::add);
+    }
+  }
+
+  private static List<FlatCircle> holes(Slice slice) {
+    List<FlatCircle> holes = new ArrayList<>();
+    for (double[] loop : slice.loops()) {
+      if (loop.length >= 2 * ROUND && Outline.area(loop) < 0) {
+        FlatCircle.through(loop).filter(circle -> circle.fits(loop)).ifPresent(holes::add);
+      }
+    }
+    return holes;
+  }
+
+  /** A concern for each pocket. */
+  List<Concern> concerns() {
+    return bitten.stream().filter(b -> isClosedAbove(b.hole)).map(this::concern).toList();
+  }
+
+  /** What is left of the holes right through, if there are any. */
+  List<Fact> facts() {
+    double least = bitten.stream().filter(b -> !isClosedAbove(b.hole)).mapToDouble(Bitten::left).min().orElse(0);
+    return least <= 0 ? List.of() : List.of(new Fact("narrowed-hole", least, "mm",
+        "round holes open on the bed without a bevel; bulging first layers leave " + Words.mm(least)
+            + " of the narrowest"));
+  }
+
+  /** Whether a facet lies over the hole's middle. */
+  private boolean isClosedAbove(FlatCircle hole) {
+    Mesh mesh = specimen.mesh();
+    double x = hole.x() * Grid.PER_MM;
+    double y = hole.y() * Grid.PER_MM;
+    boolean[] closed = new boolean[1];
+    specimen.tree().forEachAlong(Axis.Z, x, y, specimen.bed() * Grid.PER_MM, true, f -> {
+      double a = side(mesh, f, 0, x, y);
+      double b = side(mesh, f, 1, x, y);
+      double c = side(mesh, f, 2, x, y);
+      closed[0] |= a >= 0 && b >= 0 && c >= 0 && a + b + c > 0 || a <= 0 && b <= 0 && c <= 0 && a + b + c < 0;
+    });
+    return closed[0];
+  }
+
+  private static double side(Mesh mesh, int facet, int k, double x, double y) {
+    int a = mesh.corner(facet, k);
+    int b = mesh.corner(facet, (k + 1) % 3);
+    return (mesh.x(b) - mesh.x(a)) * (y - mesh.y(a)) - (mesh.y(b) - mesh.y(a)) * (x - mesh.x(a));
+  }
+
+  private Concern concern(Bitten b) {
+    return new Concern("elephant-foot", Severity.CAUTION, b.hole.x(), b.hole.y(), specimen.bed(), b.bite, bulge / 2,
+        Limit.FOOT, 0,
+        "a round pocket of " + Words.mm(2 * b.radius) + " opens on the bed, where the first layers bulge into it and "
+            + "leave " + Words.mm(b.left()),
+        "Bevel its edge on the bed by " + Words.mm(2 * bulge) + ", or turn the part over.");
+  }
+}

@@ -1,0 +1,24 @@
+package outrigger.shapes.print;
+
+import java.util.List;
+
+/** Work over a row of numbers, cut into blocks that several threads may take; results stay in order. */
+final class Blocks {
+  /** Blocks a row is cut into: enough to keep cores busy, few enough to keep what each of them needs small. */
+  private static final int BLOCKS = 16;
+
+  private Blocks() {}
+
+  /** What is done with the numbers from one up to another, the last left out. */
+  @FunctionalInterface
+  interface Work<T> {
+    List<T> on(int from, int to);
+  }
+
+  /** All results in order, the same whatever the number of threads. */
+  static <T> List<T> each(Workers workers, int count, Work<T> work) {
+    int size = Math.max(1, (count + BLOCKS - 1) / BLOCKS);
+    return workers.each((count + size - 1) / size, block -> work.on(block * size, Math.min(count, (block + 1) * size)))
+        .stream().flatMap(List::stream).toList();
+  }
+}

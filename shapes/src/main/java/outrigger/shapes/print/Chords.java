@@ -1,0 +1,173 @@
+package outrigger.shapes.print;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Parallel lines laid across an area in one direction, as a printer lays beads over a gap.
+ *
+ * @param x direction, a unit vector
+ * @param y direction
+ * @param held area under lines with both ends on the edge of what carries, mm^2
+ * @param loose area under the others, mm^2
+ * @param span length of the longest line held at both ends, mm; 0 if there is none
+ * @param middle x and y of the middle of the lines about as long
+ * @param looseEnds x, y of points on lines not held: their free ends and, where both are free, their middles
+ */
+record Chords(double x, double y, double held, double loose, double span, List<Double> middle,
+    List<Double> looseEnds) {
+  /** Lines are laid about as near as this, mm, but see {@link #FEWEST} and {@link #MOST}. */
+  private static final double NEAR = 0.25;
+  private static final int FEWEST = 9;
+  private static final int MOST = 64;
+  /** Lines that differ by so small a share count as alike. */
+  private static final double ALIKE = 0.01;
+  /** Share of the area that a line as long as the area is wide weighs. */
+  private static final double LONG = 0.05;
+  /** Of so much of an area as this held, no direction need be looked for further. */
+  private static final double WHOLE = 0.99;
+
+  Chords {
+    middle = List.copyOf(middle);
+    looseEnds = List.copyOf(looseEnds);
+  }
+
+  /** Lays the lines. */
+  static Chords laid(Rim rim, double x, double y) {
+    double[] across = rim.extent(-y, x);
+    double width = across[1] - across[0];
+    int lines = (int) Math.max(FEWEST, Math.min(MOST, Math.ceil(width / NEAR)));
+    double apart = width / lines;
+    List<List<double[]>> cuts = cuts(rim, x, y, across[0] + apart / 2, apart, lines);
+    double held = 0;
+    double loose = 0;
+    double span = 0;
+    List<double[]> heldLines = new ArrayList<>();
+    List<Double> ends = new ArrayList<>();
+    for (int j = 0; j < lines; j++) {
+      List<double[]> on = cuts.get(j);
+      on.sort((a, b) -> Double.compare(a[0], b[0]));
+      double t = across[0] + apart * (j + 0.5);
+      for (int i = 0; i + 1 < on.size(); i += 2) {
+        double[] a = on.get(i);
+        double[] b = on.get(i + 1);
+        double length = b[0] - a[0];
+        if (a[1] + b[1] == 2) {
+          held += length * apart;
+          span = Math.max(span, length);
+          heldLines.add(new double[] {length, (a[0] + b[0]) / 2, t});
+        } else {
+          loose += length * apart;
+          addLoose(a, b, x, y, t, ends);
+        }
+      }
+    }
+    return new Chords(x, y, held, loose, span, middle(heldLines, span, x, y), ends);
+  }
+
+  /** Where the middle one of the lines about as long as the longest has its middle; of two middle ones, between. */
+  private static List<Double> middle(List<double[]> lines, double span, double x, double y) {
+    List<double[]> longest = lines.stream().filter(line -> line[0] >= span * (1 - ALIKE)).toList();
+    if (longest.isEmpty()) {
+      return List.of(0.0, 0.0);
+    }
+    double[] a = longest.get((longest.size() - 1) / 2);
+    double[] b = longest.get(longest.size() / 2);
+    return point(x, y, (a[1] + b[1]) / 2, (a[2] + b[2]) / 2);
+  }
+
+  private static void addLoose(double[] a, double[] b, double x, double y, double t, List<Double> ends) {
+    if (a[1] == 0) {
+      ends.addAll(point(x, y, a[0], t));
+    }
+    if (b[1] == 0) {
+      ends.addAll(point(x, y, b[0], t));
+    }
+    if (a[1] + b[1] == 0) {
+      ends.addAll(point(x, y, (a[0] + b[0]) / 2, t));
+    }
+  }
+
+  private static List<Double> point(double x, double y, double along, double across) {
+    return List.of(along * x - across * y, along * y + across * x);
+  }
+
+  /** For each line where it crosses the rim, and 1 if the rim is carried there. */
+  private static List<List<double[]>> cuts(Rim rim, double x, double y, double from, double apart, int lines) {
+    List<List<double[]>> cuts = new ArrayList<>();
+    for (int j = 0; j < lines; j++) {
+      cuts.add(new ArrayList<>());
+    }
+    for (int e = 0; e < rim.size(); e++) {
+      double t0 = rim.y0(e) * x - rim.x0(e) * y;
+      double t1 = rim.y1(e) * x - rim.x1(e) * y;
+      double s0 = rim.x0(e) * x + rim.y0(e) * y;
+      double s1 = rim.x1(e) * x + rim.y1(e) * y;
+      int first = (int) Math.max(0, Math.ceil((Math.min(t0, t1) - from) / apart));
+      int last = (int) Math.min(lines, Math.ceil((Math.max(t0, t1) - from) / apart));
+      for (int j = first; j < last; j++) {
+        double share = (from + apart * j - t0) / (t1 - t0);
+        cuts.get(j).add(new double[] {s0 + share * (s1 - s0), rim.isCarried(e) ? 1 : 0});
+      }
+    }
+    return cuts;
+  }
+
+  /** How well the direction suits: the share held, less a little for long lines. */
+  private double merit() {
+    return share() - LONG * span / Math.sqrt(held + loose);
+  }
+
+  /** Share of the area held, 0 to 1. */
+  double share() {
+    return held + loose == 0 ? 0 : held / (held + loose);
+  }
+
+  /**
+   * The best of the directions that suit a rim: along and square to its longest sides and every 15 degrees, then as near
+   * to the best of these as a degree.
+   */
+  static Chords best(Rim rim) {
+    double[] angles = directions(rim);
+    double at = angles[0];
+    Chords best = at(rim, at);
+    for (double angle : angles) {
+      Chords laid = at(rim, angle);
+      if (laid.merit() > best.merit()) {
+        best = laid;
+        at = angle;
+      }
+    }
+    for (double turn = Math.PI / 24; best.held() > 0 && best.share() < WHOLE && turn > Math.PI / 200; turn /= 2) {
+      Chords left = at(rim, at + turn);
+      Chords right = at(rim, at - turn);
+      boolean toLeft = left.merit() > right.merit();
+      if ((toLeft ? left : right).merit() > best.merit()) {
+        best = toLeft ? left : right;
+        at = toLeft ? at + turn : at - turn;
+      }
+    }
+    return best;
+  }
+
+  private static Chords at(Rim rim, double angle) {
+    return laid(rim, StrictMath.cos(angle), StrictMath.sin(angle));
+  }
+
+  /** Taken from the rim itself, so that a turned rim gets turned directions. */
+  private static double[] directions(Rim rim) {
+    int[] longest = rim.longest(4);
+    double[] angles = new double[2 * longest.length + 12];
+    int n = 0;
+    for (int e : longest) {
+      double angle = StrictMath.atan2(rim.y1(e) - rim.y0(e), rim.x1(e) - rim.x0(e));
+      angles[n++] = angle + Math.PI / 2;
+      angles[n++] = angle;
+    }
+    for (int i = 0; i < 12; i++) {
+      angles[n++] = angles[0] + i * Math.PI / 12;
+    }
+    return Arrays.copyOf(angles, n);
+  }
+}

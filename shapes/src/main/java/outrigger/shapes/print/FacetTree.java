@@ -1,0 +1,197 @@
+package outrigger.shapes.print;
+
+import java.util.Arrays;
+import outrigger.shapes.exact.BoxOrder;
+import outrigger.shapes.mesh.Mesh;
+import outrigger.shapes.num.Grid;
+
+/**
+ * The facets of a mesh in mm, laid out for asking which of them lie near a place.
+ *
+ * <p>Facets stand along a space-filling curve, in slots; a perfect binary tree of bounds lies over them, {@value
+ * #PER_LEAF} slots a leaf, with the bounds of the normals. Coordinates of the grid are whole as 32-bit floats, so nothing
+ * is rounded here but the normals. Built in n log n for n facets, some 80 bytes a facet; may be read by several threads.
+ */
+final class FacetTree {
+  static final int PER_LEAF = 4;
+  private static final int WIDTH = 6;
+
+  private final int leaves;
+  private final int[] order;
+  private final float[] corners;
+  private final float[] normals;
+  private final float[] nodes;
+  private final float[] normalNodes;
+
+  private FacetTree(Mesh mesh) {
+    order = BoxOrder.of(boxes(mesh));
+    corners = new float[9 * order.length];
+    for (int slot = 0; slot < order.length; slot++) {
+      for (int k = 0; k < 3; k++) {
+        int v = mesh.corner(order[slot], k);
+        corners[9 * slot + 3 * k] = (float) Grid.toMm(mesh.x(v));
+        corners[9 * slot + 3 * k + 1] = (float) Grid.toMm(mesh.y(v));
+        corners[9 * slot + 3 * k + 2] = (float) Grid.toMm(mesh.z(v));
+      }
+    }
+    leaves = Integer.highestOneBit(2 * Math.max(1, (order.length + PER_LEAF - 1) / PER_LEAF) - 1);
+    normals = roundedNormals();
+    nodes = bounds(corners, 3);
+    normalNodes = bounds(normals, 1);
+  }
+
+  private float[] roundedNormals() {
+    float[] n = new float[3 * order.length];
+    for (int slot = 0; slot < order.length; slot++) {
+      Vec v = normal(slot);
+      n[3 * slot] = (float) v.x();
+      n[3 * slot + 1] = (float) v.y();
+      n[3 * slot + 2] = (float) v.z();
+    }
+    return n;
+  }
+
+  static FacetTree of(Mesh mesh) {
+    return new FacetTree(mesh);
+  }
+
+  private static int[] boxes(Mesh mesh) {
+    int[] boxes = new int[WIDTH * mesh.facetCount()];
+    for (int f = 0; f < mesh.facetCount(); f++) {
+      int a = mesh.corner(f, 0);
+      int b = mesh.corner(f, 1);
+      int c = mesh.corner(f, 2);
+      box(boxes, WIDTH * f, mesh.x(a), mesh.x(b), mesh.x(c));
+      box(boxes, WIDTH * f + 1, mesh.y(a), mesh.y(b), mesh.y(c));
+      box(boxes, WIDTH * f + 2, mesh.z(a), mesh.z(b), mesh.z(c));
+    }
+    return boxes;
+  }
+
+  private static void box(int[] boxes, int at, int a, int b, int c) {
+    boxes[at] = Math.min(a, Math.min(b, c));
+    boxes[at + 3] = Math.max(a, Math.max(b, c));
+  }
+
+  /** Node i has children 2i and 2i + 1; leaf k is node {@code leaves + k}. Bounds of nothing are infinitely far. */
+  private float[] bounds(float[] points, int ofSlot) {
+    float[] b = new float[2 * leaves * WIDTH];
+    for (int i = 0; i < 2 * leaves; i++) {
+      Arrays.fill(b, WIDTH * i, WIDTH * i + 3, Float.POSITIVE_INFINITY);
+      Arrays.fill(b, WIDTH * i + 3, WIDTH * i + 6, Float.NEGATIVE_INFINITY);
+    }
+    for (int i = 0; i < ofSlot * order.length; i++) {
+      enclose(b, leaves + i / (ofSlot * PER_LEAF), points, 3 * i, 3 * i);
+    }
+    for (int i = 2 * leaves - 1; i > 1; i--) {
+      enclose(b, i / 2, b, WIDTH * i, WIDTH * i + 3);
+    }
+    return b;
+  }
+
+  private static void enclose(float[] to, int node, float[] from, int least, int greatest) {
+    for (int k = 0; k < 3; k++) {
+      to[WIDTH * node + k] = Math.min(to[WIDTH * node + k], from[least + k]);
+      to[WIDTH * node + 3 + k] = Math.max(to[WIDTH * node + 3 + k], from[greatest + k]);
+    }
+  }
+
+  /** Number of facets, and of slots. */
+  int size() {
+    return order.length;
+  }
+
+  /** The facet in a slot. */
+  int facet(int slot) {
+    return order[slot];
+  }
+
+  /** A facet's corner, 0 to 2, mm. */
+  Vec corner(int slot, int corner) {
+    int o = 9 * slot + 3 * corner;
+    return new Vec(corners[o], corners[o + 1], corners[o + 2]);
+  }
+
+  /** Unit outward normal of a facet. */
+  Vec normal(int slot) {
+    Vec a = corner(slot, 0);
+    Vec n = corner(slot, 1).minus(a).cross(corner(slot, 2).minus(a));
+    return n.times(1 / n.length());
+  }
+
+  /** Part of a facet's rounded normal. */
+  double normalX(int slot) {
+    return normals[3 * slot];
+  }
+
+  /** Part of a facet's rounded normal. */
+  double normalY(int slot) {
+    return normals[3 * slot + 1];
+  }
+
+  /** Part of a facet's rounded normal. */
+  double normalZ(int slot) {
+    return normals[3 * slot + 2];
+  }
+
+  /** The product of a corner and a vector. */
+  double along(int slot, int corner, double ax, double ay, double az) {
+    int o = 9 * slot + 3 * corner;
+    return corners[o] * ax + corners[o + 1] * ay + corners[o + 2] * az;
+  }
+
+  /** The product of a facet's rounded normal and a vector. */
+  double alongNormal(int slot, double ax, double ay, double az) {
+    return normals[3 * slot] * ax + normals[3 * slot + 1] * ay + normals[3 * slot + 2] * az;
+  }
+
+  /** A number not above the product of any normal below a node and a vector. */
+  double leastAlongNormals(int node, double ax, double ay, double az) {
+    int o = WIDTH * node;
+    return Math.min(ax * normalNodes[o], ax * normalNodes[o + 3])
+        + Math.min(ay * normalNodes[o + 1], ay * normalNodes[o + 4])
+        + Math.min(az * normalNodes[o + 2], az * normalNodes[o + 5]);
+  }
+
+  /** A number not below the product of any place in a node's box and a vector. */
+  double mostAlong(int node, double ax, double ay, double az) {
+    int o = WIDTH * node;
+    return Math.max(ax * nodes[o], ax * nodes[o + 3]) + Math.max(ay * nodes[o + 1], ay * nodes[o + 4])
+        + Math.max(az * nodes[o + 2], az * nodes[o + 5]);
+  }
+
+  /** All corners, nine numbers a slot; not to be changed. */
+  float[] corners() {
+    return corners;
+  }
+
+  /** The first leaf's node; nodes below it in number have children. */
+  int leaves() {
+    return leaves;
+  }
+
+  /** First slot of a leaf. */
+  int firstSlot(int leaf) {
+    return (leaf - leaves) * PER_LEAF;
+  }
+
+  /** Squared distance of a point from a node's box, mm^2; infinite for an empty node. */
+  double distance2(int node, double x, double y, double z) {
+    int o = WIDTH * node;
+    double dx = Math.max(0, Math.max(nodes[o] - x, x - nodes[o + 3]));
+    double dy = Math.max(0, Math.max(nodes[o + 1] - y, y - nodes[o + 4]));
+    double dz = Math.max(0, Math.max(nodes[o + 2] - z, z - nodes[o + 5]));
+    return dx * dx + dy * dy + dz * dz;
+  }
+
+  /** Length of the diagonal of all bounds, mm; 0 for a mesh without facets. */
+  double diagonal() {
+    if (order.length == 0) {
+      return 0;
+    }
+    double dx = nodes[WIDTH + 3] - nodes[WIDTH];
+    double dy = nodes[WIDTH + 4] - nodes[WIDTH + 1];
+    double dz = nodes[WIDTH + 5] - nodes[WIDTH + 2];
+    return Math.sqrt(dx * dx + dy * dy + dz * dz);
+  }
+}

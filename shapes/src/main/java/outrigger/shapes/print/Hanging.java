@@ -1,0 +1,79 @@
+package outrigger.shapes.print;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * All that hangs together over layers.
+ *
+ * @param hangs its pieces, from the bed up
+ * @param depth how far it stands out in all from what carries it firmly, where it is not held at both ends
+ * @param patches the undersides of all pieces
+ * @param area of the undersides as seen from below, mm^2
+ */
+record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area) {
+  /** Smaller shares of the whole area do not tell how steep it is. */
+  private static final double TELLING = 0.005;
+
+  Hanging {
+    hangs = List.copyOf(hangs);
+    patches = List.copyOf(patches);
+  }
+
+  static Hanging of(List<Hang> hangs, double depth) {
+    List<Patch> patches = new ArrayList<>();
+    hangs.forEach(hang -> patches.addAll(hang.patches()));
+    return new Hanging(hangs, depth, patches, patches.stream().mapToDouble(Patch::area).sum());
+  }
+
+  /** Whether any of it starts in the air. */
+  boolean starts() {
+    return hangs.stream().anyMatch(Hang::starts);
+  }
+
+  /** The piece with the longest span. */
+  Hang widest() {
+    return hangs.stream().max(Comparator.comparingDouble(Hang::span)).orElseThrow();
+  }
+
+  /** Middle of the undersides, x, y, z; of the lowest piece if there is no underside to speak of. */
+  double[] middle() {
+    if (area == 0) {
+      Hang first = hangs.get(0);
+      return new double[] {(first.piece().minX() + first.piece().maxX()) / 2,
+          (first.piece().minY() + first.piece().maxY()) / 2, first.z()};
+    }
+    double[] middle = new double[3];
+    for (Patch patch : patches) {
+      middle[0] += patch.area() * patch.x() / area;
+      middle[1] += patch.area() * patch.y() / area;
+      middle[2] += patch.area() * patch.z() / area;
+    }
+    return middle;
+  }
+
+  /** Lean of its steepest underside, slivers left out, degrees from the vertical. */
+  double steepest(Undersides undersides) {
+    double[][] leans = new double[patches.size()][];
+    Arrays.setAll(leans, i -> new double[] {undersides.lean(patches.get(i).facet()), patches.get(i).area()});
+    Arrays.sort(leans, (a, b) -> Double.compare(b[0], a[0]));
+    double sum = 0;
+    for (double[] lean : leans) {
+      sum += lean[1];
+      if (sum >= TELLING * area) {
+        return lean[0];
+      }
+    }
+    return 0;
+  }
+
+  /** Least and greatest x and y over all pieces. */
+  double[] bounds() {
+    return new double[] {hangs.stream().mapToDouble(h -> h.piece().minX()).min().orElseThrow(),
+        hangs.stream().mapToDouble(h -> h.piece().minY()).min().orElseThrow(),
+        hangs.stream().mapToDouble(h -> h.piece().maxX()).max().orElseThrow(),
+        hangs.stream().mapToDouble(h -> h.piece().maxY()).max().orElseThrow()};
+  }
+}

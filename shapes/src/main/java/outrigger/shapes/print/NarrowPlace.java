@@ -1,0 +1,138 @@
+package outrigger.shapes.print;
+
+import java.util.List;
+
+/**
+ * Narrow spots that belong together.
+ *
+ * @param narrowest the narrowest place among them
+ * @param form what they form
+ * @param length extent of the ball's middles along their longest way, mm
+ * @param breadth extent of the middles across that, mm
+ * @param spots all of them
+ */
+record NarrowPlace(Spot narrowest, Form form, double length, double breadth, List<Spot> spots) {
+  /** Rounder sections have a second normal direction of at least this weight against the first. */
+  private static final double ROUND = 0.3;
+  /** cos 60 degrees: a facet leaning more is not one of the two that hold the ball. */
+  private static final double ACROSS = 0.5;
+  /** Middles of a pin or hole keep within this part of the width from its axis. */
+  private static final double STRAIGHT = 0.25;
+  /** Sides all round face away from each other: their mean is no longer than this part of a unit. */
+  private static final double CLOSED = 0.25;
+  /** A pin or hole is no shorter than this part of its width; shallower ones are details of a surface. */
+  private static final double SHORT = 0.25;
+  /** A lower strip is a rib or a stroke, mm: raised text stands 0.4 to 0.6 mm high (common practice), ribs twice that. */
+  private static final double LOW = 2;
+
+  /** Parts of the bound: what runs out begins as wide as this, ends as narrow as that, and takes no longer. */
+  private static final double WALL = 0.6;
+  private static final double NOTHING = 0.2;
+  private static final double SHORT_RUN = 3;
+  /** No wall is so thin a part of the bound, but every tip is. */
+  private static final double FOIL = 0.02;
+
+  /** What narrow spots form, by their extents. */
+  enum Form {
+    /** As wide one way as the other across its length: a pin of the solid, a hole of the air. */
+    ROUND,
+    /** A low strip: a rib or raised stroke of the solid, an engraved stroke of the air. */
+    STRIP,
+    /** Wide two ways: a wall of the solid, a slot of the air. */
+    SHEET
+  }
+
+  static NarrowPlace of(Spot narrowest, List<Spot> spots) {
+    double[][] spread = spread(spots);
+    Axes axes = new Axes(spread);
+    return new NarrowPlace(narrowest, form(spots, spread, narrowest.width()), extent(axes.value(0)),
+        extent(axes.value(1)), List.copyOf(spots));
+  }
+
+  /** Whether it runs out to nothing within a short way: the last of a sharp edge or tip, not a wall. */
+  boolean isSharp(double bound) {
+    double widest = spots.stream().mapToDouble(Spot::width).max().orElseThrow();
+    boolean runsOut = narrowest.width() < NOTHING * bound && widest > WALL * bound || narrowest.width() < FOIL * bound;
+    return runsOut && breadth < SHORT_RUN * bound;
+  }
+
+  /** Whether a sharp place is a tip and no edge. */
+  boolean isTip(double bound) {
+    return length < SHORT_RUN * bound;
+  }
+
+  /** Surface narrower than a bound, mm^2. */
+  double area(double bound) {
+    return spots.stream().filter(s -> s.width() < bound).mapToDouble(Spot::area).sum();
+  }
+
+  private static Form form(List<Spot> spots, double[][] spread, double width) {
+    double[][] grips = new double[3][3];
+    double total = spots.stream().mapToDouble(Spot::area).sum();
+    Vec facing = new Vec(0, 0, 0);
+    for (Spot s : spots) {
+      facing = facing.plus(s.normal(), s.area() / total);
+      add(grips, grip(s), s.area() / total);
+    }
+    Axes ofGrips = new Axes(grips);
+    Vec axis = ofGrips.axis(2);
+    double length = extent(along(spread, axis));
+    boolean allRound = ofGrips.value(1) > ROUND * ofGrips.value(0)
+        && facing.plus(axis, -facing.dot(axis)).length() < CLOSED;
+    if (allRound && Math.sqrt(Math.max(0, trace(spread) - along(spread, axis))) < STRAIGHT * width
+        && length > SHORT * width) {
+      return Form.ROUND;
+    }
+    Axes axes = new Axes(spread);
+    return Math.min(length, extent(axes.value(1))) < LOW && extent(axes.value(0)) > LOW ? Form.STRIP : Form.SHEET;
+  }
+
+  /** The way a spot is held: the facet's own way, unless it lies across, as the top of a rib does. */
+  private static Vec grip(Spot spot) {
+    Vec across = spot.ball().across();
+    return Math.abs(spot.normal().dot(across)) > ACROSS ? spot.normal() : across;
+  }
+
+  /** Second moments of the balls' middles about their own middle, a part of area. */
+  private static double[][] spread(List<Spot> spots) {
+    double[][] spread = new double[3][3];
+    double total = spots.stream().mapToDouble(Spot::area).sum();
+    Vec middle = new Vec(0, 0, 0);
+    for (Spot s : spots) {
+      middle = middle.plus(s.ball().middle(), s.area() / total);
+    }
+    for (Spot s : spots) {
+      add(spread, s.ball().middle().minus(middle), s.area() / total);
+    }
+    return spread;
+  }
+
+  /** An even strip of breadth b has the variance b^2 / 12. */
+  private static double extent(double variance) {
+    return Math.sqrt(12 * Math.max(0, variance));
+  }
+
+  private static void add(double[][] m, Vec v, double weight) {
+    double[] c = {v.x(), v.y(), v.z()};
+    for (int i = 0; i < 3; i++) {
+      for (int j = 0; j < 3; j++) {
+        m[i][j] += weight * c[i] * c[j];
+      }
+    }
+  }
+
+  private static double trace(double[][] m) {
+    return m[0][0] + m[1][1] + m[2][2];
+  }
+
+  private static double along(double[][] m, Vec v) {
+    double[] c = {v.x(), v.y(), v.z()};
+    double sum = 0;
+    for (int i = 0; i < 3; i++) {
+      for (int j = 0; j < 3; j++) {
+        sum += c[i] * m[i][j] * c[j];
+      }
+    }
+    return sum;
+  }
+}

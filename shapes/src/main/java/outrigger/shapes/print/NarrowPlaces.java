@@ -1,0 +1,144 @@
+package outrigger.shapes.print;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Puts narrow spots together into places: two belong to one place if the middles of their balls lie within a link of
+ * each other, or a chain of such spots joins them. Both faces of a wall share their middles and are one place.
+ *
+ * <p>Spots are put in cells so small that all in one cell are linked; cells near each other are joined at the first
+ * pair within the link. Which spots belong together hangs on distances alone, not on where cells begin.
+ */
+final class NarrowPlaces {
+  /** Cells this far apart along an axis may still hold linked spots. */
+  private static final int NEAR = 2;
+  /** Room for 21 bits of cell number along each axis. */
+  private static final int BITS = 21;
+
+  private final double link;
+  private final double cell;
+  private final Map<Long, Integer> numbers = new HashMap<>();
+  private final List<List<Spot>> cells = new ArrayList<>();
+  private final List<long[]> where = new ArrayList<>();
+  private int[] parent = new int[0];
+
+  private NarrowPlaces(double link) {
+    this.link = link;
+    cell = link / Math.sqrt(3);
+  }
+
+  /**
+   * The places, narrowest first.
+   *
+   * @param least smaller areas are dropped, mm^2: a few facets that rounding has tilted are no wall
+   */
+  static List<NarrowPlace> of(List<Spot> spots, double link, double least, Descent descent) {
+    NarrowPlaces places = new NarrowPlaces(link);
+    spots.forEach(places::put);
+    places.join();
+    return places.groups().stream().filter(group -> group.stream().mapToDouble(Spot::area).sum() >= least)
+        .map(group -> NarrowPlace.of(narrowest(group, descent), group))
+        .sorted(Comparator.comparing(NarrowPlace::narrowest, Spot.ORDER)).toList();
+  }
+
+  private void put(Spot spot) {
+    Vec m = spot.ball().middle();
+    long[] at = {index(m.x()), index(m.y()), index(m.z())};
+    int number = numbers.computeIfAbsent(key(at[0], at[1], at[2]), k -> {
+      cells.add(new ArrayList<>());
+      where.add(at);
+      return cells.size() - 1;
+    });
+    cells.get(number).add(spot);
+  }
+
+  private long index(double c) {
+    return (long) Math.floor(c / cell) + (1L << BITS - 1);
+  }
+
+  private static long key(long i, long j, long k) {
+    return (i << BITS | j) << BITS | k;
+  }
+
+  private void join() {
+    parent = new int[cells.size()];
+    for (int c = 0; c < parent.length; c++) {
+      parent[c] = c;
+    }
+    for (int c = 0; c < parent.length; c++) {
+      long[] at = where.get(c);
+      for (long i = -NEAR; i <= NEAR; i++) {
+        for (long j = -NEAR; j <= NEAR; j++) {
+          for (long k = -NEAR; k <= NEAR; k++) {
+            Integer other = numbers.get(key(at[0] + i, at[1] + j, at[2] + k));
+            if (other != null && other < c && root(c) != root(other) && isLinked(cells.get(c), cells.get(other))) {
+              parent[Math.max(root(c), root(other))] = Math.min(root(c), root(other));
+            }
+          }
+        }
+      }
+    }
+  }
+
+  private int root(int c) {
+    int r = c;
+    while (parent[r] != r) {
+      parent[r] = parent[parent[r]];
+      r = parent[r];
+    }
+    return r;
+  }
+
+  private boolean isLinked(List<Spot> a, List<Spot> b) {
+    for (Spot s : a) {
+      for (Spot t : b) {
+        if (s.ball().middle().distance(t.ball().middle()) <= link) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private List<List<Spot>> groups() {
+    Map<Integer, List<Spot>> groups = new LinkedHashMap<>();
+    for (int c = 0; c < parent.length; c++) {
+      groups.computeIfAbsent(root(c), r -> new ArrayList<>()).addAll(cells.get(c));
+    }
+    return List.copyOf(groups.values());
+  }
+
+  /** What a descent comes to from the narrowest spot between two facets, or the narrowest of all. */
+  private static Spot narrowest(List<Spot> group, Descent descent) {
+    Spot least = central(group);
+    List<Spot> facing = group.stream().filter(s -> s.ball().grip() == BallProbe.Grip.FACING).toList();
+    Spot lower = facing.isEmpty() ? least : descent.from(central(facing));
+    Spot lowest = lower.width() < least.width() ? lower : least;
+    Spot tip = descent.toCorner(lowest);
+    return tip.width() < TIP * lowest.width() ? tip : lowest;
+  }
+
+  /** Of the spots about as narrow as the narrowest, the one nearest to their common middle: of an even wall, its middle. */
+  private static Spot central(List<Spot> group) {
+    double least = group.stream().mapToDouble(Spot::width).min().orElseThrow();
+    List<Spot> equal = group.stream().filter(s -> s.width() <= least + EVEN).toList();
+    double total = equal.stream().mapToDouble(Spot::area).sum();
+    Vec sum = new Vec(0, 0, 0);
+    for (Spot s : equal) {
+      sum = sum.plus(s.ball().middle(), s.area() / total);
+    }
+    Vec middle = sum;
+    return equal.stream().min(Comparator.comparingDouble((Spot s) -> s.ball().middle().distance(middle)))
+        .orElseThrow();
+  }
+
+  /** A corner where the ball is smaller than this part is a tip. */
+  private static final double TIP = 0.25;
+  /** Walls that differ by less are even, mm: far below what a printer can hold. */
+  private static final double EVEN = 2e-3;
+}

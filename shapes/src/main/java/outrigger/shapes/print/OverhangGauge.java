@@ -1,0 +1,50 @@
+package outrigger.shapes.print;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Finds what its layer below does not carry: slopes beyond the limit, flat ledges, bridges, what starts in the air, and
+ * the roofs of round holes that lie on their side.
+ *
+ * <p>Slopes exactly at the limit pass; so does what stands out no further in all than the ledge limit. A bridge is an
+ * area whose beads, laid in the direction that suits best, lie on the layer below with both ends.
+ */
+final class OverhangGauge implements Gauge {
+  @Override
+  public String name() {
+    return "overhang";
+  }
+
+  @Override
+  public Reading read(Specimen specimen) {
+    Undersides undersides = Undersides.of(specimen.mesh(), specimen.limit(Limit.OVERHANG));
+    Layering layering = Layering.of(specimen);
+    List<Hang> hangs = new LayerScan(specimen, layering, undersides).hangs(specimen.workers());
+    List<Concern> concerns = new ArrayList<>();
+    List<Fact> facts = new ArrayList<>();
+    double[] leans = undersides.leans();
+    HangingWords words = new HangingWords(specimen, undersides);
+    for (Hanging hanging : Hangings.of(hangs, specimen)) {
+      Optional<RoundRoof> roof = words.isLoose(hanging) ? RoundRoof.of(hanging, undersides, specimen.mesh())
+          : Optional.empty();
+      List<Concern> found = words.concerns(hanging, roof);
+      roof.ifPresent(round -> facts.add(words.fact(round, hanging)));
+      if (found.isEmpty()) {
+        hanging.patches().forEach(patch -> leans[patch.facet()] = Double.NaN);
+      }
+      concerns.addAll(found);
+    }
+    concerns.sort(Comparator.comparing(Concern::severity).thenComparing(concern -> -concern.area()));
+    for (int f = 0; f < leans.length; f++) {
+      if (undersides.highest(f) <= layering.middle(0)) {
+        leans[f] = Double.NaN;
+      }
+    }
+    FacetField field = new FacetField("overhang", "degree",
+        Math.min(89.9, specimen.limit(Limit.OVERHANG) + Undersides.PLAY), false, leans);
+    return new Reading(concerns, facts, List.of(field), List.of());
+  }
+}

@@ -1,0 +1,69 @@
+package outrigger.shapes.print;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+
+/** Ranks the ways a part could be laid on the bed, and says whether the way it stands is best. */
+final class PoseGauge implements Gauge {
+  private static final int TOLD = 3;
+  private static final double STRAIGHT = 0.9999;
+  private static final List<String> SIDES = List.of("its left side (-X)", "its right side (+X)", "its front (-Y)",
+      "its back (+Y)", "its underside (-Z)", "its top (+Z)");
+
+  @Override
+  public String name() {
+    return "pose";
+  }
+
+  @Override
+  public Reading read(Specimen s) {
+    List<double[]> downs = Poses.of(s);
+    List<Pose> poses = s.workers().each(downs.size(), i -> PoseTrial.of(s, downs.get(i)));
+    Pose stated = poses.get(0);
+    Comparator<Pose> rank = PoseRank.of(s.measures().volume(), s.limit(Limit.CONTACT));
+    List<Pose> ranked = new ArrayList<>(poses);
+    ranked.sort(rank);
+    Pose best = ranked.get(0);
+    List<Fact> facts = new ArrayList<>();
+    boolean isBest = rank.compare(stated, best) == 0;
+    long better = ranked.stream().filter(pose -> rank.compare(pose, stated) < 0).count();
+    facts.add(new Fact("better-poses", better, "poses", isBest
+        ? "stands in the best of " + poses.size() + " poses tried: " + words(stated)
+        : "would print better with " + direction(best) + " on the bed: " + words(best) + "; as it stands: "
+            + words(stated)));
+    for (int i = isBest ? 0 : 1; i < Math.min(TOLD, ranked.size()); i++) {
+      Pose pose = ranked.get(i);
+      if (pose.stands() && pose.fits() && pose.contact() >= s.limit(Limit.CONTACT) && !pose.equals(stated)) {
+        facts.add(new Fact("pose-" + (i + 1), pose.support(), "mm3", "another pose, " + direction(pose)
+            + " on the bed: " + words(pose)));
+      }
+    }
+    return Reading.of(List.of(), facts);
+  }
+
+  private static String words(Pose pose) {
+    String support = pose.support() < 1 ? "no support"
+        : String.format(Locale.ROOT, "support of up to %.0f mm3", pose.support());
+    String standing = pose.stands() ? String.format(Locale.ROOT, "stands on %.0f mm2", pose.contact())
+        : "does not stand for itself";
+    return support + ", " + standing + String.format(Locale.ROOT, ", %.1f mm high", pose.height())
+        + (pose.alongLength() ? ", layers across its length" : "") + (pose.fits() ? "" : ", does not fit the bed");
+  }
+
+  private static String direction(Pose pose) {
+    double[] down = {pose.downX(), pose.downY(), pose.downZ()};
+    for (int k = 0; k < SIDES.size(); k++) {
+      if (down[k / 2] * (k % 2 == 0 ? -1 : 1) > STRAIGHT) {
+        return SIDES.get(k);
+      }
+    }
+    return "its side towards (" + number(down[0]) + ", " + number(down[1]) + ", " + number(down[2]) + ")";
+  }
+
+  private static String number(double value) {
+    String text = String.format(Locale.ROOT, "%.2f", value);
+    return text.equals("-0.00") ? "0.00" : text;
+  }
+}

@@ -1,0 +1,178 @@
+package outrigger.shapes.print;
+
+/**
+ * Unit vectors from the places a ball touches to its centre, and the pull of them all: the point closest to the origin
+ * in the convex hull of the vectors.
+ *
+ * <p>The pull is the direction in which the distance from the surface grows fastest, and its length is how fast: 1 over
+ * a flat face, sin(a/2) in an edge of inner angle a, 0 between parallel faces (A. Lieutier, Any open bounded subset of
+ * R^n has the same homotopy type as its medial axis, 2004).
+ */
+final class Spokes {
+  private static final double SAME = 1 - 5e-5;
+  private static final double ROUNDING = 1e-10;
+  private static final int ROUNDS = 60;
+  private static final int MOST = 48;
+  private static final double WISH = 0.1;
+
+  private final Vec[] all = new Vec[MOST];
+  private final double[] distances = new double[MOST];
+  private int count;
+  private int first;
+  private int second;
+  private final Vec[] active = new Vec[4];
+  private int activeCount;
+  private Vec best;
+
+  void clear() {
+    count = 0;
+  }
+
+  /** Whether no more are taken. */
+  boolean isFull() {
+    return count == MOST;
+  }
+
+  /** Adds a unit vector and how far away the place touched lies, mm; one within half a degree of another, or one beyond the first {@value #MOST}, is left out. */
+  void add(Vec v, double distance) {
+    for (int i = 0; i < count; i++) {
+      if (all[i].dot(v) > SAME) {
+        return;
+      }
+    }
+    if (count < MOST) {
+      distances[count] = distance;
+      all[count++] = v;
+    }
+  }
+
+  /** The pull; nothing added, nothing pulls. */
+  Vec pull() {
+    if (count == 0) {
+      return new Vec(0, 0, 0);
+    }
+    best = all[0];
+    active[0] = all[0];
+    activeCount = 1;
+    for (int i = 0; i < ROUNDS; i++) {
+      Vec next = lowest();
+      if (next.dot(best) >= best.dot(best) - ROUNDING) {
+        return best;
+      }
+      if (activeCount == active.length || isActive(next)) {
+        return new Vec(0, 0, 0);
+      }
+      active[activeCount++] = next;
+      reduce();
+    }
+    return best;
+  }
+
+  /** Seeks the two that stand most against each other; of about equal pairs, the one most along a wish. */
+  void seekPair(Vec wish) {
+    double most = -1;
+    for (int i = 0; i < count; i++) {
+      for (int j = 0; j < i; j++) {
+        Vec d = all[i].minus(all[j]);
+        double score = d.dot(d) + WISH * Math.abs(d.dot(wish));
+        if (score > most) {
+          most = score;
+          first = i;
+          second = j;
+        }
+      }
+    }
+  }
+
+  /** Unit vector along which the pair holds the ball. */
+  Vec across() {
+    Vec d = all[first].minus(all[second]);
+    return d.times(1 / d.length());
+  }
+
+  /** Whether the two of the pair alone hold the ball. */
+  boolean pairHolds(double held) {
+    return all[first].plus(all[second], 1).length() / 2 < held;
+  }
+
+  /** From one side of the pair to the other by way of the centre, mm. */
+  double pairWidth() {
+    return distances[first] + distances[second];
+  }
+
+  /** Middle between the two places touched, seen from the centre. */
+  Vec pairMiddle() {
+    return all[first].times(-distances[first] / 2).plus(all[second], -distances[second] / 2);
+  }
+
+  private Vec lowest() {
+    Vec lowest = all[0];
+    for (int i = 1; i < count; i++) {
+      lowest = all[i].dot(best) < lowest.dot(best) ? all[i] : lowest;
+    }
+    return lowest;
+  }
+
+  /** An active vector that lies lower than the best point of its own hull's faces: the hull holds the origin. */
+  private boolean isActive(Vec v) {
+    for (int i = 0; i < activeCount; i++) {
+      if (active[i] == v) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Finds the best point over faces, edges and corners of the active hull and keeps its corners alone. */
+  private void reduce() {
+    double least = Double.POSITIVE_INFINITY;
+    int kept = 0;
+    for (int set = 1; set < 1 << activeCount; set++) {
+      Vec p = Integer.bitCount(set) > 3 ? null : closest(set);
+      if (p != null && p.dot(p) < least) {
+        least = p.dot(p);
+        best = p;
+        kept = set;
+      }
+    }
+    int n = 0;
+    for (int i = 0; i < activeCount; i++) {
+      if ((kept >> i & 1) == 1) {
+        active[n++] = active[i];
+      }
+    }
+    activeCount = n;
+  }
+
+  /** The origin's foot on what the chosen vectors span, or null if it lies outside their hull. */
+  private Vec closest(int set) {
+    Vec a = active[Integer.numberOfTrailingZeros(set)];
+    int rest = set & set - 1;
+    if (rest == 0) {
+      return a;
+    }
+    Vec b = active[Integer.numberOfTrailingZeros(rest)];
+    int last = rest & rest - 1;
+    return last == 0 ? onEdge(a, b) : onFace(a, b, active[Integer.numberOfTrailingZeros(last)]);
+  }
+
+  private static Vec onEdge(Vec a, Vec b) {
+    Vec d = b.minus(a);
+    double t = -a.dot(d) / d.dot(d);
+    return t >= 0 && t <= 1 ? a.plus(d, t) : null;
+  }
+
+  private static Vec onFace(Vec a, Vec b, Vec c) {
+    Vec n = b.minus(a).cross(c.minus(a));
+    double nn = n.dot(n);
+    if (nn < ROUNDING * ROUNDING) {
+      return null;
+    }
+    Vec p = n.times(n.dot(a) / nn);
+    Vec toA = a.minus(p);
+    Vec toB = b.minus(p);
+    Vec toC = c.minus(p);
+    boolean inside = toB.cross(toC).dot(n) >= 0 && toC.cross(toA).dot(n) >= 0 && toA.cross(toB).dot(n) >= 0;
+    return inside ? p : null;
+  }
+}

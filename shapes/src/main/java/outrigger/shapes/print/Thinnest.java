@@ -1,0 +1,40 @@
+package outrigger.shapes.print;
+
+import java.util.Optional;
+
+/**
+ * Looks for the thinnest wall of a part that has none too thin: balls as wide as walls may be, at samples far apart, and
+ * a descent from the narrowest. A number worth telling; no promise hangs on it.
+ */
+final class Thinnest {
+  private static final int SAMPLES = 300;
+  /** Facets to look at before no more balls are rolled out of corners, and before no more are laid. */
+  private static final long ROLLED = 1_000_000;
+  private static final long LAID = 2_000_000;
+
+  private Thinnest() {}
+
+  /** The narrowest spot found; empty if no ball is held. */
+  static Optional<Spot> of(FacetTree tree, BallField.Reach reach, double area) {
+    FacetSamples samples = new FacetSamples(tree, Math.max(reach.spacing(), Math.sqrt(area / SAMPLES)));
+    BallProbe probe = reach.probe(tree);
+    SampleList list = new SampleList();
+    Optional<Spot> best = Optional.empty();
+    int step = Math.max(1, tree.size() / SAMPLES);
+    for (int slot = 0; slot < tree.size() && probe.work() < LAID; slot += step) {
+      list.clear();
+      samples.addTo(list, slot);
+      Vec normal = tree.normal(slot);
+      for (int i = 0; i < list.size(); i++) {
+        Vec u = reach.direction(normal);
+        BallProbe.Ball ball = probe.work() < ROLLED ? probe.measure(slot, list.point(i), u)
+            : probe.first(slot, list.point(i), u);
+        Spot spot = new Spot(slot, list.point(i), normal, ball, list.area(i));
+        if (ball.held() && best.map(spot::isBefore).orElse(true)) {
+          best = Optional.of(spot);
+        }
+      }
+    }
+    return best.map(new Descent(tree, reach)::from);
+  }
+}

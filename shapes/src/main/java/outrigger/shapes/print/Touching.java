@@ -1,0 +1,49 @@
+package outrigger.shapes.print;
+
+/** Gathers where a ball touches the surface, and finds feet of perpendiculars. */
+final class Touching extends NearSearch {
+  /** Part of a facet's height. */
+  private static final double BORDER = 1e-3;
+
+  private Spokes spokes;
+
+  Touching(FacetTree tree) {
+    super(tree);
+  }
+
+  /** Fills spokes with the directions from each facet within reach of the centre to the centre. */
+  void gather(Vec centre, double reach, Spokes into) {
+    spokes = into;
+    spokes.clear();
+    x = centre.x();
+    y = centre.y();
+    z = centre.z();
+    reach2 = reach * reach;
+    walk();
+  }
+
+  /** The point of a facet closest to a place. */
+  Vec foot(int slot, Vec place) {
+    closest(slot, place.x(), place.y(), place.z());
+    return new Vec(qx, qy, qz);
+  }
+
+  /** Whether the foot last asked for lies clear of its facet's borders. */
+  boolean isInside() {
+    return Math.min(Math.min(s, t), 1 - s - t) > BORDER;
+  }
+
+  @Override
+  protected boolean isDone() {
+    return spokes.isFull();
+  }
+
+  @Override
+  protected void meet(int slot) {
+    double d2 = closest(slot, x, y, z);
+    if (d2 <= reach2 && d2 > 0) {
+      double d = Math.sqrt(d2);
+      spokes.add(new Vec((x - qx) / d, (y - qy) / d, (z - qz) / d), d);
+    }
+  }
+}

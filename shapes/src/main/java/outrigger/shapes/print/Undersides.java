@@ -1,0 +1,181 @@
+package outrigger.shapes.print;
+
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.function.IntConsumer;
+import outrigger.shapes.exact.BoxTree;
+import outrigger.shapes.mesh.Mesh;
+import outrigger.shapes.num.Grid;
+
+/**
+ * The only places where a layer can lack support: facets that face downward beyond the overhang limit, and corners with
+ * nothing of the surface below them, where something starts.
+ *
+ * <p>Why no others: from any point of a layer go straight down until the surface is met, then down the surface the
+ * steepest way. Over facets within the limit that leads no further aside than the layer below carries, unless it ends
+ * in a corner with nothing lower about it.
+ */
+final class Undersides {
+  /**
+   * How much steeper than the limit a facet or a step between layers must be, degrees: rounding corners to the grid
+   * turns facets of a tenth of a millimetre by 0.04 degrees.
+   */
+  static final double PLAY = 0.25;
+  /** From this lean on an underside is called flat, degrees from the vertical. */
+  static final double FLAT = 80;
+
+  private final Mesh mesh;
+  private final int[] steep;
+  private final int[] pits;
+  private final BoxTree steepTree;
+  private final BoxTree pitTree;
+
+  private Undersides(Mesh mesh, double limit) {
+    this.mesh = mesh;
+    double tangent = StrictMath.tan(StrictMath.toRadians(Math.min(89.9, limit + PLAY)));
+    BitSet found = new BitSet();
+    BitSet facingDown = new BitSet();
+    BitSet higher = new BitSet();
+    for (int f = 0; f < mesh.facetCount(); f++) {
+      double down = -normal(f, 2);
+      if (down > 0 && down > tangent * level(f)) {
+        found.set(f);
+      }
+      for (int k = 0; k < 3; k++) {
+        int v = mesh.corner(f, k);
+        if (mesh.z(mesh.corner(f, (k + 1) % 3)) < mesh.z(v) || mesh.z(mesh.corner(f, (k + 2) % 3)) < mesh.z(v)) {
+          higher.set(v);
+        }
+        if (down > 0) {
+          facingDown.set(v);
+        }
+      }
+    }
+    facingDown.andNot(higher);
+    steep = found.stream().toArray();
+    pits = facingDown.stream().toArray();
+    steepTree = BoxTree.of(boxes(steep, 3, (f, k) -> mesh.corner(f, k)));
+    pitTree = BoxTree.of(boxes(pits, 1, (v, k) -> v));
+  }
+
+  /**
+   * The undersides of a mesh.
+   *
+   * @param limit steepest overhang, degrees from the vertical
+   */
+  static Undersides of(Mesh mesh, double limit) {
+    return new Undersides(mesh, limit);
+  }
+
+  private interface Corner {
+    int of(int item, int k);
+  }
+
+  private int[] boxes(int[] items, int corners, Corner corner) {
+    int[] boxes = new int[6 * items.length];
+    for (int i = 0; i < items.length; i++) {
+      int[] at = {Integer.MAX_VALUE, Integer.MAX_VALUE, Integer.MAX_VALUE, Integer.MIN_VALUE, Integer.MIN_VALUE,
+          Integer.MIN_VALUE};
+      for (int k = 0; k < corners; k++) {
+        int v = corner.of(items[i], k);
+        int[] p = {mesh.x(v), mesh.y(v), mesh.z(v)};
+        for (int c = 0; c < 3; c++) {
+          at[c] = Math.min(at[c], p[c]);
+          at[3 + c] = Math.max(at[3 + c], p[c]);
+        }
+      }
+      System.arraycopy(at, 0, boxes, 6 * i, 6);
+    }
+    return boxes;
+  }
+
+  /** One component of a facet's normal, as long as twice its area, square grid units. */
+  double normal(int facet, int axis) {
+    int a = mesh.corner(facet, 0);
+    int b = mesh.corner(facet, 1);
+    int c = mesh.corner(facet, 2);
+    int p = (axis + 1) % 3;
+    int q = (axis + 2) % 3;
+    return (double) (at(b, p) - at(a, p)) * (at(c, q) - at(a, q))
+        - (double) (at(b, q) - at(a, q)) * (at(c, p) - at(a, p));
+  }
+
+  /** Length of the level part of a facet's normal. */
+  private double level(int facet) {
+    double x = normal(facet, 0);
+    double y = normal(facet, 1);
+    return Math.sqrt(x * x + y * y);
+  }
+
+  private int at(int v, int axis) {
+    return axis == 0 ? mesh.x(v) : axis == 1 ? mesh.y(v) : mesh.z(v);
+  }
+
+  /** Lean of a facet that faces downward, degrees from the vertical. */
+  double lean(int facet) {
+    return StrictMath.toDegrees(StrictMath.atan2(-normal(facet, 2), level(facet)));
+  }
+
+  /** Layers from the second on that may lack support. */
+  BitSet layers(Layering layering) {
+    int[] planes = new int[layering.count()];
+    Arrays.setAll(planes, i -> (int) Math.floor(layering.middle(i) * Grid.PER_MM));
+    BitSet layers = new BitSet(planes.length);
+    for (int f : steep) {
+      int low = Integer.MAX_VALUE;
+      int high = Integer.MIN_VALUE;
+      for (int k = 0; k < 3; k++) {
+        low = Math.min(low, mesh.z(mesh.corner(f, k)));
+        high = Math.max(high, mesh.z(mesh.corner(f, k)));
+      }
+      layers.set(layerOf(planes, low), layerOf(planes, high) + 1);
+    }
+    for (int v : pits) {
+      layers.set(layerOf(planes, mesh.z(v)));
+    }
+    layers.clear(0);
+    layers.clear(planes.length, Math.max(planes.length, layers.length()));
+    return layers;
+  }
+
+  /** The layer whose middle plane, a half step above the given one, is the first above a height. */
+  private static int layerOf(int[] planes, int z) {
+    int at = Arrays.binarySearch(planes, z);
+    return at >= 0 ? at : -1 - at;
+  }
+
+  /** Gives each steep facet whose box meets the box asked for, mm; facet numbers of the mesh. */
+  void forEachSteep(double minX, double minY, double minZ, double maxX, double maxY, double maxZ,
+      IntConsumer consumer) {
+    query(steepTree, steep, new double[] {minX, minY, minZ, maxX, maxY, maxZ}, consumer);
+  }
+
+  /** Gives each pit in the box asked for, mm; vertex numbers of the mesh. */
+  void forEachPit(double minX, double minY, double minZ, double maxX, double maxY, double maxZ,
+      IntConsumer consumer) {
+    query(pitTree, pits, new double[] {minX, minY, minZ, maxX, maxY, maxZ}, consumer);
+  }
+
+  private static void query(BoxTree tree, int[] items, double[] box, IntConsumer consumer) {
+    tree.forEachOverlap((long) Math.floor(box[0] * Grid.PER_MM), (long) Math.floor(box[1] * Grid.PER_MM),
+        (long) Math.floor(box[2] * Grid.PER_MM), (long) Math.ceil(box[3] * Grid.PER_MM),
+        (long) Math.ceil(box[4] * Grid.PER_MM), (long) Math.ceil(box[5] * Grid.PER_MM),
+        i -> consumer.accept(items[i]));
+  }
+
+  /** Lean of every facet that faces downward, degrees; not a number for the others. */
+  double[] leans() {
+    double[] leans = new double[mesh.facetCount()];
+    for (int f = 0; f < leans.length; f++) {
+      leans[f] = normal(f, 2) < 0 ? lean(f) : Double.NaN;
+    }
+    return leans;
+  }
+
+  /** Height of a facet's highest corner, mm. */
+  double highest(int facet) {
+    int a = mesh.z(mesh.corner(facet, 0));
+    int b = mesh.z(mesh.corner(facet, 1));
+    return Grid.toMm(Math.max(a, Math.max(b, mesh.z(mesh.corner(facet, 2)))));
+  }
+}

@@ -1,0 +1,106 @@
+package outrigger.shapes.print;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How thick the solid is everywhere: walls, ribs, raised strokes and pins too thin to print.
+ *
+ * <p>Thickness is the diameter of the ball held between opposite faces ({@link BallProbe}). No wall hides inside a large
+ * facet: samples of it lie no more than 0.6 of the thinnest wall allowed from any of its points ({@link FacetSamples}).
+ * Even a spot that nothing but one tip makes thin, as under a drilled hole, is found from a fifth of that wall upward: the
+ * first ball at the nearest sample is no wider than (0.6^2 + 0.2^2) / 0.2 = 2 walls, so it rests on the tip, and the point
+ * straight before the tip is measured then. Facets much smaller than that share samples, run by run.
+ */
+final class WallGauge implements Gauge {
+  /** Balls out of corners grow to so many times the thinnest wall. */
+  private static final double ENOUGH = 1.05;
+  /** Thicker walls show alike on the map, and so do spots where no ball is held. */
+  private static final double SHOWN = 2;
+  /** The first balls are so many times as wide as the thinnest wall, to rest on tips beside the samples. */
+  private static final double MOST = 2;
+  /** Thicker walls than so many times the thinnest are not told apart. */
+  private static final double TOLD = 8;
+  /** Places of less surface than this part of the thinnest wall's square are dropped. */
+  private static final double LEAST_AREA = 0.06;
+
+  @Override
+  public String name() {
+    return "wall-thickness";
+  }
+
+  @Override
+  public Reading read(Specimen specimen) {
+    double wall = specimen.limit(Limit.WALL);
+    double bound = Math.max(wall, Math.max(specimen.limit(Limit.LINE), specimen.limit(Limit.STROKE)));
+    double spacing = Widths.spacing(specimen);
+    BallField.Reach reach = new BallField.Reach(true, bound, ENOUGH * bound, MOST * bound, spacing);
+    BallField field = BallField.of(specimen.facetTree(), reach, specimen.workers());
+    Descent descent = new Descent(specimen.facetTree(), reach);
+    List<NarrowPlace> places = NarrowPlaces.of(field.narrow(), 2 * Math.max(spacing, bound / 2),
+        LEAST_AREA * bound * bound, descent);
+    List<Concern> concerns = new ArrayList<>();
+    places.forEach(place -> concern(specimen, place).ifPresent(concerns::add));
+    List<String> left = new ArrayList<>();
+    Widths.coarse(specimen).ifPresent(left::add);
+    BallField.Reach far = new BallField.Reach(true, bound, TOLD * bound, TOLD * bound, spacing);
+    Optional<Spot> thinnest = places.isEmpty()
+        ? Thinnest.of(specimen.facetTree(), far, specimen.measures().area())
+        : Optional.of(places.get(0).narrowest());
+    List<Fact> facts = List.of(thinnest.map(WallGauge::fact).orElseGet(() -> new Fact("walls-above", wall, "mm",
+        "no wall is thinner than " + Widths.mm(wall) + " mm")));
+    double[] shown = Arrays.stream(field.least()).map(w -> Math.min(w, SHOWN * bound)).toArray();
+    return new Reading(Widths.listed(concerns, left), facts,
+        List.of(new FacetField("wall-thickness", "mm", wall, true, shown)), left);
+  }
+
+  private static Fact fact(Spot thinnest) {
+    Vec at = thinnest.ball().middle();
+    return new Fact("thinnest-wall", thinnest.width(), "mm", "thinnest wall " + Widths.mm(thinnest.width()) + " mm at ("
+        + Widths.mm(at.x()) + ", " + Widths.mm(at.y()) + ", " + Widths.mm(at.z()) + ") mm");
+  }
+
+  private static Optional<Concern> concern(Specimen specimen, NarrowPlace place) {
+    double wall = specimen.limit(Limit.WALL);
+    if (place.isSharp(wall)) {
+      return place.isTip(wall) ? Optional.empty() : Optional.of(sharp(specimen, place));
+    }
+    double width = place.narrowest().width();
+    Limit line = place.form() == NarrowPlace.Form.SHEET ? Limit.LINE : Limit.STROKE;
+    if (Widths.isBelow(width, specimen.limit(line))) {
+      return Optional.of(told(specimen, place, Severity.ERROR, line));
+    }
+    // raised text and low ribs carry nothing: one line will do for them
+    return place.form() == NarrowPlace.Form.STRIP || !Widths.isBelow(width, specimen.limit(Limit.WALL)) ? Optional.empty()
+        : Optional.of(told(specimen, place, Severity.CAUTION, Limit.WALL));
+  }
+
+  private static Concern sharp(Specimen specimen, NarrowPlace place) {
+    double bound = specimen.limit(Limit.WALL);
+    Vec at = place.narrowest().ball().middle();
+    return new Concern("thin-edge", Severity.CAUTION, at.x(), at.y(), at.z(), place.narrowest().width(), bound,
+        Limit.WALL, place.area(bound), "the part runs out to a sharp edge, thinner than " + Widths.mm(bound)
+            + " mm over its last " + Widths.mm(place.breadth()) + " mm: it will come out ragged or shorter",
+        "Cut the edge off where it is " + Widths.mm(bound) + " mm thick, or make it blunter than 25 degrees.");
+  }
+
+  private static Concern told(Specimen specimen, NarrowPlace place, Severity severity, Limit limit) {
+    double bound = specimen.limit(limit);
+    Vec at = place.narrowest().ball().middle();
+    double width = place.narrowest().width();
+    String what = switch (place.form()) {
+      case ROUND -> "pin";
+      case STRIP -> "rib or stroke";
+      case SHEET -> "wall";
+    };
+    String message = "the " + what + " is " + Widths.mm(width) + " mm thick, " + (severity == Severity.ERROR
+        ? "thinner than one printed line of " + Widths.mm(bound) + " mm: it will be missing or come out thicker"
+        : "thinner than the " + Widths.mm(bound) + " mm to rely on: it may come out weak or with holes");
+    String advice = "Make it " + Widths.mm(specimen.limit(severity == Severity.ERROR && limit == Limit.STROKE
+        ? Limit.STROKE : Limit.WALL)) + " mm or thicker, or print with a finer nozzle.";
+    return new Concern("thin-" + what.split(" ")[0], severity, at.x(), at.y(), at.z(), width, bound, limit,
+        place.area(bound), message, advice);
+  }
+}

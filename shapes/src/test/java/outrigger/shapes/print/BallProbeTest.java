@@ -1,0 +1,117 @@
+package outrigger.shapes.print;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import outrigger.shapes.mesh.Mesh;
+import outrigger.shapes.mesh.Mesher;
+import outrigger.shapes.profile.Profile;
+import outrigger.shapes.solid.Prism;
+import outrigger.shapes.solid.Solid;
+
+class BallProbeTest {
+  private static final long SEED = 20240611;
+
+  private static Mesh someMesh() {
+    Solid solid = WallShapes.block(20, 20, 3).join(Prism.of(Profile.post(3), 2, 9).move(4, 4, 0),
+        WallShapes.block(1, 12, 8).move(-5, 0, 0)).cut(Prism.of(Profile.hole(2.5), -1, 9).move(4, -5, 0));
+    return Mesher.mesh(WallShapes.turned(solid));
+  }
+
+  /** The ball's definition over points spread densely on all facets, without tree or shrinking. */
+  @Test
+  void first_againstDensePoints_isTheLargestBall() {
+    Mesh mesh = someMesh();
+    FacetTree tree = FacetTree.of(mesh);
+    SampleList points = new SampleList();
+    for (int slot = 0; slot < tree.size(); slot++) {
+      new FacetSamples(tree, 0.1).addTo(points, slot);
+    }
+    Random random = new Random(SEED);
+    BallProbe probe = new BallProbe(tree, 10, 10);
+    for (int i = 0; i < 60; i++) {
+      int s = random.nextInt(points.size());
+      int slot = points.slot(s);
+      Vec p = points.point(s);
+      Vec u = tree.normal(slot).times(i % 2 == 0 ? -1 : 1);
+      double width = 10;
+      for (int k = 0; k < points.size(); k++) {
+        Vec d = points.point(k).minus(p);
+        double ahead = d.dot(u);
+        width = points.slot(k) != slot && ahead > 1e-5 ? Math.min(width, d.dot(d) / ahead) : width;
+      }
+      double found = probe.first(slot, p, u).width();
+      assertTrue(found <= width + 1e-6, "seed " + SEED + ", point " + i + ": " + found + " > " + width);
+      // no facet point lies farther than 0.1 from one of those spread
+      assertTrue(found >= width * 0.9 - 0.15, "seed " + SEED + ", point " + i + ": " + found + " << " + width);
+    }
+  }
+
+  @Test
+  void holdsNone_whereItSaysSo_noBallIsHeld() {
+    FacetTree tree = FacetTree.of(someMesh());
+    SampleList points = new SampleList();
+    for (int slot = 0; slot < tree.size(); slot++) {
+      new FacetSamples(tree, 0.4).addTo(points, slot);
+    }
+    for (boolean inward : new boolean[] {true, false}) {
+      double width = 1.1;
+      OpenSpace open = new OpenSpace(tree, inward, width);
+      BallProbe probe = new BallProbe(tree, 2, width);
+      int proven = 0;
+      for (int from = 0; from + 8 <= points.size(); from += 8) {
+        if (open.holdsNone(points, from, from + 8)) {
+          proven++;
+          for (int i = from; i < from + 8; i++) {
+            Vec u = tree.normal(points.slot(i)).times(inward ? -1 : 1);
+            BallProbe.Ball ball = probe.measure(points.slot(i), points.point(i), u);
+            assertFalse(ball.held() && ball.width() < width, inward + " " + points.point(i) + " " + ball);
+          }
+        }
+      }
+      assertTrue(proven > 20, "only " + proven + " of " + points.size() / 8);
+    }
+  }
+
+  @Test
+  void addTo_anyFacet_leavesNoPointFartherThanPromised() {
+    Random random = new Random(SEED);
+    FacetTree tree = FacetTree.of(someMesh());
+    double spacing = 0.7;
+    for (int slot = 0; slot < tree.size(); slot++) {
+      SampleList points = new SampleList();
+      new FacetSamples(tree, spacing).addTo(points, slot);
+      double area = 0;
+      for (int i = 0; i < points.size(); i++) {
+        area += points.area(i);
+      }
+      assertEquals(new FacetSamples(tree, spacing).area(slot), area, 1e-9 * (1 + area));
+      for (int n = 0; n < 40; n++) {
+        double s = random.nextDouble();
+        double t = random.nextDouble() * (1 - s);
+        Vec p = tree.corner(slot, 0).times(1 - s - t).plus(tree.corner(slot, 1), s).plus(tree.corner(slot, 2), t);
+        double nearest = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < points.size(); i++) {
+          nearest = Math.min(nearest, points.point(i).distance(p));
+        }
+        assertTrue(nearest <= spacing * 1.001, "seed " + SEED + ", facet " + slot + ": " + nearest);
+      }
+    }
+  }
+
+  @Test
+  void pull_ofKnownSpokes_isTheNearestPointOfTheirHull() {
+    Spokes spokes = new Spokes();
+    spokes.add(new Vec(1, 0, 0), 1);
+    assertEquals(1, spokes.pull().length(), 1e-12);
+    spokes.add(new Vec(0, 1, 0), 1);
+    assertEquals(Math.sqrt(0.5), spokes.pull().length(), 1e-9);
+    spokes.add(new Vec(0, 0, 1), 1);
+    assertEquals(Math.sqrt(1 / 3.0), spokes.pull().length(), 1e-9);
+    spokes.add(new Vec(0, 0, -1), 1);
+    assertEquals(0, spokes.pull().plus(new Vec(0, 0, 0), 1).length(), 1e-9);
+  }
+}

@@ -1,0 +1,217 @@
+package outrigger.shapes.print;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import outrigger.shapes.mesh.Mesher;
+import outrigger.shapes.num.Axis;
+import outrigger.shapes.num.Placement;
+import outrigger.shapes.profile.Profile;
+import outrigger.shapes.solid.Prism;
+import outrigger.shapes.solid.Revolution;
+import outrigger.shapes.solid.Solid;
+
+/** Walls of known thickness; no published source needed, each figure is geometry. */
+class WallGaugeTest {
+  /** The issue's own bound for plates, mm. */
+  private static final double CLOSE = 0.01;
+
+  private static Reading read(Solid solid) {
+    return new WallGauge().read(WallShapes.specimen(solid));
+  }
+
+  private static Concern only(Solid solid) {
+    List<Concern> concerns = read(solid).concerns();
+    assertEquals(1, concerns.size(), concerns.toString());
+    return concerns.get(0);
+  }
+
+  private static void assertAt(Concern c, double x, double y, double z, double within) {
+    assertTrue(new Vec(c.x(), c.y(), c.z()).distance(new Vec(x, y, z)) <= within, c.toString());
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0.3, 0.4, 0.5, 0.8, 0.9, 1, 1.5, 2, 3, 5})
+  void read_plate_findsItsThickness(double thickness) {
+    for (Solid plate : List.of(WallShapes.block(20, 30, thickness),
+        WallShapes.turned(WallShapes.block(20, 30, thickness)))) {
+      Reading reading = read(plate);
+      assertEquals("thinnest-wall", reading.facts().get(0).name());
+      assertEquals(thickness, reading.facts().get(0).value(), CLOSE);
+      assertEquals(thickness < 0.9 ? 1 : 0, reading.concerns().size(), reading.concerns().toString());
+      for (Concern c : reading.concerns()) {
+        assertEquals(thickness < 0.45 ? Severity.ERROR : Severity.CAUTION, c.severity());
+        assertEquals("thin-wall", c.rule());
+        assertEquals(thickness, c.measured(), CLOSE);
+      }
+    }
+  }
+
+  @Test
+  void read_plateBelowLimit_tellsAreaOfBothFacesAndRims() {
+    Concern c = only(WallShapes.block(20, 30, 0.3));
+    assertEquals(2 * 20 * 30 + 2 * (20 + 30) * 0.3, c.area(), 0.01 * c.area());
+    assertAt(c, 0, 0, 0.15, 1);
+  }
+
+  @Test
+  void read_wedge_findsItsThinEndAndTheAreaBelowTheLimit() {
+    Concern c = only(WallShapes.wedge(20, 0.5, 3, 10));
+    assertEquals(0.5, c.measured(), CLOSE);
+    assertEquals(0, c.x(), CLOSE);
+    assertEquals(0.25, c.y(), CLOSE);
+    // 0.9 mm thick 3.2 mm from the end: top and bottom, the end, two sides; a ball is a little wider than a plumb line
+    double area = 10 * 3.2 * (1 + Math.hypot(1, 0.125)) + 10 * 0.5 + 2 * 3.2 * 0.7;
+    assertEquals(area, c.area(), 0.04 * area);
+  }
+
+  @Test
+  void read_wedgeToNothing_isThinOverItsWholeLastPart() {
+    Concern c = only(WallShapes.wedge(20, 0, 3, 10));
+    assertTrue(c.measured() < CLOSE, c.toString());
+    assertEquals(0, c.x(), 0.1);
+    assertEquals(Severity.ERROR, c.severity());
+  }
+
+  @Test
+  void read_tubeWithEccentricBore_findsPlaceAndValue() {
+    for (double off : new double[] {0.3, 0.5, 0.7}) {
+      Concern c = only(WallShapes.tube(10, 8, off, 6));
+      assertEquals(1 - off, c.measured(), CLOSE, "bore off by " + off);
+      assertEquals(5 - (1 - off) / 2, Math.hypot(c.x(), c.y()), CLOSE);
+      assertEquals(0, c.y(), 0.4);
+      assertTrue(c.x() > 0);
+    }
+  }
+
+  @Test
+  void read_ballInBall_findsTheShell() {
+    Concern even = only(WallShapes.ball(12, 0, 0).cut(WallShapes.ball(10.6, 0, 0)));
+    assertEquals(0.7, even.measured(), CLOSE);
+    Concern off = only(WallShapes.ball(12, 0, 0).cut(WallShapes.ball(10, 0, 0.6)));
+    assertEquals(0.4, off.measured(), CLOSE);
+    assertAt(off, 5.8, 0, 0, 0.5);
+  }
+
+  @Test
+  void read_dumbbell_findsItsNeck() {
+    Concern c = only(WallShapes.dumbbell(6, 0.6));
+    assertEquals(0.6, c.measured(), CLOSE);
+    assertEquals("thin-pin", c.rule());
+    assertEquals(Severity.CAUTION, c.severity());
+    assertAt(c, 0, 0, 6, 3.1);
+  }
+
+  @Test
+  void read_tipNearAFace_isFoundWhereverSamplesLie() {
+    for (double x = -0.3; x <= 0.3; x += 0.05) {
+      Solid drilled = WallShapes.block(12, 12, 5).cut(Revolution.cone(3, 0, -1, 4.7).move(x, 2 * x, 0));
+      Concern c = only(drilled);
+      assertEquals(0.3, c.measured(), CLOSE);
+      assertAt(c, x, 2 * x, 4.85, 0.05);
+    }
+  }
+
+  @Test
+  void read_smallForms_areToldApart() {
+    Solid base = WallShapes.block(12, 12, 3);
+    assertEquals("thin-pin", only(base.join(Prism.of(Profile.post(0.4), 2, 8))).rule());
+    assertEquals("thin-pin", only(base.join(WallShapes.block(0.4, 0.4, 8))).rule());
+    assertEquals("thin-rib", only(base.join(WallShapes.block(0.4, 9, 4))).rule());
+    assertEquals("thin-wall", only(base.join(WallShapes.block(0.4, 9, 9))).rule());
+    Solid text = base.join(Prism.of(Profile.text("I", 6, 0.4).move(-1, -3), 2, 3.6));
+    assertEquals("thin-rib", only(text).rule());
+    assertEquals(Severity.ERROR, only(text).severity());
+  }
+
+  @Test
+  void read_pinOfThreeSides_isAsThickAsItsInnerCircle() {
+    double side = 0.8;
+    Concern c = only(Prism.of(Profile.polygon(0, 0, side, 0, side / 2, side * Math.sqrt(0.75)), 0, 10));
+    assertEquals(side / Math.sqrt(3), c.measured(), 2 * CLOSE);
+    assertEquals("thin-pin", c.rule());
+  }
+
+  @Test
+  void read_goodForms_raiseNoAlarm() {
+    Solid cube = WallShapes.block(20, 20, 20);
+    Solid gusset = WallShapes.wedge(10, 0, 10, 3);
+    Map<String, Solid> good = Map.of("cube", cube, "cylinder", Prism.of(Profile.post(10), 0, 20), "chamfered block",
+        Prism.of(Profile.chamferedRectangle(20, 20, 1), 0, 10), "gusset", gusset, "gusset on a plate",
+        WallShapes.block(20, 20, 3).join(gusset.turn(Axis.X, 90).move(0, 0, 2.5)), "cone 30",
+        Revolution.cone(20, 0, 0, 17.3), "cone 60", Revolution.cone(20, 0, 0, 5.77), "small rounding",
+        Prism.of(Profile.roundedRectangle(20, 20, 0.3), 0, 10), "stroke of two lines",
+        WallShapes.block(40, 12, 2).join(Prism.of(Profile.text("FRONT 3", 6, 0.8).move(-15, -3), 1.5, 2.5)),
+        "two lines", WallShapes.block(20, 20, 0.9));
+    good.forEach((name, solid) -> {
+      assertEquals(List.of(), read(solid).concerns(), name);
+      assertEquals(List.of(), read(WallShapes.turned(solid)).concerns(), name + " turned");
+    });
+  }
+
+  @Test
+  void read_turnedMovedMirrored_givesTheSameMovedWithIt() {
+    Solid part = WallShapes.block(20, 14, 3).join(WallShapes.block(0.6, 12, 9).move(6, 0, 0),
+        Prism.of(Profile.post(0.4), 2, 7).move(-6, 3, 0));
+    List<Concern> plain = read(part).concerns();
+    assertEquals(2, plain.size(), plain.toString());
+    Placement turn = Placement.turn(Axis.X, 23).then(Placement.turn(Axis.Z, 67)).then(Placement.move(3, -5, 7));
+    for (Placement p : List.of(Placement.mirror(Axis.X), Placement.turn(Axis.Z, 90), Placement.turn(Axis.Y, 180),
+        Placement.move(11.1, -7.3, 2.9), turn, turn.then(Placement.mirror(Axis.Y)))) {
+      List<Concern> placed = read(part.place(p)).concerns();
+      assertEquals(plain.size(), placed.size());
+      for (int i = 0; i < placed.size(); i++) {
+        Concern a = plain.get(i);
+        Concern b = placed.get(i);
+        assertEquals(a.rule(), b.rule());
+        assertEquals(a.measured(), b.measured(), 2e-3);
+        assertEquals(a.area(), b.area(), 0.03 * a.area() + 0.1);
+        // of an even wall, its middle is told; samples lie up to one spacing off it
+        assertAt(b, p.x(a.x(), a.y(), a.z()), p.y(a.x(), a.y(), a.z()), p.z(a.x(), a.y(), a.z()), 1);
+      }
+    }
+  }
+
+  @Test
+  void read_anyNumberOfThreads_givesTheSame() {
+    Solid part = WallShapes.tube(10, 8, 0.5, 40).join(WallShapes.block(60, 60, 0.8));
+    Reading one = new WallGauge().read(WallShapes.specimen(Mesher.mesh(part), PrintLimits.standard(), 1));
+    Reading four = new WallGauge().read(WallShapes.specimen(Mesher.mesh(part), PrintLimits.standard(), 4));
+    assertEquals(one.concerns(), four.concerns());
+    assertEquals(one.facts(), four.facts());
+    for (int f = 0; f < one.fields().get(0).size(); f++) {
+      assertEquals(one.fields().get(0).value(f), four.fields().get(0).value(f));
+    }
+  }
+
+  @Test
+  void read_field_isLowOnThinFacetsAlone() {
+    Specimen s = WallShapes.specimen(WallShapes.block(12, 12, 6).join(WallShapes.block(0.4, 9, 12)));
+    FacetField field = new WallGauge().read(s).fields().get(0);
+    assertEquals(s.mesh().facetCount(), field.size());
+    for (int f = 0; f < field.size(); f++) {
+      boolean above = true;
+      for (int k = 0; k < 3; k++) {
+        above &= s.mesh().z(s.mesh().corner(f, k)) * Math.pow(2, -14) >= 6;
+      }
+      boolean onRib = above && Math.abs(s.mesh().x(s.mesh().corner(f, 0)) * Math.pow(2, -14)) < 0.3
+          && Math.abs(s.mesh().x(s.mesh().corner(f, 1)) * Math.pow(2, -14)) < 0.3
+          && Math.abs(s.mesh().x(s.mesh().corner(f, 2)) * Math.pow(2, -14)) < 0.3;
+      assertEquals(onRib, field.isBad(f), "facet " + f);
+    }
+  }
+
+  @Test
+  void read_limitsOfOnesOwn_areUsed() {
+    Specimen s = WallShapes.specimen(Mesher.mesh(WallShapes.block(20, 20, 2)),
+        PrintLimits.standard().with(Limit.WALL, 2.5), 1);
+    Concern c = new WallGauge().read(s).concerns().get(0);
+    assertEquals(2.5, c.bound());
+    assertEquals(2, c.measured(), CLOSE);
+  }
+}
