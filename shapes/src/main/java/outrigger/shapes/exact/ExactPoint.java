@@ -1,6 +1,7 @@
 package outrigger.shapes.exact;
 
 import java.math.BigInteger;
+import java.util.function.Supplier;
 
 /**
  * A point known exactly: on the grid, or a fraction X/W, Y/W, Z/W (W positive, not in lowest terms) where planes meet.
@@ -10,22 +11,21 @@ import java.math.BigInteger;
  */
 public final class ExactPoint {
   /**
-   * Bound on the error of the double coordinates of a fraction: two conversions and one division, each within 2^-53 of
-   * a value below 2^26, together below 2^-25.
+   * Bound on the error of the double coordinates of a fraction, which stay below 2^24: each way they are made comes within
+   * 2^-25, as said there.
    */
   private static final double ROUGH = 0x1p-25;
 
   private final long x;
   private final long y;
   private final long z;
-  private final BigInteger bigX;
-  private final BigInteger bigY;
-  private final BigInteger bigZ;
-  /** Null for a grid point. */
-  private final BigInteger bigW;
   private final double roughX;
   private final double roughY;
   private final double roughZ;
+  private final boolean onGrid;
+  /** Works X, Y, Z, W out; null for a grid point and once done. Most points are never asked for them. */
+  private Supplier<BigInteger[]> recipe;
+  private BigInteger[] fraction;
   /** Numbers its maker gave to planes it is known to lie in; -1 for none. */
   private int planeA = -1;
   private int planeB = -1;
@@ -35,27 +35,22 @@ public final class ExactPoint {
     this.x = x;
     this.y = y;
     this.z = z;
-    bigX = null;
-    bigY = null;
-    bigZ = null;
-    bigW = null;
+    onGrid = true;
     roughX = x;
     roughY = y;
     roughZ = z;
   }
 
-  private ExactPoint(BigInteger bigX, BigInteger bigY, BigInteger bigZ, BigInteger bigW) {
-    this.bigX = bigX;
-    this.bigY = bigY;
-    this.bigZ = bigZ;
-    this.bigW = bigW;
-    double w = bigW.doubleValue();
-    roughX = bigX.doubleValue() / w;
-    roughY = bigY.doubleValue() / w;
-    roughZ = bigZ.doubleValue() / w;
-    x = round(roughX, bigX, bigW);
-    y = round(roughY, bigY, bigW);
-    z = round(roughZ, bigZ, bigW);
+  /** A fraction; the doubles are within {@link #ROUGH} of it. */
+  private ExactPoint(double roughX, double roughY, double roughZ, Supplier<BigInteger[]> recipe) {
+    this.roughX = roughX;
+    this.roughY = roughY;
+    this.roughZ = roughZ;
+    this.recipe = recipe;
+    onGrid = false;
+    x = round(roughX, 0);
+    y = round(roughY, 1);
+    z = round(roughZ, 2);
   }
 
   /** A grid point. */
@@ -67,13 +62,19 @@ public final class ExactPoint {
     if (w.signum() < 0) {
       return fraction(x.negate(), y.negate(), z.negate(), w.negate());
     }
-    ExactPoint p = new ExactPoint(x, y, z, w);
-    return p.seemsOnGrid() && isMultiple(x, w) && isMultiple(y, w) && isMultiple(z, w)
-        ? new ExactPoint(p.x, p.y, p.z) : p;
+    // two conversions and a division, each within 2^-53 of a value below 2^24: together below 2^-25
+    double d = w.doubleValue();
+    double rx = x.doubleValue() / d;
+    double ry = y.doubleValue() / d;
+    double rz = z.doubleValue() / d;
+    return seemsOnGrid(rx, ry, rz) && isMultiple(x, w) && isMultiple(y, w) && isMultiple(z, w)
+        ? of(Math.round(rx), Math.round(ry), Math.round(rz))
+        : new ExactPoint(rx, ry, rz, () -> new BigInteger[] {x, y, z, w});
   }
 
-  private boolean seemsOnGrid() {
-    return Math.abs(roughX - x) < 2 * ROUGH && Math.abs(roughY - y) < 2 * ROUGH && Math.abs(roughZ - z) < 2 * ROUGH;
+  private static boolean seemsOnGrid(double x, double y, double z) {
+    return Math.abs(x - Math.rint(x)) < 2 * ROUGH && Math.abs(y - Math.rint(y)) < 2 * ROUGH
+        && Math.abs(z - Math.rint(z)) < 2 * ROUGH;
   }
 
   private static boolean isMultiple(BigInteger n, BigInteger w) {
@@ -82,26 +83,39 @@ public final class ExactPoint {
 
   /** Where the line through two grid points, on different sides of a plane, meets it. */
   public static ExactPoint crossing(long px, long py, long pz, long qx, long qy, long qz, Plane plane) {
-    if (plane.isSmall()) {
-      ExactPoint near = smallCrossing(px, py, pz, qx, qy, qz, plane);
-      if (near != null) {
-        return near;
+    // each offset is within 2^-51 of itself, and so is their difference, for they differ in sign; the nearer end's share of
+    // a length below 2^25, at most a half, then comes within 2.5 * 2^-51 of itself and the sum within 2^-25
+    double sp = plane.roughOffset(px, py, pz);
+    double sq = plane.roughOffset(qx, qy, qz);
+    boolean near = Math.abs(sp) <= Math.abs(sq);
+    double share = near ? sp / (sp - sq) : sq / (sq - sp);
+    double x = near ? px + (qx - px) * share : qx + (px - qx) * share;
+    double y = near ? py + (qy - py) * share : qy + (py - qy) * share;
+    double z = near ? pz + (qz - pz) * share : qz + (pz - qz) * share;
+    if (seemsOnGrid(x, y, z)) {
+      long gx = Math.round(x);
+      long gy = Math.round(y);
+      long gz = Math.round(z);
+      if (plane.side(gx, gy, gz) == 0 && inLine(gx - px, gy - py, gz - pz, qx - px, qy - py, qz - pz)) {
+        return of(gx, gy, gz);
       }
     }
-    BigInteger sp = plane.bigOffset(px, py, pz);
-    BigInteger w = sp.subtract(plane.bigOffset(qx, qy, qz));
-    return fraction(along(px, qx, sp, w), along(py, qy, sp, w), along(pz, qz, sp, w), w);
+    return new ExactPoint(x, y, z, () -> exactCrossing(px, py, pz, qx, qy, qz, plane));
   }
 
-  /** The same in longs where that gives a grid point; otherwise null. */
-  private static ExactPoint smallCrossing(long px, long py, long pz, long qx, long qy, long qz, Plane plane) {
-    long sp = plane.offset(px, py, pz);
-    long den = sp - plane.offset(qx, qy, qz);
-    long g = Plane.gcd(Math.abs(sp), Math.abs(den));
-    sp /= g;
-    den /= g;
-    return (qx - px) % den == 0 && (qy - py) % den == 0 && (qz - pz) % den == 0
-        ? of(px + (qx - px) / den * sp, py + (qy - py) / den * sp, pz + (qz - pz) / den * sp) : null;
+  private static boolean inLine(long ax, long ay, long az, long bx, long by, long bz) {
+    return ay * bz == az * by && az * bx == ax * bz && ax * by == ay * bx;
+  }
+
+  private static BigInteger[] exactCrossing(long px, long py, long pz, long qx, long qy, long qz, Plane plane) {
+    BigInteger sp = plane.bigOffset(px, py, pz);
+    BigInteger w = sp.subtract(plane.bigOffset(qx, qy, qz));
+    return positive(along(px, qx, sp, w), along(py, qy, sp, w), along(pz, qz, sp, w), w);
+  }
+
+  private static BigInteger[] positive(BigInteger x, BigInteger y, BigInteger z, BigInteger w) {
+    return w.signum() > 0 ? new BigInteger[] {x, y, z, w}
+        : new BigInteger[] {x.negate(), y.negate(), z.negate(), w.negate()};
   }
 
   private static BigInteger along(long p, long q, BigInteger s, BigInteger w) {
@@ -110,6 +124,50 @@ public final class ExactPoint {
 
   /** Where three planes meet, whose normals are independent. */
   public static ExactPoint meeting(Plane p, Plane q, Plane r) {
+    if (p.isSlim() && q.isSlim() && r.isSlim()) {
+      return slimMeeting(p, q, r);
+    }
+    BigInteger[] at = exactMeeting(p, q, r);
+    return fraction(at[0], at[1], at[2], at[3]);
+  }
+
+  /**
+   * By Cramer's rule in 128 bits: minors stay below 2^61, offsets below 2^56; each sum is exact
+   * before it is rounded, within 2^-51 of itself, and so quotients below 2^24 come within 2^-25.
+   */
+  private static ExactPoint slimMeeting(Plane p, Plane q, Plane r) {
+    double[] at = new double[3];
+    double w = 0;
+    for (int k = 0; k < 3; k++) {
+      long qr = minor(q, r, k);
+      long rp = minor(r, p, k);
+      long pq = minor(p, q, k);
+      at[k] = Sign.roughDot(p.smallD(), q.smallD(), r.smallD(), qr, rp, pq);
+      if (k == 0) {
+        w = Sign.roughDot(p.normal(0), q.normal(0), r.normal(0), qr, rp, pq);
+      }
+    }
+    double x = at[0] / w;
+    double y = at[1] / w;
+    double z = at[2] / w;
+    if (seemsOnGrid(x, y, z)) {
+      long gx = Math.round(x);
+      long gy = Math.round(y);
+      long gz = Math.round(z);
+      if (p.side(gx, gy, gz) == 0 && q.side(gx, gy, gz) == 0 && r.side(gx, gy, gz) == 0) {
+        return of(gx, gy, gz);
+      }
+    }
+    return new ExactPoint(x, y, z, () -> exactMeeting(p, q, r));
+  }
+
+  private static long minor(Plane p, Plane q, int k) {
+    int i = (k + 1) % 3;
+    int j = (k + 2) % 3;
+    return p.normal(i) * q.normal(j) - p.normal(j) * q.normal(i);
+  }
+
+  private static BigInteger[] exactMeeting(Plane p, Plane q, Plane r) {
     BigInteger[] qr = cross(q, r);
     BigInteger[] rp = cross(r, p);
     BigInteger[] pq = cross(p, q);
@@ -119,7 +177,7 @@ public final class ExactPoint {
     for (int k = 0; k < 3; k++) {
       at[k] = p.bigD().multiply(qr[k]).add(q.bigD().multiply(rp[k])).add(r.bigD().multiply(pq[k]));
     }
-    return fraction(at[0], at[1], at[2], w);
+    return positive(at[0], at[1], at[2], w);
   }
 
   private static BigInteger[] cross(Plane p, Plane q) {
@@ -128,7 +186,7 @@ public final class ExactPoint {
     for (int k = 0; k < 3; k++) {
       int i = (k + 1) % 3;
       int j = (k + 2) % 3;
-      n[k] = slim ? BigInteger.valueOf(p.normal(i) * q.normal(j) - p.normal(j) * q.normal(i))
+      n[k] = slim ? BigInteger.valueOf(minor(p, q, k))
           : p.bigNormal(i).multiply(q.bigNormal(j)).subtract(p.bigNormal(j).multiply(q.bigNormal(i)));
     }
     return n;
@@ -165,7 +223,7 @@ public final class ExactPoint {
 
   /** Whether it lies on the grid. */
   public boolean isOnGrid() {
-    return bigW == null;
+    return onGrid;
   }
 
   /** Coordinate along axis 0, 1 or 2, rounded to the nearest grid unit (exact for a grid point). */
@@ -179,19 +237,24 @@ public final class ExactPoint {
   }
 
   private BigInteger big(int axis) {
-    if (bigW == null) {
-      return BigInteger.valueOf(grid(axis));
-    }
-    return axis == 0 ? bigX : axis == 1 ? bigY : bigZ;
+    return onGrid ? BigInteger.valueOf(grid(axis)) : fraction()[axis];
   }
 
   private BigInteger w() {
-    return bigW == null ? BigInteger.ONE : bigW;
+    return onGrid ? BigInteger.ONE : fraction()[3];
+  }
+
+  private BigInteger[] fraction() {
+    if (fraction == null) {
+      fraction = recipe.get();
+      recipe = null;
+    }
+    return fraction;
   }
 
   /** Order of two points along an axis. */
   public static int compare(ExactPoint p, ExactPoint q, int axis) {
-    if (p.bigW == null && q.bigW == null) {
+    if (p.onGrid && q.onGrid) {
       return Long.compare(p.grid(axis), q.grid(axis));
     }
     double gap = p.rough(axis) - q.rough(axis);
@@ -203,7 +266,7 @@ public final class ExactPoint {
 
   /** Side of this point against a plane: +1, -1, or 0 in it. */
   public int side(Plane plane) {
-    if (bigW == null) {
+    if (onGrid) {
       return plane.side(x, y, z);
     }
     double s = 0;
@@ -219,8 +282,9 @@ public final class ExactPoint {
     if (Math.abs(s) > (size + Math.abs(d)) * 0x1p-48 + size * ROUGH) {
       return s > 0 ? 1 : -1;
     }
-    return plane.bigNormal(0).multiply(bigX).add(plane.bigNormal(1).multiply(bigY))
-        .add(plane.bigNormal(2).multiply(bigZ)).subtract(plane.bigD().multiply(bigW)).signum();
+    BigInteger[] f = fraction();
+    return plane.bigNormal(0).multiply(f[0]).add(plane.bigNormal(1).multiply(f[1]))
+        .add(plane.bigNormal(2).multiply(f[2])).subtract(plane.bigD().multiply(f[3])).signum();
   }
 
   /**
@@ -231,7 +295,7 @@ public final class ExactPoint {
    * @return +1 counter-clockwise, -1 clockwise, 0 in line
    */
   public static int turn(ExactPoint p, ExactPoint q, ExactPoint r, int u, int v) {
-    if (p.bigW == null && q.bigW == null && r.bigW == null) {
+    if (p.onGrid && q.onGrid && r.onGrid) {
       return Sign.turn(p.grid(u), p.grid(v), q.grid(u), q.grid(v), r.grid(u), r.grid(v));
     }
     int clear = clearTurn(p, q, r, u, v);
@@ -258,13 +322,14 @@ public final class ExactPoint {
     return p.w().multiply(qr).add(q.w().multiply(rp)).add(r.w().multiply(pq)).signum();
   }
 
-  private static long round(double rough, BigInteger n, BigInteger w) {
+  private long round(double rough, int axis) {
     double down = Math.floor(rough);
     double part = rough - down;
     if (Math.abs(part - 0.5) > 2 * ROUGH) {
       return (long) down + (part > 0.5 ? 1 : 0);
     }
-    BigInteger[] parts = n.shiftLeft(1).add(w).divideAndRemainder(w.shiftLeft(1));
+    BigInteger w = w();
+    BigInteger[] parts = big(axis).shiftLeft(1).add(w).divideAndRemainder(w.shiftLeft(1));
     return parts[1].signum() < 0 ? parts[0].longValueExact() - 1 : parts[0].longValueExact();
   }
 
@@ -276,7 +341,7 @@ public final class ExactPoint {
     if (!(o instanceof ExactPoint p) || x != p.x || y != p.y || z != p.z) {
       return false;
     }
-    return bigW == null || p.bigW == null ? bigW == p.bigW
+    return onGrid || p.onGrid ? onGrid == p.onGrid
         : compare(this, p, 0) == 0 && compare(this, p, 1) == 0 && compare(this, p, 2) == 0;
   }
 
@@ -290,6 +355,6 @@ public final class ExactPoint {
 
   @Override
   public String toString() {
-    return "(" + roughX + " " + roughY + " " + roughZ + ")" + (bigW == null ? "" : "*");
+    return "(" + roughX + " " + roughY + " " + roughZ + ")" + (onGrid ? "" : "*");
   }
 }

@@ -91,17 +91,27 @@ public final class Plane {
     return small && Math.abs(a) < 1L << 30 && Math.abs(b) < 1L << 30 && Math.abs(c) < 1L << 30;
   }
 
-  /** Whether {@link #offset} is exact. */
-  boolean isSmall() {
-    return small;
-  }
-
   /** a x + b y + c z - d; exact only for a small plane. */
   long offset(long x, long y, long z) {
     return a * x + b * y + c * z - dLow;
   }
 
-  /** The same exactly, whatever the plane. */
+  /** a x + b y + c z - d as a double, within 2^-51 of itself. */
+  double roughOffset(long x, long y, long z) {
+    if (small) {
+      return offset(x, y, z);
+    }
+    long low = a * x + b * y + c * z;
+    long high = Sign.high(a, b, c, x, y, z) - dHigh - (Long.compareUnsigned(low, dLow) < 0 ? 1 : 0);
+    return Sign.rough(high, low - dLow);
+  }
+
+  /** d; exact only for a small plane. */
+  long smallD() {
+    return dLow;
+  }
+
+  /** The offset exactly, whatever the plane. */
   BigInteger bigOffset(long x, long y, long z) {
     if (small) {
       return BigInteger.valueOf(offset(x, y, z));

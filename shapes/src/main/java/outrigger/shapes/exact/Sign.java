@@ -58,6 +58,19 @@ public final class Sign {
         + (Long.compareUnsigned(x + y, y) < 0 ? 1 : 0) + (Long.compareUnsigned(x + y + z, z) < 0 ? 1 : 0);
   }
 
+  /** n . w in 128 bits, then rounded once to a double. */
+  static double roughDot(long nx, long ny, long nz, long wx, long wy, long wz) {
+    return rough(high(nx, ny, nz, wx, wy, wz), nx * wx + ny * wy + nz * wz);
+  }
+
+  /** A 128-bit number as a double, within 2^-51 of itself. */
+  static double rough(long high, long low) {
+    if (high == low >> 63) {
+      return low;
+    }
+    return high * 0x1p64 + (low >>> 11) * 0x1p11;
+  }
+
   /** Sign of a 128-bit number. */
   static int of(long high, long low) {
     return high < 0 ? -1 : (high | low) == 0 ? 0 : 1;
