@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeSet;
 import outrigger.generator.accessory.Words;
 import outrigger.generator.accessory.feature.Pole;
 import outrigger.generator.magnet.Facing;
@@ -32,9 +31,13 @@ public record Poles(Map<Site, Pole> up, int wrong, List<String> open) {
 
   /** A wrong place: for each of the body's magnets the mount it lies over, or -1. */
   private record Wrong(boolean isTurned, double x, double y, List<Integer> over) {
+    int met() {
+      return (int) over.stream().filter(j -> j >= 0).count();
+    }
+
     String words() {
       return (isTurned ? "turned back to front" : "the right way round") + ", moved x " + Words.number(round(x)) + ", y "
-          + Words.mm(round(y));
+          + Words.mm(round(y)) + ", " + met() + " of " + over.size() + " meet";
     }
 
     private static double round(double v) {
@@ -84,7 +87,8 @@ public record Poles(Map<Site, Pole> up, int wrong, List<String> open) {
     long push = 0;
     for (Wrong w : wrong) {
       int net = net(sites, w, poles);
-      shut += net > 0 ? 1 : 0;
+      // A place where twice as many magnets meet is far likelier to be taken for the right one.
+      shut += net > 0 ? 1L << 2 * Math.min(w.met(), MOST) : 0;
       push += net;
     }
     long alike = 0;
@@ -92,7 +96,7 @@ public record Poles(Map<Site, Pole> up, int wrong, List<String> open) {
       boolean sameStation = sites.get(i).mount().equals(sites.get(i - 1).mount());
       alike += sameStation && isSouth(poles, i) == isSouth(poles, i - 1) ? 1 : 0;
     }
-    return (shut * 100_000 + push) * 100 + alike;
+    return (shut * 1000 + push) * 100 + alike;
   }
 
   /** Pairs that push less pairs that pull; steel pulls whatever looks at it. */
@@ -139,10 +143,5 @@ public record Poles(Map<Site, Pole> up, int wrong, List<String> open) {
       over.add(found);
     }
     return over;
-  }
-
-  /** Poles that are used. */
-  TreeSet<Pole> used() {
-    return new TreeSet<>(up.values());
   }
 }
