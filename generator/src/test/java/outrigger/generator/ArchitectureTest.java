@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 class ArchitectureTest {
   private static final String ROOT = "outrigger.generator.";
   private static final List<String> LAYERS = List.of("param", "magnet", "joint", "layout", "accessory", "stack", "picture", "print",
-      "truck", "clash", "drive", "plan",
+      "truck", "fit", "clash", "scene", "load", "drive", "plan",
       "run", "doc", "cli");
   private static final JavaClasses CLASSES = new ClassFileImporter()
       .withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("outrigger.generator");

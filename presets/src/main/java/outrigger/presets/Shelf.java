@@ -30,9 +30,18 @@ public final class Shelf {
    * @throws PresetFileException if the file cannot be read or used, with everything that is wrong with it
    */
   public Shelf with(Path file) {
-    String called = file.toString();
+    return withText(file.toString(), FileText.read(file));
+  }
+
+  /**
+   * The same with the text of a table file.
+   *
+   * @param called what messages call it
+   * @throws PresetFileException if the text cannot be used, with everything that is wrong with it
+   */
+  public Shelf withText(String called, String text) {
     Map<TableSpec<?>, Table<?>> tables = new HashMap<>(laidOver);
-    tables.putAll(new TableFile(called, FileText.read(file)).read(root -> SourceBook.user(root, called), this::table));
+    tables.putAll(new TableFile(called, text).read(root -> SourceBook.user(root, called), this::table));
     return new Shelf(tables);
   }
 

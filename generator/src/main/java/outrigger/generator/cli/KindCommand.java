@@ -68,6 +68,7 @@ final class KindCommand<P extends Record> implements Command {
     Request<P> request = new Request<>(options.text(NAME).orElse(accessory.kind()), accessory, options.values(), Origin.option(NAME));
     Optional<Given> material = options.text(MATERIAL).map(t -> Given.of(t, Origin.option(MATERIAL)));
     Plan plan = new Plan("", "", shelf, Materials.find(shelf, material), Stock.NONE, Optional.empty(),
+        Optional.empty(),
         List.of(request), List.of())
         .with(printing.limits());
     Path folder = Arguments.path(OUT, options.text(OUT).orElse(Arguments.OUT));

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import outrigger.generator.accessory.Words;
+import outrigger.generator.fit.FitText;
 import outrigger.generator.layout.LayoutText;
 import outrigger.generator.print.PrintWords;
 import outrigger.generator.run.Batch;
@@ -48,6 +49,7 @@ final class MakeReport {
     AlignedTable.lines(rows).forEach(console::line);
     console.line("");
     concerns(batch.parts()).forEach(console::line);
+    working.fit().ifPresent(fit -> FitText.lines(fit).forEach(console::line));
     LayoutText.lines(working.layout()).forEach(console::line);
     int count = batch.parts().size();
     console.line(count + (count == 1 ? " part" : " parts") + ", every one proven sound, in " + folder

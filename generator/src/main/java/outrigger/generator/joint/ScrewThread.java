@@ -13,6 +13,7 @@ public record ScrewThread(String name, double length, double needed, double room
   private static final double METAL_DIAMETERS = 1;
   /** Thread a screw needs in plastic that it cuts itself, in diameters; common practice. */
   public static final double PLASTIC_DIAMETERS = 2;
+  private static final String LOOSE = "nut";
   /** How far a screw's end may stand out behind its thread, in diameters; common practice. */
   private static final double ROOM_DIAMETERS = 2;
 
@@ -24,7 +25,18 @@ public record ScrewThread(String name, double length, double needed, double room
 
   /** A nut: the screw's end stands out of it by one pitch, since its first turn does not carry; common practice. */
   public static ScrewThread nut(double height, double diameter, double pitch) {
-    return new ScrewThread("nut", height, height + pitch, ROOM_DIAMETERS * diameter);
+    return new ScrewThread(LOOSE, height, height + pitch, ROOM_DIAMETERS * diameter);
+  }
+
+  /** A nut held in a pocket of the part, the same otherwise. */
+  public static ScrewThread heldNut(double height, double diameter, double pitch) {
+    ScrewThread nut = nut(height, diameter, pitch);
+    return new ScrewThread("held nut", nut.length, nut.needed, nut.room);
+  }
+
+  /** Whether it is a nut that lies loose behind what is clamped. */
+  public boolean isLooseNut() {
+    return name.equals(LOOSE);
   }
 
   /** An insert: as deep as the screw is thick, or all of it where it is shorter. */

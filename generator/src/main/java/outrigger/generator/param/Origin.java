@@ -11,7 +11,7 @@ package outrigger.generator.param;
 public record Origin(Kind kind, String name, int line, int column) {
 
   /** Who gave a value, in order of force. */
-  public enum Kind { DEFAULT, PLAN, OPTION }
+  public enum Kind { DEFAULT, SOLVED, PLAN, OPTION }
 
   /** The default declared with the parameter. */
   public static final Origin DEFAULT = new Origin(Kind.DEFAULT, "", 0, 0);
@@ -38,6 +38,9 @@ public record Origin(Kind kind, String name, int line, int column) {
     }
     if (kind == Kind.OPTION) {
       return "option " + name;
+    }
+    if (kind == Kind.SOLVED) {
+      return line == 0 ? "solved for " + name : "solved for " + name + ", line " + line + ", column " + column;
     }
     return line == 0 ? name : name + ", line " + line + ", column " + column;
   }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.tomlj.TomlTable;
 import outrigger.generator.accessory.Kinds;
 import outrigger.generator.accessory.Accessory;
+import outrigger.generator.fit.TruckFit;
 import outrigger.generator.param.Fault;
 import outrigger.generator.param.Given;
 import outrigger.generator.param.NearMiss;
@@ -28,8 +29,14 @@ final class PartReader {
   private final Defaults defaults;
   private final List<Fault> faults;
   private final Map<String, Given> options;
+  private final Optional<TruckFit> fit;
+  /** Whether the plan describes a truck that cannot be solved, so that what hangs on it is not told of again. */
+  private final boolean isUnsolved;
 
-  PartReader(String file, Kinds kinds, Defaults defaults, Map<String, Given> options, List<Fault> faults) {
+  PartReader(String file, Kinds kinds, Defaults defaults, Map<String, Given> options, List<Fault> faults,
+      Optional<TruckFit> fit, boolean isUnsolved) {
+    this.fit = fit;
+    this.isUnsolved = isUnsolved;
     this.file = file;
     this.kinds = kinds;
     this.defaults = defaults;
@@ -65,13 +72,22 @@ final class PartReader {
     String called = badName.isEmpty() ? name : accessory.kind() + "-of-line-" + where.line();
     int before = faults.size();
     ParamSpec<P> spec = ParamSpec.of(accessory.parameters());
-    List<Variants> variants = variants(table, spec);
+    List<Variants> variants = variants(table, spec, accessory.kind());
     Map<Limit, Double> limits = LimitTable.read(file, table, LIMITS, faults);
     for (int i = before; i < faults.size(); i++) {
       faults.set(i, faults.get(i).about(called));
     }
-    return expand(called, accessory, spec, variants, nameWhere).stream()
-        .<Request<?>>map(request -> request.with(limits)).toList();
+    List<Request<?>> all = new ArrayList<>();
+    for (Request<?> one : expand(called, accessory, spec, variants, nameWhere)) {
+      Request<?> request = one.with(limits);
+      all.addAll(fit.isEmpty() ? List.of(request)
+          : new TruckFill(file, fit.get(), faults).fill(request, table, table.contains(List.of(NAME))));
+    }
+    return isUnsolved ? List.of() : all;
+  }
+
+  private boolean isPlaceKey(String kind, String key) {
+    return (fit.isPresent() || isUnsolved) && TruckFill.isPlaceKey(kind, key);
   }
 
   private Optional<String> word(TomlTable table, String key) {
@@ -85,9 +101,9 @@ final class PartReader {
     return Optional.empty();
   }
 
-  private List<Variants> variants(TomlTable table, ParamSpec<?> spec) {
+  private List<Variants> variants(TomlTable table, ParamSpec<?> spec, String kind) {
     for (String key : table.keySet()) {
-      if (!key.equals(KIND) && !key.equals(NAME) && !key.equals(LIMITS) && spec.find(key).isEmpty()) {
+      if (!key.equals(KIND) && !key.equals(NAME) && !key.equals(LIMITS) && !isPlaceKey(kind, key) && spec.find(key).isEmpty()) {
         faults.add(spec.unknown("", key, TomlText.place(file, table, key)));
       }
     }

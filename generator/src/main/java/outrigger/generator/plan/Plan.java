@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import outrigger.generator.fit.TruckFit;
 import outrigger.generator.joint.Stock;
 import outrigger.generator.param.Fault;
 import outrigger.generator.truck.Truck;
@@ -20,11 +21,12 @@ import outrigger.shapes.print.Limit;
  * @param material what they are printed in, if it is said
  * @param stock hardware on hand
  * @param truck the truck they go on, if the plan describes one
+ * @param fit the same, solved, unless it is at fault
  * @param requests the parts, in the order of the file
  * @param faults what is wrong with the file so far; values are checked when parts are made
  */
 public record Plan(String file, String title, Shelf shelf, Optional<Material> material, Stock stock,
-    Optional<Truck> truck, List<Request<?>> requests, List<Fault> faults) {
+    Optional<Truck> truck, Optional<TruckFit> fit, List<Request<?>> requests, List<Fault> faults) {
   public Plan {
     requests = List.copyOf(requests);
     faults = List.copyOf(faults);
@@ -34,6 +36,6 @@ public record Plan(String file, String title, Shelf shelf, Optional<Material> ma
   public Plan with(Map<Limit, Double> limits) {
     List<Request<?>> changed = new ArrayList<>();
     requests.forEach(request -> changed.add(request.with(limits)));
-    return new Plan(file, title, shelf, material, stock, truck, changed, faults);
+    return new Plan(file, title, shelf, material, stock, truck, fit, changed, faults);
   }
 }

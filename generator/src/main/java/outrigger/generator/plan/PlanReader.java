@@ -12,6 +12,8 @@ import org.tomlj.TomlArray;
 import org.tomlj.TomlParseResult;
 import org.tomlj.TomlTable;
 import outrigger.generator.accessory.Kinds;
+import outrigger.generator.fit.Solver;
+import outrigger.generator.fit.TruckFit;
 import outrigger.generator.joint.Stock;
 import outrigger.generator.param.Fault;
 import outrigger.generator.param.Given;
@@ -114,7 +116,12 @@ public final class PlanReader {
         fault(DEFAULTS, DEFAULTS + " is no table", "Begin it with a line [defaults].");
       }
       Optional<Material> material = material(shelf);
-      return new Plan(file, text(TITLE).orElse(""), shelf, material, stock(shelf), truck(shelf), requests(), faults);
+      Stock stock = stock(shelf);
+      Optional<Truck> truck = truck(shelf);
+      Optional<TruckFit> fit = truck.flatMap(t -> Solver.solve(t, stock, shelf, faults));
+      Shelf whole = fit.map(solved -> TruckFill.shelf(shelf, solved)).orElse(shelf);
+      boolean isUnsolved = truck.isEmpty() && Tables.keys().stream().anyMatch(this::has) || truck.isPresent() && fit.isEmpty();
+      return new Plan(file, text(TITLE).orElse(""), whole, material, stock, truck, fit, requests(fit, isUnsolved), faults);
     }
 
     private Optional<Truck> truck(Shelf shelf) {
@@ -159,7 +166,7 @@ public final class PlanReader {
       return text(PRESETS).map(name -> plan.resolveSibling(name));
     }
 
-    private List<Request<?>> requests() {
+    private List<Request<?>> requests(Optional<TruckFit> fit, boolean isUnsolved) {
       List<Request<?>> requests = new ArrayList<>();
       if (!(toml.get(List.of(PART)) instanceof TomlArray parts) || parts.isEmpty()) {
         Origin where = has(PART) ? place(PART) : Origin.file(file);
@@ -167,7 +174,7 @@ public final class PlanReader {
             "Begin each part with a line [[part]], then kind = \"...\".", where));
         return requests;
       }
-      PartReader reader = new PartReader(file, kinds, defaults, options, faults);
+      PartReader reader = new PartReader(file, kinds, defaults, options, faults, fit, isUnsolved);
       for (int i = 0; i < parts.size() && requests.size() <= MOST_PARTS; i++) {
         Origin where = TomlText.place(file, parts, i);
         if (parts.get(i) instanceof TomlTable table) {

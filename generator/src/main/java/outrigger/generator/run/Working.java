@@ -1,6 +1,8 @@
 package outrigger.generator.run;
 
 import java.io.IOException;
+import java.util.Optional;
+import outrigger.generator.fit.TruckFit;
 import outrigger.generator.joint.HardwareList;
 import outrigger.generator.layout.Arrangement;
 
@@ -9,12 +11,16 @@ import outrigger.generator.layout.Arrangement;
  *
  * @param hardware what they are assembled with
  * @param layout where items lie, empty where there are none
+ * @param fit the truck, solved, where the plan describes one
  */
-public record Working(HardwareList hardware, Arrangement layout) {
+public record Working(HardwareList hardware, Arrangement layout, Optional<TruckFit> fit) {
 
   /** All of it, as members of an object. */
   public void write(Json json) throws IOException {
     json.object("assembly", one -> HardwareJson.write(one, hardware));
+    if (fit.isPresent()) {
+      json.object("truck", one -> FitJson.write(one, fit.get()));
+    }
     if (!layout.fits().isEmpty()) {
       json.object("layout", one -> LayoutJson.write(one, layout));
     }

@@ -72,7 +72,7 @@ public final class Workshop {
     Accessory<?> accessory = Accessories.kinds().find(kind).orElseThrow(() -> new InputException(
         Fault.of("", "there is no kind " + Texts.quoted(kind), NearMiss.advice(kind, Accessories.kinds().names()),
             Origin.option("kind"))));
-    return new Plan("", "", shelf, Optional.empty(), Stock.NONE, Optional.empty(),
+    return new Plan("", "", shelf, Optional.empty(), Stock.NONE, Optional.empty(), Optional.empty(),
         List.of(request(accessory, name, parameters)), List.of());
   }
 
@@ -127,7 +127,7 @@ public final class Workshop {
    */
   public Working working(Plan plan) {
     List<Draft> drafts = drafts(plan);
-    return new Working(hardware(plan, drafts), new Rooms(plan, drafts).arrange());
+    return new Working(hardware(plan, drafts), new Rooms(plan, drafts).arrange(), plan.fit());
   }
 
   private List<Draft> drafts(Plan plan) {

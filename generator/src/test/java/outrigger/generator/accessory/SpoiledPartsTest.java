@@ -65,6 +65,18 @@ class SpoiledPartsTest {
         "ledge", "island");
   }
 
+  /** A tray whose left wall is shaved to 0.4 mm. */
+  @Test
+  void tray_wallOfFourTenths_isFoundInThatWall() {
+    Made tray = made("electronics-tray");
+    Measures m = tray.measures();
+    double length = m.maxX() - m.minX();
+    Solid shave = Prism.of(Profile.rectangle(length / 3, 20).move(0, m.maxY() - 0.4 - 10), 2, 20);
+    PrintReport report = report(tray.part().solid().cut(shave));
+    assertFound(report, new double[] {-length / 6 - 1, m.maxY() - 1, 1.5}, new double[] {length / 6 + 1, m.maxY(), 9},
+        "thin-wall");
+  }
+
   @Test
   void parts_asTheyAre_standInTheBestPose() {
     for (Accessory<?> accessory : Accessories.all()) {

@@ -13,7 +13,6 @@ import java.util.Optional;
 final class QuickProof {
   private final Surface surface;
   private final HalfEdges edges;
-
   private final Regions patches;
   private final Regions regions;
 

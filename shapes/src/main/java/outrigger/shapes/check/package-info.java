@@ -5,20 +5,29 @@
  * {@link outrigger.shapes.check.CheckedMesh}, without which nothing is written. It shares only the exact predicates with
  * the kernel that made the mesh, never repairs, and decides nothing by a tolerance.
  *
- * <p><b>The quick way</b> decides whether there is any fault, and is all a sound mesh goes through:
+ * <p><b>The quick way</b> ({@code QuickProof}) decides whether there is any fault, and is all a sound mesh goes through.
+ * Each step relies on those before it; together they leave no pair of facets undecided.
  * <ol>
- *   <li>each facet has an area;
- *   <li>{@code HalfEdges}: each edge joins two facets that run it opposite ways, and a walk round each vertex comes by all
- *       its facets. That leaves no facet there twice but two that face each other, which are a fold;
- *   <li>{@code Flatness}: facets in one plane are gathered into flat patches. Neighbours folded onto each other show here;
- *       neighbours in two planes meet in their edge alone, and need no further test;
- *   <li>{@code Facing}, {@code Outline}, {@code Loops}: facets that face one axis direction are gathered into regions. The rim of a region,
- *       seen along that axis, shows that none of its facets meet. So all pairs within a region are decided by its rim;
- *   <li>{@code Clearance}: patches of different regions, where a tree of boxes says that they may meet, are tested by their
- *       corners: one that stands on another's plane with common corners only is clear of it. Few are left for the exact
- *       test facet by facet. Regions whose outline shows nothing are compared patch by patch in the same way;
- *   <li>{@code Shells}: the sign and depth of each shell by its exact volume and one exact ray.
+ *   <li>Each facet has an area ({@code Surface}).
+ *   <li>Each edge joins two facets that run it opposite ways, and a walk round each vertex comes by all its facets
+ *       ({@code HalfEdges}). A facet there twice could now only be two that face each other, which step 3 finds.
+ *   <li><i>Facets with a common edge.</i> In two planes they meet in that edge alone. In one plane they lie side by side,
+ *       and are gathered into a flat patch, or are folded onto each other ({@code Flatness}).
+ *   <li><i>Facets of one region.</i> Facets with an axis direction that all of them face are gathered into regions
+ *       ({@code Facing}). Seen along it they all turn the same way, so the number of facets over a point is the number of
+ *       times the region's rim winds round it. Where the rim is of loops that do not meet, one alone running the facets'
+ *       way, that number is 0 or 1 everywhere, and no facets meet ({@code Outline}, {@code Loops}). A round part is two
+ *       regions, a plate's face with a thousand holes is one, and none of the pairs within is ever looked at. A region
+ *       for which this fails may be sound all the same; its patches are then shown one by one, and compared like others.
+ *   <li><i>Patches of different regions.</i> A tree of boxes finds those that may meet ({@code Clearance}). Whole regions
+ *       one on each side of a plane across an axis are decided by what they have in that plane ({@code Layers}, and for two
+ *       patches {@code FlatTouch}). A patch that stands on another's plane with nothing but common corners and edges is
+ *       clear of it; what is then left is compared facet by facet ({@code PatchContact}).
+ *   <li>The sign and depth of each shell, by its exact volume and one exact ray ({@code Shells}).
  * </ol>
+ * Steps 1 to 4 take a time proportional to the facets but for the trees over loops that are not convex; step 5 is n log n
+ * where boxes overlap few others. All signs are exact: in a long where bounds say that it suffices, else by doubles with a
+ * bound on their error, else in 128 bits.
  *
  * <p><b>The examination</b> of a mesh with a fault looks for each kind by itself, so as to count all and name places:
  * facets without area; facets there twice; edges, paired by sorting their vertex numbers, with shells and vertex fans

@@ -17,7 +17,7 @@ final class BallField {
   /** Facets smaller than a square of this part of the spacing share samples: a finer mesh has no more of them. */
   private static final double FINER = 4;
   /** Fewer samples cost less each by itself. */
-  private static final int FEW = 6;
+  private static final int FEW = 3;
 
   private final FacetTree tree;
   private final FacetSamples samples;
@@ -93,6 +93,7 @@ final class BallField {
       for (int slot = from; slot < to;) {
         slot = samples.area(slot) < cell ? addTogether(slot, to) : addAlone(slot);
       }
+      list.sort();
       measure(0, list.size());
       return spots;
     }
@@ -167,7 +168,7 @@ final class BallField {
     return least.clone();
   }
 
-  /** All spots narrower than the bound, in the order of slots. */
+  /** All spots narrower than the bound, in an order that hangs on the mesh alone. */
   List<Spot> narrow() {
     return narrow;
   }

@@ -82,52 +82,20 @@ final class FacetSamples {
     return second > length[longest] * (1 - EQUAL) ? shortest : longest;
   }
 
-  /**
-   * Strips along the base; in each, rows up to the facet's height there; each point in the middle of its row. Strips and
-   * rows are taken along a space-filling curve.
-   */
+  /** Strips along the base; in each, rows up to the facet's height there; each point in the middle of its row. */
   private void spread(SampleList list, int slot, Frame f) {
     int strips = parts(f.width);
-    int levels = parts(f.height);
-    int bits = 32 - Integer.numberOfLeadingZeros(Math.max(strips, levels) - 1);
-    if (Math.min(strips, levels) < 3) {
-      for (int i = 0; i < strips; i++) {
-        for (int j = 0; j < levels; j++) {
-          point(list, slot, f, i, j);
-        }
+    for (int i = 0; i < strips; i++) {
+      double left = f.width * i / strips;
+      double right = f.width * (i + 1) / strips;
+      double top = f.top(left, right);
+      int rows = parts(top);
+      for (int j = 0; j < rows; j++) {
+        double y = top * (j + 0.5) / rows;
+        double from = Math.max(left, f.foot * y / f.height);
+        double to = Math.min(right, f.width - (f.width - f.foot) * y / f.height);
+        list.add(slot, f.origin.plus(f.along, (from + to) / 2).plus(f.up, y), (to - from) * top / rows);
       }
-    } else {
-      block(list, slot, f, 0, 0, 1 << bits);
-    }
-  }
-
-  private void block(SampleList list, int slot, Frame f, int i, int j, int size) {
-    if (i >= parts(f.width) || j >= parts(f.height)) {
-      return;
-    }
-    if (size == 1) {
-      point(list, slot, f, i, j);
-      return;
-    }
-    int half = size / 2;
-    block(list, slot, f, i, j, half);
-    block(list, slot, f, i, j + half, half);
-    block(list, slot, f, i + half, j + half, half);
-    block(list, slot, f, i + half, j, half);
-  }
-
-  /** The point of row j in strip i, if the strip has so many rows. */
-  private void point(SampleList list, int slot, Frame f, int i, int j) {
-    int strips = parts(f.width);
-    double left = f.width * i / strips;
-    double right = f.width * (i + 1) / strips;
-    double top = f.top(left, right);
-    int rows = parts(top);
-    if (j < rows) {
-      double y = top * (j + 0.5) / rows;
-      double from = Math.max(left, f.foot * y / f.height);
-      double to = Math.min(right, f.width - (f.width - f.foot) * y / f.height);
-      list.add(slot, f.origin.plus(f.along, (from + to) / 2).plus(f.up, y), (to - from) * top / rows);
     }
   }
 

@@ -60,9 +60,9 @@ final class LayerScan {
         IntStream.of(planes).mapToDouble(layering::middle).toArray());
     int[] seen = new int[mesh.facetCount()];
     List<Hang> hangs = new ArrayList<>();
-    Section below = Section.empty();
+    Layer below = new Layer(Section.empty());
     for (int i = 0, next = from; i < planes.length; i++) {
-      Section layer = crossings.slice(i, seen).section(SIMPLER * layering.layer());
+      Layer layer = new Layer(crossings.slice(i, seen).section(SIMPLER * layering.layer()));
       if (next < to && planes[i] == layers[next]) {
         hangs.addAll(compare(layers[next], layer, below));
         next++;
@@ -72,12 +72,20 @@ final class LayerScan {
     return hangs;
   }
 
-  private List<Hang> compare(int layer, Section above, Section below) {
+  /** A layer's area with its outlines in a grid. */
+  private record Layer(Section area, OutlineGrid grid) {
+    Layer(Section area) {
+      this(area, new OutlineGrid(area.loops()));
+    }
+  }
+
+  private List<Hang> compare(int layer, Layer above, Layer below) {
+    double snap = SNAP * layering.layer();
+    boolean skims = above.grid.skims(below.grid, snap) || below.grid.skims(above.grid, snap);
+    Section over = skims ? above.area.minus(below.area, snap) : above.area.minus(below.area);
     List<Hang> hangs = new ArrayList<>();
-    List<Section> pieces = above.minus(below, SNAP * layering.layer()).pieces(LEAST_AREA);
-    if (!pieces.isEmpty()) {
-      OutlineGrid grid = new OutlineGrid(below.loops());
-      pieces.forEach(piece -> examine(layer, piece, grid).ifPresent(hangs::add));
+    for (Section piece : over.pieces(LEAST_AREA)) {
+      examine(layer, piece, below.grid).ifPresent(hangs::add);
     }
     return hangs;
   }

@@ -3,23 +3,26 @@ package outrigger.shapes.print;
 /**
  * Proves for many samples at once that no narrow ball is held before them, from the directions of the facets near them.
  *
- * <p>Take a direction a that makes at least {@value #LEAN} with the inner direction of every facet that balls from the
- * samples can come to. Whatever a ball touches there then pulls it along a by at least that much, corners included, for
- * their spokes lie between those of their facets. So no ball is held before it is as wide as asked, its centre goes no
- * farther than width / 2 / {@value #LEAN}, and it never sinks more than (1 - {@value #LEAN}) width / 2 below the samples,
- * as seen along a: which is where facets are looked for. The direction is found by adding that of each facet that speaks
- * against it, a few times over.
+ * <p>Take a direction a whose product with the inner direction of every facet that balls from the samples can come to is
+ * at least a lean. Whatever a ball touches there then pulls it along a by at least that much, corners included, for their
+ * spokes lie between those of their facets. So no ball is held before it is as wide as asked, its centre goes no farther
+ * than width / 2 / lean, and it never sinks more than (1 - lean) width / 2 below the samples, as seen along a: which is
+ * where facets are looked for. The direction is found by adding that of each facet that speaks against it, a few times
+ * over. A flat place is tried with a greater lean first, for it has to look less far.
  */
 final class OpenSpace extends NearSearch {
   /** Well above {@link BallProbe#HELD}, and below what three square faces pull in their corner, 0.577. */
   private static final double LEAN = 0.5;
-  private static final int TRIES = 4;
+  private static final double FLAT = 0.9;
+  private static final int TRIES = 5;
 
   private final double side;
   private final double radius;
   private double ax;
   private double ay;
   private double az;
+  private double lean;
+  private double spread;
   private double floor;
   private int against;
 
@@ -37,9 +40,7 @@ final class OpenSpace extends NearSearch {
 
   /** Whether no ball narrower than the width is held before samples {@code from} to {@code to} - 1. */
   boolean holdsNone(SampleList samples, int from, int to) {
-    double spread = centre(samples, from, to);
-    double reach = spread + radius * (1 + 1 / LEAN);
-    reach2 = reach * reach;
+    spread = centre(samples, from, to);
     double sx = 0;
     double sy = 0;
     double sz = 0;
@@ -48,6 +49,7 @@ final class OpenSpace extends NearSearch {
       sy += side * tree.normalY(samples.slot(i));
       sz += side * tree.normalZ(samples.slot(i));
     }
+    lean = FLAT;
     for (int i = 0; i < TRIES; i++) {
       double length = Math.sqrt(sx * sx + sy * sy + sz * sz);
       if (length < LEAN * LEAN) {
@@ -58,6 +60,7 @@ final class OpenSpace extends NearSearch {
       if (against < 0) {
         return true;
       }
+      lean = LEAN;
       if (side * tree.alongNormal(against, ax, ay, az) < -LEAN) {
         return false;
       }
@@ -89,16 +92,18 @@ final class OpenSpace extends NearSearch {
     ay = toY;
     az = toZ;
     against = -1;
+    double reach = spread + radius * (1 + 1 / lean);
+    reach2 = reach * reach;
     double least = Double.POSITIVE_INFINITY;
     for (int i = from; i < to; i++) {
       least = Math.min(least, samples.x(i) * ax + samples.y(i) * ay + samples.z(i) * az);
     }
-    floor = least - radius * (1 - LEAN);
+    floor = least - radius * (1 - lean);
   }
 
   @Override
   protected boolean isIdle(int node) {
-    return tree.leastAlongNormals(node, side * ax, side * ay, side * az) >= LEAN
+    return tree.leastAlongNormals(node, side * ax, side * ay, side * az) >= lean
         || tree.mostAlong(node, ax, ay, az) < floor;
   }
 
@@ -109,7 +114,7 @@ final class OpenSpace extends NearSearch {
 
   @Override
   protected void meet(int slot) {
-    if (against < 0 && side * tree.alongNormal(slot, ax, ay, az) < LEAN && reachesAbove(slot)
+    if (against < 0 && side * tree.alongNormal(slot, ax, ay, az) < lean && reachesAbove(slot)
         && closest(slot, x, y, z) <= reach2) {
       against = slot;
     }

@@ -142,6 +142,32 @@ final class OutlineGrid {
     return false;
   }
 
+  /** Whether a corner of these outlines lies nearly on another's edge, or nearly at its corner, but not just there. */
+  boolean skims(OutlineGrid other, double distance) {
+    for (int i = 0; i < ends.length; i += 4) {
+      if (other.isSkimmed(distance, ends[i], ends[i + 1])) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean isSkimmed(double distance, double x, double y) {
+    int to = row(y + distance);
+    for (int r = row(y - distance); r <= to && columns > 0; r++) {
+      for (int cell = r * columns + column(x - distance); cell <= r * columns + column(x + distance); cell++) {
+        for (int i = start[cell]; i < start[cell + 1]; i++) {
+          int e = 4 * edges[i];
+          boolean corner = ends[e] == x && ends[e + 1] == y || ends[e + 2] == x && ends[e + 3] == y;
+          if (!corner && square(ends, edges[i], x, y) <= distance * distance) {
+            return true;
+          }
+        }
+      }
+    }
+    return false;
+  }
+
   private double ring(double x, double y, int column, int row, int ring) {
     double best = Double.POSITIVE_INFINITY;
     for (int r = Math.max(0, row - ring); r <= Math.min(rows - 1, row + ring); r++) {

@@ -2,9 +2,10 @@ package outrigger.shapes.print;
 
 import java.util.Arrays;
 
-/** Samples of several facets one after the other, so ordered that neighbours in the list lie near each other. */
+/** Samples of several facets, which may be ordered so that neighbours in the list lie near each other. */
 final class SampleList {
   private static final int WIDTH = 4;
+  private static final int BITS = 10;
 
   private int count;
   private double[] numbers = new double[64 * WIDTH];
@@ -67,6 +68,42 @@ final class SampleList {
       }
     }
     return box;
+  }
+
+  /** Puts all samples in order along a space-filling curve (Morton), equal places as they stood. */
+  void sort() {
+    if (count < 2) {
+      return;
+    }
+    double[] box = box(0, count);
+    double scale = (1 << BITS) - 1;
+    double side = Math.max(box[3] - box[0], Math.max(box[4] - box[1], box[5] - box[2]));
+    long[] keys = new long[count];
+    for (int i = 0; i < count; i++) {
+      long place = 0;
+      for (int k = 0; k < 3; k++) {
+        place |= spread((long) ((numbers[WIDTH * i + k] - box[k]) / side * scale)) << k;
+      }
+      keys[i] = place << 32 | i;
+    }
+    Arrays.sort(keys);
+    double[] sorted = new double[WIDTH * count];
+    int[] sortedSlots = new int[count];
+    for (int i = 0; i < count; i++) {
+      int from = (int) keys[i];
+      System.arraycopy(numbers, WIDTH * from, sorted, WIDTH * i, WIDTH);
+      sortedSlots[i] = slots[from];
+    }
+    numbers = sorted;
+    slots = sortedSlots;
+  }
+
+  /** Puts two zeros between the bits of a number of at most {@value #BITS} bits. */
+  private static long spread(long x) {
+    long s = (x | x << 16) & 0x030000FFL;
+    s = (s | s << 8) & 0x0300F00FL;
+    s = (s | s << 4) & 0x030C30C3L;
+    return (s | s << 2) & 0x09249249L;
   }
 
   /** Multiplies the areas of some. */

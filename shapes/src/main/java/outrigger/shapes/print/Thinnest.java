@@ -7,10 +7,10 @@ import java.util.Optional;
  * a descent from the narrowest. A number worth telling; no promise hangs on it.
  */
 final class Thinnest {
-  private static final int SAMPLES = 300;
+  private static final int SAMPLES = 200;
   /** Facets to look at before no more balls are rolled out of corners, and before no more are laid. */
-  private static final long ROLLED = 1_000_000;
-  private static final long LAID = 2_000_000;
+  private static final long ROLLED = 100_000;
+  private static final long LAID = 400_000;
 
   private Thinnest() {}
 

@@ -1,6 +1,7 @@
 package outrigger.shapes.print;
 
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -20,15 +21,14 @@ import outrigger.shapes.stl.StlReader;
 import outrigger.shapes.stl.StlWriter;
 
 /**
- * Times the gauges of walls and gaps against reading, welding and proving the same part. Not a test:
- * {@code java -cp shapes/target/classes:shapes/target/test-classes:JTS outrigger.shapes.print.WallTimes [THREADS]}
+ * Processor time, on one thread, of the gauges of walls and gaps against reading, welding and proving the same part. Not a test:
+ * {@code java -cp shapes/target/classes:shapes/target/test-classes:JTS outrigger.shapes.print.WallTimes [NAME]}
  */
 final class WallTimes {
   private WallTimes() {}
 
   public static void main(String[] args) throws IOException, StlException {
-    int threads = args.length > 0 ? Integer.parseInt(args[0]) : 2;
-    String only = args.length > 1 ? args[1] : "";
+    String only = args.length > 0 ? args[0] : "";
     Map<String, Supplier<Mesh>> parts = new LinkedHashMap<>();
     for (int times = 3; times <= 8; times++) {
       int n = times;
@@ -38,7 +38,7 @@ final class WallTimes {
     }
     for (Map.Entry<String, Supplier<Mesh>> part : parts.entrySet()) {
       if (part.getKey().startsWith(only)) {
-        time(part.getKey(), part.getValue().get(), threads);
+        time(part.getKey(), part.getValue().get());
       }
     }
   }
@@ -75,20 +75,25 @@ final class WallTimes {
     return soup;
   }
 
-  private static void time(String name, Mesh mesh, int threads) throws IOException, StlException {
+  /** Processor time of this thread, ns: other work on the machine is not in it. */
+  private static long cpu() {
+    return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+  }
+
+  private static void time(String name, Mesh mesh) throws IOException, StlException {
     Path stl = Files.createTempFile("walls", ".stl");
     StlWriter.write(Proof.judge(mesh).proven().orElseThrow(), name, stl);
     double[] best = {1e99, 1e99, 1e99};
     String found = "";
     for (int i = 0; i < (mesh.facetCount() > 200_000 ? 2 : 6); i++) {
-      long t0 = System.nanoTime();
+      long t0 = cpu();
       CheckedMesh checked = Proof.judge(StlReader.read(stl).toMesh().mesh()).proven().orElseThrow();
-      long t1 = System.nanoTime();
-      Specimen s = new Specimen(checked, PrintLimits.standard(), Map.of(), Workers.of(threads));
+      long t1 = cpu();
+      Specimen s = new Specimen(checked, PrintLimits.standard(), Map.of(), Workers.of(1));
       Reading walls = new WallGauge().read(s);
-      long t2 = System.nanoTime();
+      long t2 = cpu();
       Reading gaps = new GapGauge().read(s);
-      long t3 = System.nanoTime();
+      long t3 = cpu();
       best[0] = Math.min(best[0], (t1 - t0) / 1e6);
       best[1] = Math.min(best[1], (t2 - t1) / 1e6);
       best[2] = Math.min(best[2], (t3 - t2) / 1e6);

@@ -64,6 +64,16 @@ public final class BodyMount implements Accessory<BodyMountParams> {
         heights(layout), BodyMountNotes.fixings(layout, shelf)));
   }
 
+  /**
+   * Height of the rails' top plane over the bed when a mount is built, mm: its flange as high as the rail allows and with
+   * its middle on the web's middle.
+   */
+  public static double railTop(outrigger.presets.Rail rail, Mounting mounting) {
+    boolean inChannel = mounting == Mounting.INBOARD && rail.form().equals("channel");
+    double flange = inChannel ? rail.height() - 2 * rail.web() - 2 * BodyMountLayout.CHANNEL_PLAY : rail.height();
+    return (flange + rail.height()) / 2;
+  }
+
   private static Solid solid(BodyMountLayout l) {
     Solid body = Solid.union(flange(l), l.gusset().solid(gussetPlan(l)), post(l));
     List<Solid> cutters = new ArrayList<>(screwHoles(l));

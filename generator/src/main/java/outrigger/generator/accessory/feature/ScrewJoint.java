@@ -97,7 +97,7 @@ public record ScrewJoint(String name, ScrewHole hole, String plastic, double thi
   private ScrewThread thread() {
     double d = screw().diameter();
     return switch (hole.fit()) {
-      case NUT -> ScrewThread.nut(hole.thread(), d, screw().pitch());
+      case NUT -> ScrewThread.heldNut(hole.thread(), d, screw().pitch());
       case INSERT -> ScrewThread.insert(hole.thread(), d);
       default -> ScrewThread.plastic(thickness, d);
     };

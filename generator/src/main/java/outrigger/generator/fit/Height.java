@@ -1,0 +1,27 @@
+package outrigger.generator.fit;
+
+import java.util.List;
+import java.util.Optional;
+import outrigger.generator.stack.Spread;
+
+/**
+ * The height of a station, solved.
+ *
+ * @param chain every member with its length
+ * @param solvedFor the member that was free; empty where none was
+ * @param head height of the mount's head over the rails' tops as drawn, mm: its parameter {@code height}
+ * @param layers what whole layers make of it: printed less drawn, mm
+ * @param misfit sum less floor where nothing was free, mm
+ * @param spread how far the floor may come out from where it was meant
+ */
+public record Height(StackUp chain, Optional<String> solvedFor, double head, double layers, double misfit, Spread spread) {
+  /** Where the floor comes to lie, less where it was meant to, mm. */
+  public double error() {
+    return layers + misfit;
+  }
+
+  /** The members in order. */
+  public List<Member> members() {
+    return chain.members();
+  }
+}

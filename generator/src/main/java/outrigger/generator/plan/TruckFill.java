@@ -1,0 +1,175 @@
+package outrigger.generator.plan;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.tomlj.TomlArray;
+import org.tomlj.TomlTable;
+import outrigger.generator.fit.Choice;
+import outrigger.generator.fit.Site;
+import outrigger.generator.fit.TruckFit;
+import outrigger.generator.param.Fault;
+import outrigger.generator.param.Given;
+import outrigger.generator.param.NearMiss;
+import outrigger.generator.param.Origin;
+import outrigger.generator.param.ParamValues;
+import outrigger.generator.param.Texts;
+import outrigger.generator.truck.Told;
+import outrigger.presets.LengthText;
+import outrigger.presets.Shelf;
+
+/** Gives the parts of a plan what they leave out and the solved truck knows. */
+final class TruckFill {
+  /** Key of a part that names the mounts it is made for. */
+  static final String MOUNT = "mount";
+  /** Key of a tray that says where along the truck its middle lies. */
+  static final String X = "x";
+
+  private final String file;
+  private final TruckFit fit;
+  private final List<Fault> faults;
+
+  TruckFill(String file, TruckFit fit, List<Fault> faults) {
+    this.file = file;
+    this.fit = fit;
+    this.faults = faults;
+  }
+
+  /** The shelf with the truck's rails at each mount laid over it. */
+  static Shelf shelf(Shelf shelf, TruckFit fit) {
+    StringBuilder rows = new StringBuilder("[source.measured]\nkind = \"user\"\ntext = \"The plan's table rail\"\n"
+        + "[rails]\nsource = \"measured\"\nrow = [\n");
+    fit.truck().mounts().forEach(mount -> {
+      outrigger.presets.Rail rail = fit.truck().rails().section(mount.record().x());
+      rows.append("{ name = \"").append(railName(mount)).append("\", form = \"").append(rail.form()).append("\", height = ")
+          .append(rail.height()).append(", web = ").append(rail.web()).append(", flange = ").append(rail.flange())
+          .append(", spacing = ").append(rail.spacing()).append(" },\n");
+    });
+    return fit.truck().mounts().isEmpty() ? shelf : shelf.withText("the plan's rails", rows.append("]\n").toString());
+  }
+
+  private static String railName(Told<outrigger.generator.truck.MountParams> mount) {
+    return "truck-" + mount.record().name();
+  }
+
+  /** Whether a part may carry a key that is none of its parameters. */
+  static boolean isPlaceKey(String kind, String key) {
+    return kind.equals("body-mount") && key.equals(MOUNT) || kind.equals("electronics-tray") && key.equals(X);
+  }
+
+  /** The requests a part's request makes on this truck. */
+  <P extends Record> List<Request<?>> fill(Request<P> request, TomlTable table, boolean isNamed) {
+    return switch (request.accessory().kind()) {
+      case "body-mount" -> mounts(request, table, isNamed);
+      case "bumper-spacer" -> List.of(spacer(request));
+      case "electronics-tray" -> List.of(tray(request, table));
+      default -> List.of(request);
+    };
+  }
+
+  private <P extends Record> List<Request<?>> mounts(Request<P> request, TomlTable table, boolean isNamed) {
+    boolean isOwn = isGiven(request, "height") && !table.contains(List.of(MOUNT));
+    if (fit.sites().isEmpty() && !table.contains(List.of(MOUNT)) || isOwn) {
+      return List.of(request);
+    }
+    List<String> wanted = wanted(table);
+    List<Request<?>> all = new ArrayList<>();
+    for (Site site : fit.sites()) {
+      String station = site.mount().record().name();
+      if (wanted.isEmpty() || wanted.contains(station)) {
+        String side = Texts.choice(site.side());
+        String name = !isNamed ? site.name() : wanted.size() == 1 ? request.name() + "-" + side
+            : request.name() + "-" + site.name();
+        Choice choice = fit.choices().get(site);
+        Map<String, String> solved = new LinkedHashMap<>();
+        solved.put("side", side);
+        solved.put("mounting", Texts.choice(site.mount().record().mounting()));
+        solved.put("rail", railName(site.mount()));
+        solved.put("height", Texts.number(fit.heights().get(site).head()));
+        solved.put("reach", Texts.number(site.mount().record().reach()));
+        solved.put("magnet", choice.magnet().name());
+        solved.put("stack", String.valueOf(choice.stack()));
+        solved.put("pole", Texts.choice(fit.pole(site)));
+        all.add(with(new Request<>(name, request.accessory(), request.values(), request.where(), request.limits()), solved,
+            site.mount().where()));
+      }
+    }
+    return all;
+  }
+
+  private List<String> wanted(TomlTable table) {
+    List<String> names = new ArrayList<>();
+    Object value = table.get(List.of(MOUNT));
+    if (value instanceof String name) {
+      names.add(name);
+    } else if (value instanceof TomlArray array) {
+      array.toList().forEach(one -> names.add(String.valueOf(one)));
+    } else if (value != null) {
+      Origin where = TomlText.place(file, table, MOUNT);
+      faults.add(new Fault("", MOUNT, MOUNT + " is " + TomlText.noun(value) + " (" + where.words() + ")", "", "",
+          "Give the name of a mount, or a list of them.", where));
+    }
+    List<String> known = fit.truck().mounts().stream().map(m -> m.record().name()).toList();
+    for (String name : names) {
+      if (!known.contains(name)) {
+        Origin where = TomlText.place(file, table, MOUNT);
+        faults.add(new Fault("", MOUNT, "there is no mount " + Texts.quoted(name) + " (" + where.words() + ")", name, "",
+            NearMiss.advice(name, known), where));
+      }
+    }
+    return names;
+  }
+
+  private <P extends Record> Request<P> spacer(Request<P> request) {
+    if (fit.bumper().isEmpty() || isGiven(request, "thickness") || isGiven(request, "set")) {
+      return request;
+    }
+    return with(request, Map.of("thickness", Texts.number(fit.bumper().get().spacer())),
+        fit.truck().bumper().orElseThrow().where());
+  }
+
+  private <P extends Record> Request<P> tray(Request<P> request, TomlTable table) {
+    double half = length(request.values(), "length") / 2;
+    double middle = place(table).orElse(fit.truck().rail().record().front() - fit.truck().rail().record().length() / 2);
+    Map<String, String> solved = new LinkedHashMap<>();
+    double spacing = fit.truck().rails().narrowest(middle - half, middle + half);
+    solved.put("rail-spacing", Texts.number(Math.floor(spacing * 1000) / 1000));
+    solved.put("rail-height", Texts.number(Math.min(fit.truck().rails().at(middle - half).height(),
+        fit.truck().rails().at(middle + half).height())));
+    return with(request, solved, fit.truck().rail().where());
+  }
+
+  private Optional<Double> place(TomlTable table) {
+    Object value = table.get(List.of(X));
+    if (value == null) {
+      return Optional.empty();
+    }
+    LengthText.Result read = LengthText.parse(TomlText.text(value).orElse("?"));
+    if (!read.isNumber()) {
+      Origin where = TomlText.place(file, table, X);
+      faults.add(new Fault("", X, X + " is no length (" + where.words() + ")", "", "",
+          "Give the x of the tray's middle, such as -90.", where));
+      return Optional.empty();
+    }
+    return Optional.of(read.value().getAsDouble());
+  }
+
+  private static double length(ParamValues<?> values, String key) {
+    return LengthText.parse(values.given(key).text()).value().orElse(0);
+  }
+
+  private static boolean isGiven(Request<?> request, String key) {
+    return request.values().given(key).origin().kind() != Origin.Kind.DEFAULT;
+  }
+
+  private static <P extends Record> Request<P> with(Request<P> request, Map<String, String> solved, Origin source) {
+    Origin origin = new Origin(Origin.Kind.SOLVED, source.name(), source.line(), source.column());
+    ParamValues<P> values = request.values();
+    for (Map.Entry<String, String> one : solved.entrySet()) {
+      values = values.with(one.getKey(), Given.of(one.getValue(), origin));
+    }
+    return new Request<>(request.name(), request.accessory(), values, request.where(), request.limits());
+  }
+}
