@@ -26,7 +26,8 @@ final class EdgeMatcher {
   void match() {
     LongMap map = edgeMap();
     Set<Integer> corners = new HashSet<>();
-    for (int g : outline.groups()) {
+    for (int k = 0; k < outline.groups().size(); k++) {
+      int g = outline.groups().get(k);
       IntList edges = outline.edges(g);
       for (int i = 0; i < edges.size(); i += 2) {
         if (map.get(LongMap.edge(edges.get(i + 1), edges.get(i))) < 0) {
@@ -43,7 +44,8 @@ final class EdgeMatcher {
 
   private LongMap edgeMap() {
     LongMap map = new LongMap(64);
-    for (int g : outline.groups()) {
+    for (int k = 0; k < outline.groups().size(); k++) {
+      int g = outline.groups().get(k);
       IntList edges = outline.edges(g);
       for (int i = 0; i < edges.size(); i += 2) {
         if (map.put(LongMap.edge(edges.get(i), edges.get(i + 1)), g) >= 0) {
@@ -59,7 +61,8 @@ final class EdgeMatcher {
   }
 
   private void checkAll(LongMap map) {
-    for (int g : outline.groups()) {
+    for (int k = 0; k < outline.groups().size(); k++) {
+      int g = outline.groups().get(k);
       IntList edges = outline.edges(g);
       for (int i = 0; i < edges.size(); i += 2) {
         if (map.get(LongMap.edge(edges.get(i + 1), edges.get(i))) < 0) {
@@ -73,7 +76,8 @@ final class EdgeMatcher {
   private void split(Set<Integer> corners, LongMap map) {
     List<Integer> byX = new ArrayList<>(corners);
     byX.sort(Comparator.<Integer>comparingDouble(c -> outline.point(c).rough(0)).thenComparingInt(c -> c));
-    for (int g : List.copyOf(groupList())) {
+    for (int k = 0; k < outline.groups().size(); k++) {
+      int g = outline.groups().get(k);
       IntList edges = outline.edges(g);
       IntList result = new IntList();
       for (int i = 0; i < edges.size(); i += 2) {
@@ -88,12 +92,6 @@ final class EdgeMatcher {
       }
       outline.replace(g, result);
     }
-  }
-
-  private List<Integer> groupList() {
-    List<Integer> list = new ArrayList<>();
-    outline.groups().forEach(list::add);
-    return list;
   }
 
   private void splitEdge(int a, int b, List<Integer> corners, IntList result) {

@@ -1,6 +1,7 @@
 package outrigger.shapes.mesh;
 
 import outrigger.shapes.exact.ExactPoint;
+import outrigger.shapes.exact.Sign;
 import outrigger.shapes.mesh.Outline.IntList;
 
 /**
@@ -24,12 +25,13 @@ final class FaceTriangulator {
 
   /** All facets of all groups, three vertices each, counter-clockwise seen from outside. */
   IntList triangulate() {
-    for (int group : outline.groups()) {
+    for (int i = 0; i < outline.groups().size(); i++) {
+      int group = outline.groups().get(i);
       Interrupt.check();
       IntList edges = outline.edges(group);
       if (edges.size() == 6) {
         addTriangle(edges);
-      } else {
+      } else if (edges.size() != 8 || !addQuadrangle(group, edges)) {
         addFaces(group, edges);
       }
     }
@@ -40,6 +42,47 @@ final class FaceTriangulator {
     int a = edges.get(0);
     int b = edges.get(1);
     add(a, b, edges.get(2) == b ? edges.get(3) : edges.get(5));
+  }
+
+  /** Cuts one convex quadrangle along its better diagonal; false where the edges are something else. */
+  private boolean addQuadrangle(int group, IntList edges) {
+    int[] loop = new int[4];
+    loop[0] = edges.get(0);
+    for (int i = 1; i < 4; i++) {
+      loop[i] = after(edges, loop[i - 1]);
+    }
+    if (after(edges, loop[3]) != loop[0] || loop[2] == loop[0] || loop[3] == loop[1]) {
+      return false;
+    }
+    var plane = outline.plane(group);
+    int u = Sheet.firstAxis(plane);
+    int v = Sheet.secondAxis(plane);
+    int way = Outline.isUp(group) ? 1 : -1;
+    for (int i = 0; i < 4; i++) {
+      if (way * ExactPoint.turn(point(loop, i), point(loop, i + 1), point(loop, i + 2), u, v) <= 0) {
+        return false;
+      }
+    }
+    int side = Sign.inCircle(point(loop, 0).grid(u), point(loop, 0).grid(v), point(loop, 1).grid(u),
+        point(loop, 1).grid(v), point(loop, 2).grid(u), point(loop, 2).grid(v), point(loop, 3).grid(u),
+        point(loop, 3).grid(v));
+    int first = way * side > 0 ? 1 : 0;
+    add(loop[first], loop[first + 1], loop[first + 2]);
+    add(loop[first + 2], loop[(first + 3) % 4], loop[first]);
+    return true;
+  }
+
+  private ExactPoint point(int[] loop, int i) {
+    return outline.point(loop[i % loop.length]);
+  }
+
+  private static int after(IntList edges, int vertex) {
+    for (int i = 0; i < edges.size(); i += 2) {
+      if (edges.get(i) == vertex) {
+        return edges.get(i + 1);
+      }
+    }
+    throw new IllegalStateException("an outline ends");
   }
 
   private void addFaces(int group, IntList edges) {

@@ -1,12 +1,7 @@
 package outrigger.shapes.mesh;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
-import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.TreeMap;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.Plane;
 import outrigger.shapes.num.Grid;
@@ -21,13 +16,15 @@ import outrigger.shapes.num.ShapeException;
  */
 final class Outline {
   private final Faces faces;
-  private final Map<ExactPoint, Integer> numbers = new HashMap<>();
-  private final List<ExactPoint> points = new ArrayList<>();
-  private final Map<Integer, IntList> groups = new TreeMap<>();
+  private final PointNumbers points = new PointNumbers();
+  /** Edges by group; null where a group has none. */
+  private final IntList[] byGroup;
+  private final IntList groups = new IntList();
   private boolean[] bends = new boolean[0];
 
   Outline(Faces faces) {
     this.faces = faces;
+    byGroup = new IntList[2 * faces.planeCount()];
   }
 
   /** Number of the faces of a plane that look up or down it. */
@@ -44,35 +41,34 @@ final class Outline {
   }
 
   ExactPoint point(int vertex) {
-    return points.get(vertex);
+    return points.point(vertex);
   }
 
   int vertexCount() {
     return points.size();
   }
 
-  Iterable<Integer> groups() {
-    return groups.keySet();
+  /** All groups that have edges, in order once simplified. */
+  IntList groups() {
+    return groups;
   }
 
   /** Edges of a group: start, end, start, end, ... */
   IntList edges(int group) {
-    return groups.get(group);
+    return byGroup[group];
   }
 
   int vertex(ExactPoint p) {
-    Integer n = numbers.putIfAbsent(p, points.size());
-    if (n == null) {
-      points.add(p);
-      return points.size() - 1;
-    }
-    return n;
+    return points.number(p);
   }
 
   void add(int group, int from, int to) {
-    IntList edges = groups.computeIfAbsent(group, g -> new IntList());
-    edges.add(from);
-    edges.add(to);
+    if (byGroup[group] == null) {
+      byGroup[group] = new IntList();
+      groups.add(group);
+    }
+    byGroup[group].add(from);
+    byGroup[group].add(to);
   }
 
   /** Adds the outline of a labelled sheet. */
@@ -97,13 +93,15 @@ final class Outline {
   void simplify() {
     bends = new boolean[points.size()];
     Links links = new Links(points.size());
-    for (int g : groups.keySet()) {
-      links.load(groups.get(g));
-      markBends(g, links);
+    groups.sort();
+    for (int i = 0; i < groups.size(); i++) {
+      links.load(byGroup[groups.get(i)]);
+      markBends(groups.get(i), links);
     }
-    for (Map.Entry<Integer, IntList> entry : groups.entrySet()) {
-      links.load(entry.getValue());
-      entry.setValue(straightened(entry.getValue(), links));
+    for (int i = 0; i < groups.size(); i++) {
+      int g = groups.get(i);
+      links.load(byGroup[g]);
+      byGroup[g] = straightened(byGroup[g], links);
     }
     new EdgeMatcher(this).match();
   }
@@ -142,7 +140,7 @@ final class Outline {
     Plane plane = faces.plane(planeOf(group));
     int u = Sheet.firstAxis(plane);
     int v = Sheet.secondAxis(plane);
-    IntList edges = groups.get(group);
+    IntList edges = byGroup[group];
     for (int i = 0; i < edges.size(); i += 2) {
       int a = edges.get(i);
       if (!bends[a]) {
@@ -178,7 +176,7 @@ final class Outline {
   }
 
   void replace(int group, IntList edges) {
-    groups.put(group, edges);
+    byGroup[group] = edges;
   }
 
   /** A growing list of ints. */
@@ -199,6 +197,10 @@ final class Outline {
 
     int size() {
       return size;
+    }
+
+    void sort() {
+      Arrays.sort(items, 0, size);
     }
 
     int[] toArray() {
