@@ -111,7 +111,7 @@ final class Faces {
   int add(Polyhedron polyhedron) {
     int base = addVertices(polyhedron.xyz());
     int first = faces.size();
-    for (int[][] loops : polyhedron.faces()) {
+    for (int[][] loops : FlatFaces.of(polyhedron)) {
       addFace(loops, base);
     }
     linkAcross(first);
