@@ -51,7 +51,8 @@ final class LeafBuilder {
     return new Polyhedron(xyz, placement.mirrors() ? reversed(polyhedron.faces()) : polyhedron.faces());
   }
 
-  private static List<int[][]> reversed(List<int[][]> faces) {
+  /** The same faces seen from the other side. */
+  static List<int[][]> reversed(List<int[][]> faces) {
     List<int[][]> result = new ArrayList<>(faces.size());
     for (int[][] loops : faces) {
       int[][] back = new int[loops.length][];
