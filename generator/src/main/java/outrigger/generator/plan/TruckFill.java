@@ -142,7 +142,7 @@ final class TruckFill {
     solved.put("rail-spacing", Texts.number(Math.floor(spacing * 1000) / 1000));
     solved.put("rail-height", Texts.number(Math.min(fit.truck().rails().at(middle - half).height(),
         fit.truck().rails().at(middle + half).height())));
-    return with(request, solved, fit.truck().rail().where());
+    return with(request, solved, fit.truck().rail().where()).at(middle);
   }
 
   private Optional<Double> place(TomlTable table) {
