@@ -143,9 +143,9 @@ public final class Mesher {
       int x = mesh.x(v);
       int y = mesh.y(v);
       int z = mesh.z(v);
-      xyz[3 * v] = PolyhedronBuilder.onGrid(along(p.xx(), p.xy(), p.xz(), x, y, z) + Grid.fromMm(p.tx()));
-      xyz[3 * v + 1] = PolyhedronBuilder.onGrid(along(p.yx(), p.yy(), p.yz(), x, y, z) + Grid.fromMm(p.ty()));
-      xyz[3 * v + 2] = PolyhedronBuilder.onGrid(along(p.zx(), p.zy(), p.zz(), x, y, z) + Grid.fromMm(p.tz()));
+      LeafBuilder.set(xyz, 3 * v, along(p.xx(), p.xy(), p.xz(), x, y, z) + Grid.fromMm(p.tx()),
+          along(p.yx(), p.yy(), p.yz(), x, y, z) + Grid.fromMm(p.ty()),
+          along(p.zx(), p.zy(), p.zz(), x, y, z) + Grid.fromMm(p.tz()));
     }
     int[] corners = mesh.corners();
     if (p.mirrors()) {

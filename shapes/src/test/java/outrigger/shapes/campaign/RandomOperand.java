@@ -20,19 +20,23 @@ import outrigger.shapes.solid.Solid;
 final class RandomOperand {
   private final Random random;
   private final int reach;
+  private final int flush;
 
   /**
    * @param reach whole millimetres that operands' origins lie within, either way
+   * @param flush one in so many is placed so that it may meet others exactly; the rest anywhere
    */
-  RandomOperand(Random random, int reach) {
+  RandomOperand(Random random, int reach, int flush) {
     this.random = random;
     this.reach = reach;
+    this.flush = flush;
   }
 
   /** An operand that has to do with none before it, or two that touch or nearly do. */
   List<Solid> draw() {
     int kind = random.nextInt(20);
-    return kind == 19 ? tangent() : List.of(kind < 6 ? box() : placed(kind < 9 ? cylinder() : formed(kind)));
+    boolean close = kind == 19 && random.nextInt(flush * flush) == 0;
+    return close ? tangent() : List.of(kind < 6 || kind == 19 ? box() : placed(kind < 9 ? cylinder() : formed(kind)));
   }
 
   /** An operand that shares something with another: all of it, a face, an edge, a corner, or nearly so. */
@@ -143,6 +147,9 @@ final class RandomOperand {
 
   private double spot() {
     int mm = random.nextInt(2 * reach + 1) - reach;
+    if (random.nextInt(flush) != 0) {
+      return mm + random.nextDouble();
+    }
     return switch (random.nextInt(10)) {
       case 0 -> mm + step();
       case 1 -> mm + 0.5;
