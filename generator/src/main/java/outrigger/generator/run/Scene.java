@@ -13,6 +13,7 @@ import outrigger.generator.clash.Spot;
 import outrigger.generator.clash.ToolWay;
 import outrigger.generator.fit.TruckFit;
 import outrigger.generator.joint.Chosen;
+import outrigger.generator.joint.Joint;
 import outrigger.generator.joint.ScrewPlace;
 import outrigger.generator.layout.Laid;
 import outrigger.generator.truck.BetweenParams;
@@ -27,6 +28,8 @@ import outrigger.shapes.solid.Solid;
 /** Everything that has a place on a truck: parts, rails, items, keep-outs, screws and the ways of tools to them. */
 final class Scene {
   private static final String HEXAGON = "hexagon";
+  /** The member of a joint that is the rail. */
+  private static final String WEB = "web";
 
   private final TruckFit fit;
   private final List<Placed> placed;
@@ -99,9 +102,9 @@ final class Scene {
 
   private void screw(String name, Placed part, Chosen chosen, ScrewPlace place) {
     Screw screw = chosen.of().joint().screw();
-    Spot under = spot(part.pose(), place.x(), place.y(), place.z());
     Spot tip = way(part.pose(), place);
     Spot back = new Spot(-tip.x(), -tip.y(), -tip.z());
+    Spot under = spot(part.pose(), place.x(), place.y(), place.z()).along(back, gap(chosen.of().joint()));
     Solid shank = Prism.of(Profile.post(screw.diameter()), 0, chosen.length()).place(Along.from(under, tip));
     add(new Element(name + " shank", Sort.SHANK, name, Set.of(part.name()), shank));
     Spot top = under;
@@ -112,6 +115,13 @@ final class Scene {
     }
     ways.add(screw.drive().equals(HEXAGON) ? ToolWay.hexagon(name, top, back, screw.driveSize())
         : ToolWay.driver(name, top, back, screw.headDiameter()));
+  }
+
+  /**
+   * How far a head on the rail stands off where it comes to lie once tightened: a part is drawn in the middle of its play.
+   */
+  private static double gap(Joint joint) {
+    return joint.grip().get(0).name().equals(WEB) ? (joint.mostGrip() - joint.leastGrip()) / 2 : 0;
   }
 
   private static Spot way(Placement p, ScrewPlace place) {
