@@ -1,5 +1,6 @@
 package outrigger.generator.clash;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -28,5 +29,19 @@ public record ClashReport(List<Clash> clashes, List<Near> near, List<Reach> reac
   /** Pairs that touch and are not meant to. */
   public List<Near> touches() {
     return near.stream().filter(Near::isTouch).toList();
+  }
+
+  /** The working, one sentence a line: clashes, heads out of reach, touches, then the nearest that is free. */
+  public List<String> lines() {
+    List<String> lines = new ArrayList<>();
+    clashes.forEach(clash -> lines.add("Clash: " + clash.words()));
+    reaches.stream().filter(reach -> !reach.isOpen()).forEach(reach -> lines.add("Out of reach: " + reach.words()));
+    reaches.stream().filter(Reach::needsBentKey).forEach(reach -> lines.add("Bent key only: " + reach.words()));
+    touches().forEach(touch -> lines.add("Touch: " + touch.words()));
+    long open = reaches.stream().filter(Reach::isOpen).count();
+    lines.add(pairs + " pairs of " + elements + " things looked at: " + clashes.size() + " clash, " + open + " of "
+        + reaches.size() + " screw heads can be reached.");
+    near.stream().filter(one -> one.distance() > 0).findFirst().ifPresent(one -> lines.add("Nearest: " + one.words()));
+    return lines;
   }
 }

@@ -1,7 +1,6 @@
 package outrigger.generator.clash;
 
 import java.util.Set;
-import outrigger.shapes.num.Axis;
 import outrigger.shapes.profile.Profile;
 import outrigger.shapes.solid.Prism;
 import outrigger.shapes.solid.Solid;
@@ -11,13 +10,12 @@ import outrigger.shapes.solid.Solid;
  *
  * @param screw name of the screw, the group of its head and shank
  * @param head middle of the head's outer face
- * @param axis the axis of truck the screw lies along
- * @param sign +1 where the tool comes from greater coordinates, -1 where from lesser
+ * @param direction away from the head along the screw, length 1
  * @param diameter room round the axis that the tool takes, mm
  * @param length straight length wanted, as of a screwdriver's blade, mm
  * @param bent straight length that will do for a bent key's short arm, mm; as the length where there is no bent tool
  */
-public record ToolWay(String screw, Spot head, Axis axis, int sign, double diameter, double length, double bent) {
+public record ToolWay(String screw, Spot head, Spot direction, double diameter, double length, double bent) {
   /**
    * Short arm of a bent hexagon key in key widths: keys of 1.5 to 3 mm have arms of 14 to 24 mm; common practice, measure
    * the key at hand.
@@ -29,27 +27,19 @@ public record ToolWay(String screw, Spot head, Axis axis, int sign, double diame
   private static final double PLAY = 0.25;
 
   /** The way of a hexagon key, mm across flats. */
-  public static ToolWay hexagon(String screw, Spot head, Axis axis, int sign, double key) {
-    return new ToolWay(screw, head, axis, sign, 2 / Math.sqrt(3) * key + 2 * PLAY, BLADE, ARM_WIDTHS * key);
+  public static ToolWay hexagon(String screw, Spot head, Spot direction, double key) {
+    return new ToolWay(screw, head, direction, 2 / Math.sqrt(3) * key + 2 * PLAY, BLADE, ARM_WIDTHS * key);
   }
 
   /** The way of a screwdriver whose blade is no wider than the head, mm. */
-  public static ToolWay driver(String screw, Spot head, Axis axis, int sign, double headDiameter) {
-    return new ToolWay(screw, head, axis, sign, headDiameter, BLADE, BLADE);
+  public static ToolWay driver(String screw, Spot head, Spot direction, double headDiameter) {
+    return new ToolWay(screw, head, direction, headDiameter, BLADE, BLADE);
   }
 
   public ToolWay {
-    if (sign != 1 && sign != -1) {
-      throw new IllegalArgumentException("sign is " + sign);
-    }
     if (!(diameter > 0 && bent > 0 && bent <= length)) {
       throw new IllegalArgumentException("a way " + diameter + " wide and " + length + " or " + bent + " long");
     }
-  }
-
-  /** Its direction, away from the head. */
-  Spot direction() {
-    return new Spot(axis == Axis.X ? sign : 0, axis == Axis.Y ? sign : 0, axis == Axis.Z ? sign : 0);
   }
 
   /** The room it takes. */
@@ -58,12 +48,6 @@ public record ToolWay(String screw, Spot head, Axis axis, int sign, double diame
   }
 
   private Solid solid() {
-    Solid up = Prism.of(Profile.post(diameter), 0, length);
-    Solid along = switch (axis) {
-      case X -> up.turn(Axis.Y, sign * 90);
-      case Y -> up.turn(Axis.X, -sign * 90);
-      case Z -> sign > 0 ? up : up.mirror(Axis.Z);
-    };
-    return along.move(head.x(), head.y(), head.z());
+    return Prism.of(Profile.post(diameter), 0, length).place(Along.from(head, direction));
   }
 }

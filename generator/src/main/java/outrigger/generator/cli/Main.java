@@ -87,6 +87,7 @@ public final class Main {
     line.addSubcommand(MakeCommand.of(root, kinds));
     line.addSubcommand(new BatchCommand(root, kinds));
     line.addSubcommand(new HardwareCommand(root, kinds));
+    line.addSubcommand(PlanCommand.of(root));
     line.addSubcommand(new CheckCommand(root));
     line.addSubcommand("hold", HoldCommand.spec(root));
     line.addSubcommand("stack", StackCommand.spec(root));

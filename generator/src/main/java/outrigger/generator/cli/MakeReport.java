@@ -51,6 +51,7 @@ final class MakeReport {
     concerns(batch.parts()).forEach(console::line);
     working.fit().ifPresent(fit -> FitText.lines(fit).forEach(console::line));
     LayoutText.lines(working.layout()).forEach(console::line);
+    working.standing().ifPresent(standing -> standing.lines().forEach(console::line));
     int count = batch.parts().size();
     console.line(count + (count == 1 ? " part" : " parts") + ", every one proven sound, in " + folder
         + "; notes, poses and hardware in " + folder.resolve("manifest.json") + ".");

@@ -42,6 +42,6 @@ final class Root implements Command {
 
   @Override
   public int run(Console console) {
-    throw Arguments.missing("outrigger", "needs a command", "make, batch, check, hold, stack, presets or kinds");
+    throw Arguments.missing("outrigger", "needs a command", "make, batch, plan, check, hold, stack, presets or kinds");
   }
 }

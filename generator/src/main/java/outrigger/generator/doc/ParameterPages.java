@@ -8,6 +8,7 @@ import outrigger.generator.accessory.Accessory;
 import outrigger.generator.accessory.Kinds;
 import outrigger.generator.param.ParamSpec;
 import outrigger.generator.param.Parameter;
+import outrigger.generator.truck.Tables;
 
 /** Pages that list the parameters of each kind, in Markdown. */
 public final class ParameterPages {
@@ -19,7 +20,18 @@ public final class ParameterPages {
     for (Accessory<?> accessory : kinds.all()) {
       pages.put(accessory.kind() + ".md", page(accessory));
     }
+    pages.put("plan.md", plan());
     return pages;
+  }
+
+  private static String plan() {
+    List<String> lines = new ArrayList<>(List.of("# The truck in a plan", "",
+        "Tables of a plan that describe the truck; `outrigger plan new` writes them all. This page is generated."));
+    for (Tables.Declared table : Tables.ALL) {
+      lines.addAll(List.of("", "## `" + table.heading() + "`", "", table.about(), ""));
+      rows(lines, ParamSpec.of(table.type()).parameters());
+    }
+    return String.join("\n", lines) + "\n";
   }
 
   static String page(Accessory<?> accessory) {
@@ -31,13 +43,17 @@ public final class ParameterPages {
     lines.add("Each parameter is an option of `make " + accessory.kind() + "` (`--key VALUE`) and a key of a plan's part.");
     lines.add("Lengths are in mm unless they carry `in` or `thou`. This page is generated; see `DEVELOPERS.md`.");
     lines.add("");
+    rows(lines, ParamSpec.of(accessory.parameters()).parameters());
+    return String.join("\n", lines) + "\n";
+  }
+
+  private static void rows(List<String> lines, List<Parameter> parameters) {
     lines.add("| Key | Value | Allowed | Default | What it is |");
     lines.add("|---|---|---|---|---|");
-    for (Parameter p : ParamSpec.of(accessory.parameters()).parameters()) {
+    for (Parameter p : parameters) {
       lines.add("| `" + p.key() + "` | " + p.form().kind() + " | " + cell(ParameterWords.allowed(p)) + " | "
           + cell(p.defaultWords()) + " | " + cell(p.help()) + " |");
     }
-    return String.join("\n", lines) + "\n";
   }
 
   private static String cell(String text) {

@@ -134,6 +134,10 @@ public final class FitText {
       lines.add("  In " + (poles.wrong() == 1 ? "the one wrong place" : "all " + poles.wrong() + " wrong places")
           + " more pairs push than pull: the body fits only the right way round.");
     } else {
+      String all = fit.sites().size() + " of " + fit.sites().size();
+      if (poles.open().stream().noneMatch(words -> words.contains(all))) {
+        lines.add("  Set down on all its mounts it fits only the right way round: any other way more pairs push than pull.");
+      }
       lines.add("  Poles cannot shut out " + poles.open().size() + " of " + poles.wrong() + " wrong places ("
           + String.join("; ", poles.open()) + "): add a locating pin off the middle.");
     }

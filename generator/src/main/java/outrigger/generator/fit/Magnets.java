@@ -35,6 +35,7 @@ final class Magnets {
   private final Truck truck;
   private final Stock stock;
   private final Shelf shelf;
+  private final Map<List<Object>, Double> counted = new HashMap<>();
 
   Magnets(Truck truck, Stock stock, Shelf shelf) {
     this.truck = truck;
@@ -44,7 +45,9 @@ final class Magnets {
 
   /** What a station may take, the fewest and smallest first, those that hold only. */
   List<Choice> candidates(Told<MountParams> mount, Need need) {
-    return tried(mount, need, offered(mount)).stream().filter(c -> c.hold().holds()).sorted(ORDER).toList();
+    // Where there are any number of each, nothing but the best is ever taken.
+    return tried(mount, need, offered(mount)).stream().sorted(ORDER).filter(c -> holds(c, need))
+        .limit(isFromDrawer() ? Long.MAX_VALUE : 1).toList();
   }
 
   private static final Comparator<Choice> ORDER = Comparator.comparingInt(Choice::discs)
@@ -60,6 +63,18 @@ final class Magnets {
   /** Whether the drawer is known to hold magnets, so that only they are chosen from. */
   boolean isFromDrawer() {
     return stock.counts().keySet().stream().anyMatch(article -> article.endsWith(" magnet"));
+  }
+
+  private boolean holds(Choice choice, Need need) {
+    return counted(choice) >= need.most() && choice.hold().isSteelEnough();
+  }
+
+  /** What is counted on does not depend on the need; finding the weakest pull over the gap is what costs time. */
+  private double counted(Choice choice) {
+    HoldParams p = choice.hold().given();
+    List<Object> alike = List.of(choice.magnet(), choice.stack(), p.facing(), p.recess(), p.glue(), p.steelThickness(),
+        p.steelWidth());
+    return counted.computeIfAbsent(alike, key -> choice.hold().counted());
   }
 
   private int onHand(DiscMagnet magnet) {
@@ -111,12 +126,12 @@ final class Magnets {
   Fault noneHolds(Told<MountParams> mount, Need need) {
     List<Choice> tried = tried(mount, need, offered(mount));
     String key = mount.record().magnet().named().isPresent() ? "magnet" : "name";
-    Optional<Choice> best = tried.stream().max(Comparator.comparingDouble(c -> c.hold().margin()));
+    Optional<Choice> best = tried.stream().max(Comparator.comparingDouble(this::counted));
     String what = best.map(c -> "no magnet " + (isFromDrawer() ? "on hand " : "") + "holds this mount: it needs "
         + newton(need.most()) + ", the best is " + c.stack() + " x " + c.magnet().name() + " with " + newton(c.hold().counted())
         + " counted on").orElse("there is no magnet on hand to choose from");
     Optional<Choice> nearest = tried(mount, need, shelf.items(DiscMagnet.class)).stream()
-        .filter(c -> c.hold().holds()).min(ORDER);
+        .filter(c -> holds(c, need)).min(ORDER);
     String advice = nearest.map(c -> "The smallest that holds is " + c.stack() + " x " + c.magnet().name() + " ("
         + newton(c.hold().counted()) + ").").orElse("None of the table disc-magnets does: add mounts, close the gap, or "
         + "lower mass or shock.");
@@ -140,7 +155,7 @@ final class Magnets {
   /** What is wrong with a station's own values, if anything. */
   Optional<Fault> refused(Told<MountParams> mount, Need need) {
     try {
-      tried(mount, need, offered(mount));
+      tried(mount, need, offered(mount).stream().limit(1).toList());
       return mount.record().gap().isFree() ? Optional.of(mount.fault("gap", "gap cannot be solved: the hold depends on it",
           "Give it as " + Words.number(0.4) + " or as you measure it.")) : Optional.empty();
     } catch (BadDimension e) {

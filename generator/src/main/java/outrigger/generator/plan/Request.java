@@ -2,6 +2,7 @@ package outrigger.generator.plan;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 import outrigger.generator.accessory.Accessory;
 import outrigger.generator.param.Origin;
 import outrigger.generator.param.ParamValues;
@@ -15,11 +16,22 @@ import outrigger.shapes.print.Limit;
  * @param values what was given for its parameters, not yet checked
  * @param where where it was asked for
  * @param limits limits of printing set for it alone
+ * @param at x of its middle on the truck, where the plan or the solved truck says it
  */
 public record Request<P extends Record>(String name, Accessory<P> accessory, ParamValues<P> values, Origin where,
-    Map<Limit, Double> limits) {
+    Map<Limit, Double> limits, Optional<Double> at) {
   public Request {
     limits = Map.copyOf(limits);
+  }
+
+  /** One without a place of its own. */
+  public Request(String name, Accessory<P> accessory, ParamValues<P> values, Origin where, Map<Limit, Double> limits) {
+    this(name, accessory, values, where, limits, Optional.empty());
+  }
+
+  /** The same at a place along the truck. */
+  Request<P> at(double x) {
+    return new Request<>(name, accessory, values, where, limits, Optional.of(x));
   }
 
   /** One without limits of its own. */
@@ -32,6 +44,6 @@ public record Request<P extends Record>(String name, Accessory<P> accessory, Par
     Map<Limit, Double> both = new EnumMap<>(Limit.class);
     both.putAll(limits);
     both.putAll(more);
-    return new Request<>(name, accessory, values, where, both);
+    return new Request<>(name, accessory, values, where, both, at);
   }
 }

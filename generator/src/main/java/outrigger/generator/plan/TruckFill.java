@@ -16,6 +16,8 @@ import outrigger.generator.param.NearMiss;
 import outrigger.generator.param.Origin;
 import outrigger.generator.param.ParamValues;
 import outrigger.generator.param.Texts;
+import outrigger.generator.truck.RailForm;
+import outrigger.generator.truck.RailParams;
 import outrigger.generator.truck.Told;
 import outrigger.presets.LengthText;
 import outrigger.presets.Shelf;
@@ -135,10 +137,12 @@ final class TruckFill {
     double middle = place(table).orElse(fit.truck().rail().record().front() - fit.truck().rail().record().length() / 2);
     Map<String, String> solved = new LinkedHashMap<>();
     double spacing = fit.truck().rails().narrowest(middle - half, middle + half);
+    RailParams rail = fit.truck().rail().record();
+    solved.put("rail-web", Texts.number(rail.form() == RailForm.BOX ? rail.flange() : rail.web()));
     solved.put("rail-spacing", Texts.number(Math.floor(spacing * 1000) / 1000));
     solved.put("rail-height", Texts.number(Math.min(fit.truck().rails().at(middle - half).height(),
         fit.truck().rails().at(middle + half).height())));
-    return with(request, solved, fit.truck().rail().where());
+    return with(request, solved, fit.truck().rail().where()).at(middle);
   }
 
   private Optional<Double> place(TomlTable table) {

@@ -12,6 +12,7 @@ import outrigger.generator.accessory.Part;
 import outrigger.generator.joint.Fitted;
 import outrigger.generator.joint.HardwareList;
 import outrigger.generator.joint.Stock;
+import outrigger.generator.layout.Arrangement;
 import outrigger.generator.param.Fault;
 import outrigger.generator.param.Given;
 import outrigger.generator.param.InputException;
@@ -116,6 +117,7 @@ public final class Workshop {
       draft.parts().forEach(part -> fitted.add(
           new Fitted(draft.name(part), draft.request().name(), part.fixings(), draft.request().where())));
     }
+    fitted.addAll(BodyHalves.of(plan.fit()));
     return HardwareList.of(fitted, plan.stock(), plan.shelf());
   }
 
@@ -127,7 +129,10 @@ public final class Workshop {
    */
   public Working working(Plan plan) {
     List<Draft> drafts = drafts(plan);
-    return new Working(hardware(plan, drafts), new Rooms(plan, drafts).arrange(), plan.fit());
+    HardwareList hardware = hardware(plan, drafts);
+    Arrangement layout = new Rooms(plan, drafts).arrange();
+    return new Working(hardware, layout, plan.fit(),
+        plan.fit().map(fit -> new Stand(plan, fit, drafts, hardware, layout.laid()).standing()));
   }
 
   private List<Draft> drafts(Plan plan) {

@@ -22,9 +22,6 @@ import outrigger.shapes.solid.Solid;
 
 /** Screws of a joint as elements, and the ways of the tools to their heads. */
 final class ScrewShapes {
-  /** A direction counts as along an axis up to this far from it: rails taper by a few degrees. */
-  private static final double ALONG = Math.cos(Math.toRadians(15));
-
   private final Chosen chosen;
   private final Placement pose;
   private final Shelf shelf;
@@ -88,28 +85,16 @@ final class ScrewShapes {
       ScrewPlace p = joint().places().get(i).along(screw().isCountersunk() ? 0 : -screw().headHeight());
       Spot head = new Spot(pose.x(p.x(), p.y(), p.z()), pose.y(p.x(), p.y(), p.z()), pose.z(p.x(), p.y(), p.z()));
       String name = name(i);
-      way(direction(p)).ifPresent(way -> ways.add(screw().drive().equals("hexagon")
-          ? ToolWay.hexagon(name, head, way.axis(), way.sign(), screw().driveSize())
-          : ToolWay.driver(name, head, way.axis(), way.sign(), screw().headDiameter())));
+      Spot back = back(p);
+      ways.add(screw().drive().equals("hexagon") ? ToolWay.hexagon(name, head, back, screw().driveSize())
+          : ToolWay.driver(name, head, back, screw().headDiameter()));
     }
     return ways;
   }
 
-  /** The way the tip points, in truck axes. */
-  private Spot direction(ScrewPlace p) {
-    return new Spot(pose.x(p.dx(), p.dy(), p.dz()) - pose.tx(), pose.y(p.dx(), p.dy(), p.dz()) - pose.ty(),
-        pose.z(p.dx(), p.dy(), p.dz()) - pose.tz());
-  }
-
-  private record Way(Axis axis, int sign) {}
-
-  private static Optional<Way> way(Spot tip) {
-    if (Math.abs(tip.x()) > ALONG) {
-      return Optional.of(new Way(Axis.X, tip.x() > 0 ? -1 : 1));
-    }
-    if (Math.abs(tip.y()) > ALONG) {
-      return Optional.of(new Way(Axis.Y, tip.y() > 0 ? -1 : 1));
-    }
-    return Math.abs(tip.z()) > ALONG ? Optional.of(new Way(Axis.Z, tip.z() > 0 ? -1 : 1)) : Optional.empty();
+  /** Away from the tip, in truck axes. */
+  private Spot back(ScrewPlace p) {
+    return new Spot(pose.tx() - pose.x(p.dx(), p.dy(), p.dz()), pose.ty() - pose.y(p.dx(), p.dy(), p.dz()),
+        pose.tz() - pose.z(p.dx(), p.dy(), p.dz()));
   }
 }

@@ -93,7 +93,7 @@ class BadOptionsTest {
   @ParameterizedTest
   @CsvSource(delimiter = '|', quoteCharacter = '`', value = {
       "mak | outrigger: there is no command \"mak\". Did you mean make?",
-      "frobnicate | outrigger: there is no command \"frobnicate\". Known are: make, batch, hardware, check, hold, stack, presets, kinds.",
+      "frobnicate | outrigger: there is no command \"frobnicate\". Known are: make, batch, hardware, plan, check, hold, stack, presets, kinds.",
       "make hok | outrigger make: there is no kind \"hok\". Did you mean hook?",
       "make | outrigger make: needs a kind. Give one of: hook. For help: outrigger make --help.",
       "batch | outrigger batch: PLAN is missing. Write it such as outrigger batch PLAN.",

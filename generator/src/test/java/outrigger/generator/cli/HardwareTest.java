@@ -97,6 +97,20 @@ class HardwareTest {
     assertTrue(run.err().contains("screws"), run.err());
   }
 
+  /** A station on both rails: a disc in each mount and one over each in the body; steel takes the place of the latter. */
+  @Test
+  void hardware_truck_countsWhatTheBodyCarries() throws IOException {
+    String truck = "[body]\nmass = 60\n[on-hand]\nhardware = [\"8x3 magnet:8\"]\n[[mount]]\nname = \"a\"\nx = -40\n%s"
+        + "[[mount]]\nname = \"b\"\nx = 10\n%s[[part]]\nkind = \"body-mount\"\n";
+    String pairs = run(truck.formatted("magnet = \"8x3\"\n", "magnet = \"8x3\"\n"), "--csv").out();
+    assertTrue(pairs.contains("magnet,8x3 magnet,8,1,8,1,"), pairs);
+    assertTrue(pairs.contains("1 for the body over a-left"), pairs);
+    String steel = "magnet = \"8x3\"\nfacing = \"steel\"\nsteel = 3\nsteel-width = 16\n";
+    String discs = run(truck.formatted(steel, steel), "--csv").out();
+    assertTrue(discs.contains("magnet,8x3 magnet,4,1,8,0,"), discs);
+    assertTrue(discs.contains("other,steel 16 x 3 mm,4,1,0,5,"), discs);
+  }
+
   @Test
   void hardware_noScrewLongEnough_saysTheNearestThatWorksAndExits2() throws IOException {
     String plan = "[[part]]\nkind = \"bumper-spacer\"\nname = \"thick\"\nthickness = 30\n";

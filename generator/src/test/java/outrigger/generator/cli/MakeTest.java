@@ -125,7 +125,7 @@ class MakeTest {
   @Test
   void noCommand_isRefusedWithTheCommands() {
     Run run = Run.hook();
-    assertEquals("outrigger: needs a command. Give one of: make, batch, check, hold, stack, presets or kinds. For help: outrigger "
+    assertEquals("outrigger: needs a command. Give one of: make, batch, plan, check, hold, stack, presets or kinds. For help: outrigger "
         + "--help.\n", run.err());
     assertEquals(Exit.BAD_INPUT, run.exit());
   }

@@ -2,8 +2,10 @@ package outrigger.shapes.mesh;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import outrigger.shapes.num.Grid;
 import outrigger.shapes.num.Placement;
+import outrigger.shapes.num.ShapeException;
 import outrigger.shapes.solid.Faceted;
 import outrigger.shapes.solid.Prism;
 import outrigger.shapes.solid.Revolution;
@@ -44,14 +46,30 @@ final class LeafBuilder {
       double x = Grid.toMm(xyz[i]);
       double y = Grid.toMm(xyz[i + 1]);
       double z = Grid.toMm(xyz[i + 2]);
-      xyz[i] = Grid.fromMm(placement.x(x, y, z));
-      xyz[i + 1] = Grid.fromMm(placement.y(x, y, z));
-      xyz[i + 2] = Grid.fromMm(placement.z(x, y, z));
+      set(xyz, i, placement.x(x, y, z) * Grid.PER_MM, placement.y(x, y, z) * Grid.PER_MM,
+          placement.z(x, y, z) * Grid.PER_MM);
     }
     return new Polyhedron(xyz, placement.mirrors() ? reversed(polyhedron.faces()) : polyhedron.faces());
   }
 
-  private static List<int[][]> reversed(List<int[][]> faces) {
+  /**
+   * Sets a corner to whole grid units.
+   *
+   * @throws ShapeException if it lies beyond the grid
+   */
+  static void set(int[] xyz, int at, double x, double y, double z) {
+    if (!(Math.abs(x) <= Grid.LIMIT && Math.abs(y) <= Grid.LIMIT && Math.abs(z) <= Grid.LIMIT)) {
+      throw new ShapeException(String.format(Locale.ROOT,
+          "a corner of an operand lies at (%.3f, %.3f, %.3f) mm, outside the grid's range of +-%.0f mm", x * Grid.STEP,
+          y * Grid.STEP, z * Grid.STEP, Grid.LIMIT_MM), "Keep parts within that range about their own origin.");
+    }
+    xyz[at] = (int) x;
+    xyz[at + 1] = (int) y;
+    xyz[at + 2] = (int) z;
+  }
+
+  /** The same faces seen from the other side. */
+  static List<int[][]> reversed(List<int[][]> faces) {
     List<int[][]> result = new ArrayList<>(faces.size());
     for (int[][] loops : faces) {
       int[][] back = new int[loops.length][];

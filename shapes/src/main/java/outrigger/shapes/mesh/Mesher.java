@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import outrigger.shapes.num.Grid;
 import outrigger.shapes.num.Placement;
+import outrigger.shapes.num.ShapeException;
 import outrigger.shapes.solid.Common;
 import outrigger.shapes.solid.Cut;
 import outrigger.shapes.solid.Faceted;
@@ -19,14 +20,19 @@ import outrigger.shapes.solid.Union;
  * Evaluates a solid to a mesh on the grid.
  *
  * <p>Moves, mirrors and quarter turns are applied to the leaves, the sum of all moves of a leaf rounded to the grid
- * once. A solid turned by any other angle is meshed first and its corners rounded once where they come to lie; from
- * then on it is exact again, though what was a flat face may be bent by half a grid unit.
+ * once. A solid turned by any other angle is meshed first, its turned corners and its move rounded once each; from then
+ * on it is exact again, though what was a flat face may be bent by half a grid unit.
  */
 public final class Mesher {
-  private final Faces faces = new Faces();
+  private final List<Polyhedron> operands = new ArrayList<>();
+  private final List<Boolean> cutAway = new ArrayList<>();
   private final Membership.Tree tree = new Membership.Tree();
+  /** Whether what is being added is taken away from the whole. */
+  private boolean taken;
 
-  private Mesher() {}
+  private Mesher(Solid solid) {
+    add(solid, Placement.IDENTITY);
+  }
 
   /**
    * Evaluates a solid whole. The mesh is closed, with facets counter-clockwise seen from outside; no two facets cross.
@@ -36,9 +42,8 @@ public final class Mesher {
    * @throws java.util.concurrent.CancellationException if the thread is interrupted
    */
   public static Mesh mesh(Solid solid) {
-    Mesher mesher = new Mesher();
-    mesher.add(solid, Placement.IDENTITY);
-    return Settler.settle(Kernel.evaluate(mesher.faces, mesher.tree));
+    return new Mesher(solid).framed(
+        (faces, tree) -> Optional.of(Settler.settle(Kernel.evaluate(faces, tree)))).orElseThrow();
   }
 
   /**
@@ -48,9 +53,26 @@ public final class Mesher {
    * @throws outrigger.shapes.num.ShapeException as {@link #mesh} does, but not for a solid without volume
    */
   public static Optional<Mesh> meshIfAny(Solid solid) {
-    Mesher mesher = new Mesher();
-    mesher.add(solid, Placement.IDENTITY);
-    return Settler.settleAny(Kernel.evaluateAny(mesher.faces, mesher.tree));
+    return new Mesher(solid).framed((faces, tree) -> Settler.settleAny(Kernel.evaluateAny(faces, tree)));
+  }
+
+  /** Evaluates all operands together. */
+  private interface Evaluation {
+    Optional<Mesh> of(Faces faces, Membership.Tree tree);
+  }
+
+  /** In the operands' own frame; where that is refused, once more as they are given, so that places are told right. */
+  private Optional<Mesh> framed(Evaluation evaluation) {
+    Frame frame = Frame.of(operands, cutAway);
+    Faces faces = new Faces();
+    operands.forEach(p -> faces.add(frame.in(p)));
+    try {
+      return evaluation.of(faces, tree).map(frame::out);
+    } catch (ShapeException refusal) {
+      Faces given = new Faces();
+      operands.forEach(given::add);
+      return evaluation.of(given, tree);
+    }
   }
 
   /** Adds an expression's operands and nodes; returns its node. */
@@ -62,9 +84,11 @@ public final class Mesher {
     } else if (solid instanceof Common common) {
       return tree.node(Membership.Kind.COMMON, addAll(common.solids(), placement));
     } else if (solid instanceof Cut cut) {
-      List<Solid> all = new ArrayList<>(List.of(cut.solid()));
-      all.addAll(cut.cutters());
-      return tree.node(Membership.Kind.CUT, addAll(all, placement));
+      List<Integer> nodes = new ArrayList<>(List.of(add(cut.solid(), placement)));
+      taken = !taken;
+      nodes.addAll(addAll(cut.cutters(), placement));
+      taken = !taken;
+      return tree.node(Membership.Kind.CUT, nodes);
     } else if (solid instanceof Prism prism) {
       return addOperand(LeafBuilder.prism(prism), placement);
     } else if (solid instanceof Revolution revolution) {
@@ -95,7 +119,8 @@ public final class Mesher {
   }
 
   private int addOperand(Polyhedron polyhedron, Placement placement) {
-    faces.add(LeafBuilder.place(polyhedron, placement.onGrid()));
+    operands.add(LeafBuilder.place(polyhedron, placement.onGrid()));
+    cutAway.add(taken);
     return tree.operand();
   }
 
@@ -105,15 +130,22 @@ public final class Mesher {
     return moved;
   }
 
+  /** A row of a turn times a corner, rounded; the row turned round gives the same turned round, halves included. */
+  private static long along(double rx, double ry, double rz, int x, int y, int z) {
+    boolean back = rx != 0 ? rx < 0 : ry != 0 ? ry < 0 : rz < 0;
+    double at = rx * x + ry * y + rz * z;
+    return back ? -(long) Math.floor(0.5 - at) : (long) Math.floor(at + 0.5);
+  }
+
   private static Polyhedron turned(Mesh mesh, Placement p) {
     int[] xyz = new int[3 * mesh.vertexCount()];
     for (int v = 0; v < mesh.vertexCount(); v++) {
-      double x = Grid.toMm(mesh.x(v));
-      double y = Grid.toMm(mesh.y(v));
-      double z = Grid.toMm(mesh.z(v));
-      xyz[3 * v] = Grid.fromMm(p.x(x, y, z));
-      xyz[3 * v + 1] = Grid.fromMm(p.y(x, y, z));
-      xyz[3 * v + 2] = Grid.fromMm(p.z(x, y, z));
+      int x = mesh.x(v);
+      int y = mesh.y(v);
+      int z = mesh.z(v);
+      LeafBuilder.set(xyz, 3 * v, along(p.xx(), p.xy(), p.xz(), x, y, z) + Grid.fromMm(p.tx()),
+          along(p.yx(), p.yy(), p.yz(), x, y, z) + Grid.fromMm(p.ty()),
+          along(p.zx(), p.zy(), p.zz(), x, y, z) + Grid.fromMm(p.tz()));
     }
     int[] corners = mesh.corners();
     if (p.mirrors()) {

@@ -133,9 +133,27 @@ final class PlanarPoints {
     return clear != 0 || shareLine(a, b, c) ? clear : ExactPoint.turn(points[a], points[b], points[c], u, v);
   }
 
-  /** Whether d, rounded to the grid, lies inside the circle through a, b, c, rounded too and counter-clockwise. */
+  /**
+   * Whether d, rounded to the grid, lies inside the circle through a, b, c, rounded too and counter-clockwise. Of four
+   * points on one circle the least, by its first coordinate and then its second, keeps its diagonal, as if it stood a
+   * breath farther in: so the triangulation does not depend on the order in which points came.
+   */
   boolean isInCircle(int a, int b, int c, int d) {
-    return Sign.inCircle(pu[a], pv[a], pu[b], pv[b], pu[c], pv[c], pu[d], pv[d]) > 0;
+    int in = Sign.inCircle(pu[a], pv[a], pu[b], pv[b], pu[c], pv[c], pu[d], pv[d]);
+    return in > 0 || in == 0 && roundTurn(c, a, d) > 0 && roundTurn(d, b, c) > 0 && roundTurn(a, b, c) > 0
+        && roundTurn(b, a, d) > 0 && isLess(lesser(c, d), lesser(a, b));
+  }
+
+  private int roundTurn(int a, int b, int c) {
+    return Sign.turn(pu[a], pv[a], pu[b], pv[b], pu[c], pv[c]);
+  }
+
+  private int lesser(int a, int b) {
+    return isLess(a, b) ? a : b;
+  }
+
+  private boolean isLess(int a, int b) {
+    return pu[a] < pu[b] || pu[a] == pu[b] && pv[a] < pv[b];
   }
 
   private void grow() {

@@ -9,6 +9,20 @@ package outrigger.shapes.num;
 public record Placement(double xx, double xy, double xz, double yx, double yy, double yz, double zx, double zy,
     double zz, double tx, double ty, double tz) {
 
+  /**
+   * Checks that all are numbers.
+   *
+   * @throws ShapeException if one is not, or is infinite
+   */
+  public Placement {
+    double sum = xx + xy + xz + yx + yy + yz + zx + zy + zz + tx + ty + tz;
+    if (!Double.isFinite(sum)) {
+      throw new ShapeException("a placement that turns or moves by something that is not a finite number: turn ("
+          + xx + " " + xy + " " + xz + ", " + yx + " " + yy + " " + yz + ", " + zx + " " + zy + " " + zz + "), move ("
+          + tx + ", " + ty + ", " + tz + ") mm", "Give finite angles and lengths.");
+    }
+  }
+
   /** Leaves everything where it is. */
   public static final Placement IDENTITY = new Placement(1, 0, 0, 0, 1, 0, 0, 0, 1, 0, 0, 0);
 

@@ -23,7 +23,7 @@ final class HangingWords {
   }
 
   /** Whether it stands out further than a ledge may without being held at both ends. */
-  boolean isLoose(Hanging hanging) {
+  private boolean isLoose(Hanging hanging) {
     return !hanging.starts() && hanging.depth() > specimen.limit(Limit.LEDGE);
   }
 

@@ -18,6 +18,7 @@ final class Hangings {
   private final double ledge;
   private final int[] parent;
   private final double[] depth;
+  private final double widest;
 
   private Hangings(List<Hang> hangs, Specimen specimen) {
     this.hangs = hangs;
@@ -25,6 +26,7 @@ final class Hangings {
     tangent = StrictMath.tan(StrictMath.toRadians(Math.min(89.9, specimen.limit(Limit.OVERHANG) + Undersides.PLAY)));
     ledge = specimen.limit(Limit.LEDGE);
     depth = new double[hangs.size()];
+    widest = hangs.stream().mapToDouble(hang -> hang.piece().maxX() - hang.piece().minX()).max().orElse(0);
     parent = new int[hangs.size()];
     for (int i = 0; i < parent.length; i++) {
       parent[i] = i;
@@ -48,25 +50,53 @@ final class Hangings {
   }
 
   private void join() {
-    int window = 0;
+    List<Integer> starts = new ArrayList<>();
     for (int i = 0; i < hangs.size(); i++) {
-      Hang hang = hangs.get(i);
-      while (hangs.get(window).layer() < hang.layer() - LOOK_BACK) {
-        window++;
+      if (i == 0 || hangs.get(i).layer() != hangs.get(i - 1).layer()) {
+        starts.add(i);
       }
       List<Hang> under = new ArrayList<>();
       double before = 0;
-      for (int j = window; j < i; j++) {
-        if (isOn(hang, hangs.get(j))) {
-          parent[Math.max(find(i), find(j))] = Math.min(find(i), find(j));
-          if (hangs.get(j).layer() < hang.layer()) {
-            under.add(hangs.get(j));
-            before = Math.max(before, depth[j]);
-          }
+      for (int row = starts.size() - 1; row >= 0
+          && hangs.get(starts.get(row)).layer() >= hangs.get(i).layer() - LOOK_BACK; row--) {
+        int end = row + 1 < starts.size() ? starts.get(row + 1) : i;
+        before = Math.max(before, joinTo(i, starts.get(row), end, under));
+      }
+      depth[i] = depth(hangs.get(i), before, under);
+    }
+  }
+
+  /** Joins a piece to those of one layer; the greatest depth among those it goes on from, which are collected. */
+  private double joinTo(int i, int from, int to, List<Hang> under) {
+    Hang hang = hangs.get(i);
+    double before = 0;
+    double last = hang.piece().maxX() + TOUCH;
+    for (int j = firstNear(hang, from, to); j < to && hangs.get(j).piece().minX() <= last; j++) {
+      if (isOn(hang, hangs.get(j))) {
+        parent[Math.max(find(i), find(j))] = Math.min(find(i), find(j));
+        if (hangs.get(j).layer() < hang.layer()) {
+          under.add(hangs.get(j));
+          before = Math.max(before, depth[j]);
         }
       }
-      depth[i] = depth(hang, before, under);
     }
+    return before;
+  }
+
+  /** The first piece of a layer, its pieces standing by least x, whose least x lies no further off than any is wide. */
+  private int firstNear(Hang hang, int from, int to) {
+    double least = hang.piece().minX() - TOUCH - widest;
+    int low = from;
+    int high = to;
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (hangs.get(middle).piece().minX() < least) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
   }
 
   /** Whether a piece goes on from a lower one, or one beside it: a layer apart at most, or steeper than the limit. */

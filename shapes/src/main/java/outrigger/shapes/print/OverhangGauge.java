@@ -28,7 +28,7 @@ final class OverhangGauge implements Gauge {
     double[] leans = undersides.leans();
     HangingWords words = new HangingWords(specimen, undersides);
     for (Hanging hanging : Hangings.of(hangs, specimen)) {
-      Optional<RoundRoof> roof = words.isLoose(hanging) ? RoundRoof.of(hanging, undersides, specimen.mesh())
+      Optional<RoundRoof> roof = !hanging.starts() && hanging.depth() > 0 ? RoundRoof.of(hanging, undersides, specimen.mesh())
           : Optional.empty();
       List<Concern> found = words.concerns(hanging, roof);
       roof.ifPresent(round -> facts.add(words.fact(round, hanging)));

@@ -72,8 +72,9 @@ final class WallGauge implements Gauge {
     if (Widths.isBelow(width, specimen.limit(line))) {
       return Optional.of(told(specimen, place, Severity.ERROR, line));
     }
-    // raised text and low ribs carry nothing: one line will do for them
-    return place.form() == NarrowPlace.Form.STRIP || !Widths.isBelow(width, specimen.limit(Limit.WALL)) ? Optional.empty()
+    // raised text, low ribs and webs between strokes, smaller than a wall is thick, carry nothing: one line will do for them
+    boolean carries = place.form() != NarrowPlace.Form.STRIP && place.area(wall) >= wall * wall;
+    return !carries || !Widths.isBelow(width, specimen.limit(Limit.WALL)) ? Optional.empty()
         : Optional.of(told(specimen, place, Severity.CAUTION, Limit.WALL));
   }
 

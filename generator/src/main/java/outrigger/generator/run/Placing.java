@@ -1,0 +1,108 @@
+package outrigger.generator.run;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import outrigger.generator.accessory.Part;
+import outrigger.generator.accessory.body.BodyMountParams;
+import outrigger.generator.accessory.body.Mounting;
+import outrigger.generator.accessory.body.Side;
+import outrigger.generator.accessory.spacer.SpacerParams;
+import outrigger.generator.accessory.spacer.SpacerPose;
+import outrigger.generator.accessory.tray.TrayParams;
+import outrigger.generator.accessory.tray.TrayPlace;
+import outrigger.generator.fit.Site;
+import outrigger.generator.fit.TruckFit;
+import outrigger.generator.param.ParamValues;
+import outrigger.generator.plan.Plan;
+import outrigger.generator.truck.BumperParams;
+import outrigger.generator.truck.Placed;
+import outrigger.generator.truck.RailForm;
+import outrigger.generator.truck.Rails;
+import outrigger.shapes.num.Axis;
+import outrigger.shapes.num.Placement;
+
+/** Puts parts where they go on the truck; axes of both stand in {@code accessory} and {@code truck}. */
+final class Placing {
+  private final Plan plan;
+  private final TruckFit fit;
+  private final Rails rails;
+  private final List<Placed> placed = new ArrayList<>();
+  private final List<String> unplaced = new ArrayList<>();
+
+  Placing(Plan plan, TruckFit fit, List<Draft> drafts) {
+    this.plan = plan;
+    this.fit = fit;
+    this.rails = fit.truck().rails();
+    drafts.forEach(this::place);
+  }
+
+  List<Placed> placed() {
+    return placed;
+  }
+
+  /** Names of parts of which the plan does not say where they go, or of which one of a set is used. */
+  List<String> unplaced() {
+    return unplaced;
+  }
+
+  private void place(Draft draft) {
+    Record record = draft.request().values().resolve(draft.request().name(), plan.shelf()).record();
+    for (Part part : draft.parts()) {
+      Optional<Placement> pose = pose(draft, part, record);
+      if (pose.isPresent()) {
+        ParamValues<?> values = draft.request().values();
+        placed.add(new Placed(draft.name(part), draft.request().accessory().kind(), part, values, record, pose.get()));
+      } else {
+        unplaced.add(draft.name(part));
+      }
+    }
+  }
+
+  private Optional<Placement> pose(Draft draft, Part part, Record record) {
+    if (record instanceof BodyMountParams mount) {
+      return fit.sites().stream().filter(site -> site.side() == mount.side()
+          && mount.rail().name().equals("truck-" + site.mount().record().name())).findFirst()
+          .map(site -> mount(site, mount, part));
+    }
+    if (record instanceof TrayParams tray) {
+      return draft.request().at().map(x -> tray(x, tray));
+    }
+    if (record instanceof SpacerParams spacer && spacer.set().isEmpty()) {
+      return fit.truck().bumper().map(bumper -> spacer(bumper.record(), spacer));
+    }
+    return Optional.empty();
+  }
+
+  /** From the web's inner face to its outer one, along Y. */
+  private double outer() {
+    return rails.params().form() == RailForm.BOX ? rails.params().flange() : rails.params().web();
+  }
+
+  private Placement mount(Site site, BodyMountParams p, Part part) {
+    boolean out = p.mounting() == Mounting.OUTBOARD;
+    int hand = site.side() == Side.LEFT ? 1 : -1;
+    double face = rails.at(site.x()).spacing() / 2 + (out ? outer() : 0);
+    double top = part.stated().get("screw-height") + p.rail().height() / 2;
+    double turn = (out == (hand > 0) ? 0 : 180) + hand * rails.toe(site.x());
+    return Placement.turn(Axis.Z, turn).then(Placement.move(site.x(), hand * face, -top));
+  }
+
+  private Placement tray(double x, TrayParams p) {
+    if (p.place() == TrayPlace.BETWEEN) {
+      return Placement.move(x, 0, -p.drop());
+    }
+    double half = p.length() / 2;
+    double widest = Math.max(rails.at(x - half).spacing(), rails.at(x + half).spacing());
+    double y = widest / 2 + outer() + p.clearance() + p.width() / 2;
+    return Placement.move(x, p.place() == TrayPlace.LEFT ? y : -y, -p.drop());
+  }
+
+  /** Thickness forward from the seat, length across, width upright. */
+  private static Placement spacer(BumperParams bumper, SpacerParams p) {
+    Placement upright = p.pose() == SpacerPose.FLAT
+        ? Placement.turn(Axis.X, 90).then(Placement.turn(Axis.Z, 90))
+        : Placement.move(0, 0, -p.width() / 2).then(Placement.turn(Axis.Z, 90));
+    return upright.then(Placement.move(bumper.seat().mm(), 0, bumper.z()));
+  }
+}

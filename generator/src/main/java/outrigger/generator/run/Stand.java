@@ -1,0 +1,119 @@
+package outrigger.generator.run;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import outrigger.generator.accessory.body.BodyMountParams;
+import outrigger.generator.accessory.tray.TrayParams;
+import outrigger.generator.clash.ClashCheck;
+import outrigger.generator.drive.Drive;
+import outrigger.generator.drive.Vehicle;
+import outrigger.generator.fit.TruckFit;
+import outrigger.generator.joint.HardwareList;
+import outrigger.generator.layout.Laid;
+import outrigger.generator.load.Balance;
+import outrigger.generator.load.Bent;
+import outrigger.generator.load.Mass;
+import outrigger.generator.load.Post;
+import outrigger.generator.load.Strength;
+import outrigger.generator.load.Tab;
+import outrigger.generator.plan.Plan;
+import outrigger.generator.truck.ItemParams;
+import outrigger.generator.truck.Placed;
+import outrigger.generator.truck.Point;
+import outrigger.generator.truck.TruckParams;
+import outrigger.presets.Material;
+import outrigger.shapes.check.Measures;
+import outrigger.shapes.check.Proof;
+import outrigger.shapes.mesh.Mesh;
+import outrigger.shapes.mesh.Mesher;
+import outrigger.shapes.num.Placement;
+
+/** Works out how a truck stands. */
+final class Stand {
+  /** Pairs nearer than this are listed, mm. */
+  private static final double NEAR = 1;
+  /** Where the plan says nothing: the chassis weighs in the middle of the wheelbase, so far below the rails' tops, mm. */
+  private static final double CHASSIS_BELOW = 10;
+  private static final String PLA = "PLA";
+  private static final double GRAVITY = 9.80665;
+  private static final double PER_THOUSAND = 1000;
+
+  private final Plan plan;
+  private final TruckFit fit;
+  private final Placing placing;
+  private final List<Laid> laid;
+  private final Scene scene;
+  private final Material material;
+  private final Map<String, Mesh> meshes = new ConcurrentHashMap<>();
+
+  Stand(Plan plan, TruckFit fit, List<Draft> drafts, HardwareList hardware, List<Laid> laid) {
+    this.plan = plan;
+    this.fit = fit;
+    this.placing = new Placing(plan, fit, drafts);
+    this.laid = laid;
+    this.scene = new Scene(fit, placing.placed(), laid, hardware.screws().joints());
+    this.material = plan.material().orElseGet(() -> plan.shelf().get(Material.class, PLA));
+    placing.placed().parallelStream().forEach(part -> meshes.put(part.name(), Mesher.mesh(part.part().solid())));
+  }
+
+  Standing standing() {
+    TruckParams truck = fit.truck().truck().record();
+    Balance balance = Balance.of(masses(), truck);
+    Optional<Drive> drive = fit.truck().drive().map(told -> Drive.of(told.record(), new Vehicle(balance.total(),
+        -balance.centre().x(), balance.height(), balance.wheelbase(), balance.track())));
+    return new Standing(ClashCheck.check(scene.elements(), scene.ways(), NEAR), balance, bent(), drive,
+        placing.unplaced(), truck.scale());
+  }
+
+  private List<Mass> masses() {
+    List<Mass> masses = new ArrayList<>();
+    TruckParams truck = fit.truck().truck().record();
+    masses.add(new Mass("chassis", truck.chassisMass(),
+        truck.chassisCentre().orElse(new Point(-truck.wheelbase() / 2, 0, -CHASSIS_BELOW))));
+    masses.add(new Mass("body", fit.truck().body().record().mass(), fit.centre()));
+    for (Laid item : laid) {
+      scene.floor(item).ifPresent(at -> masses.add(new Mass(item.item().name(), grams(item),
+          new Point(at.x(), at.y(), at.z() + item.item().height() / 2))));
+    }
+    for (Placed part : placing.placed()) {
+      Measures m = Proof.judge(meshes.get(part.name())).measures();
+      Placement p = part.pose();
+      masses.add(new Mass(part.name(), m.volume() / PER_THOUSAND * material.density(),
+          new Point(p.x(m.centroidX(), m.centroidY(), m.centroidZ()), p.y(m.centroidX(), m.centroidY(), m.centroidZ()),
+              p.z(m.centroidX(), m.centroidY(), m.centroidZ()))));
+    }
+    return masses;
+  }
+
+  private double grams(Laid item) {
+    return fit.truck().items().stream().filter(told -> told.record().name().equals(item.item().name())).findFirst()
+        .map(told -> told.record()).map(ItemParams::mass).orElse(0.0);
+  }
+
+  private List<Bent> bent() {
+    List<Bent> bent = new ArrayList<>();
+    Strength strength = Strength.of(material.name());
+    double jolt = fit.truck().body().record().shock() * GRAVITY / PER_THOUSAND;
+    double each = fit.truck().body().record().mass() * jolt / Math.max(1, fit.sites().size());
+    for (Placed part : placing.placed()) {
+      if (part.record() instanceof BodyMountParams) {
+        post(part).bend(each, strength).ifPresent(bent::add);
+      } else if (part.record() instanceof TrayParams tray) {
+        double load = laid.stream().filter(item -> item.room().name().equals(part.name())).mapToDouble(this::grams).sum()
+            + Proof.judge(meshes.get(part.name())).measures().volume() / PER_THOUSAND * material.density();
+        Tab.of(part.name(), tray).ifPresent(tab -> bent.add(tab.bend(load * jolt, strength)));
+      }
+    }
+    return bent;
+  }
+
+  private Post post(Placed part) {
+    Map<String, Double> s = part.part().stated();
+    double head = s.get("total-height");
+    return new Post(part.name(), meshes.get(part.name()), s.get("flange-height"), head - s.get("pocket-depth"), 0,
+        s.get("reach"), head);
+  }
+}

@@ -1,0 +1,146 @@
+package outrigger.generator.fit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import outrigger.generator.accessory.Accessories;
+import outrigger.generator.accessory.feature.Pole;
+import outrigger.generator.param.Fault;
+import outrigger.generator.plan.Plan;
+import outrigger.generator.plan.PlanReader;
+
+/** Trucks solved from plans: moments by hand, chains summed again, poles turned about, and what is refused. */
+class SolverTest {
+  private static final String FOUR = """
+      [rail]
+      spacing = 32
+      front = 25
+      length = 200
+      [body]
+      mass = 200
+      shock = 5
+      cg = [-30, 0, 26]
+      [[mount]]
+      name = "front"
+      x = 10
+      floor = 26
+      %s
+      [[mount]]
+      name = "rear"
+      x = -50
+      floor = 26
+      [[part]]
+      kind = "body-mount"
+      """;
+
+  @TempDir
+  Path folder;
+
+  private Plan read(String text) throws IOException {
+    Path file = Files.writeString(folder.resolve("t.toml"), text);
+    return new PlanReader(Accessories.kinds(), Optional.empty(), Map.of()).read(file);
+  }
+
+  private TruckFit fit(String text) throws IOException {
+    Plan plan = read(text);
+    assertEquals(List.of(), plan.faults().stream().map(Fault::message).toList());
+    return plan.fit().orElseThrow();
+  }
+
+  private String refusal(String text) throws IOException {
+    List<Fault> faults = read(text).faults();
+    assertEquals(1, faults.size(), faults.toString());
+    return faults.get(0).message();
+  }
+
+  /** Statics by hand: 0.2 kg x 9.80665 x 5 = 9.80665 N at x -30, two thirds of the way to the rear: 1/6 and 1/3 each. */
+  @Test
+  void needs_centreBehindTheMiddle_shareByTheLever() throws IOException {
+    TruckFit fit = fit(FOUR.formatted(""));
+    assertEquals(List.of("front-left", "front-right", "rear-left", "rear-right"), fit.sites().stream().map(Site::name).toList());
+    assertEquals(9.80665 / 6, fit.needs().get(fit.sites().get(0)).up(), 1e-9);
+    assertEquals(9.80665 / 3, fit.needs().get(fit.sites().get(3)).up(), 1e-9);
+    assertEquals(16 + 2 + 11, fit.sites().get(0).y());
+  }
+
+  /** A centre 20 mm over the floor: 9.80665 N x 20 mm over a track of 58 mm, shared by two pairs. */
+  @Test
+  void needs_centreAboveTheFloor_leansOnTheMountsAcross() throws IOException {
+    TruckFit fit = fit(FOUR.formatted("").replace("26]", "46]"));
+    assertEquals(9.80665 * 20 / 58 / 2, fit.needs().get(fit.sites().get(0)).side(), 1e-9);
+    assertEquals(9.80665 * 20 / 60 / 2, fit.needs().get(fit.sites().get(0)).fore(), 1e-9);
+  }
+
+  @Test
+  void heights_eachChain_addsUpToTheFloor() throws IOException {
+    TruckFit fit = fit(FOUR.formatted(""));
+    for (Height height : fit.heights().values()) {
+      assertEquals(0, height.members().stream().mapToDouble(m -> m.sign() * m.size().mm()).sum(), 1e-9);
+      assertEquals(Optional.of("post"), height.solvedFor());
+    }
+  }
+
+  @Test
+  void choice_magnets_holdAndNothingSmallerDoes() throws IOException {
+    TruckFit fit = fit(FOUR.formatted(""));
+    for (Site site : fit.sites()) {
+      assertTrue(fit.choices().get(site).hold().counted() >= fit.needs().get(site).most());
+    }
+    assertTrue(read("[on-hand]\nhardware = [\"10x3 magnet:8\"]\n" + FOUR.formatted("")).fit().orElseThrow().choices().values()
+        .stream().allMatch(c -> c.magnet().name().equals("10x3")));
+  }
+
+  /** Turned by half a turn, each magnet lies over the mount across, and all four pairs must push. */
+  @Test
+  void poles_turnedAbout_allPush() throws IOException {
+    TruckFit fit = fit(FOUR.formatted(""));
+    List<Site> sites = fit.sites();
+    for (int i = 0; i < 4; i++) {
+      assertTrue(fit.pole(sites.get(i)) != fit.pole(sites.get(3 - i)), fit.poles().up().toString());
+    }
+    assertTrue(fit.poles().open().stream().noneMatch(words -> words.contains("4 of 4")), fit.poles().open().toString());
+    TruckFit south = fit(FOUR.formatted("pole = \"s\""));
+    assertEquals(Pole.S, south.pole(south.sites().get(0)));
+  }
+
+  @Test
+  void read_valuesThatFight_areNamed() throws IOException {
+    String told = refusal(FOUR.formatted("post = 30"));
+    assertTrue(told.contains("over-determined and its values fight: post 30 + pocket-floor 1.6") && told.contains("floor 26")
+        && told.contains("line 12"), told);
+  }
+
+  @Test
+  void read_twoFree_areNamed() throws IOException {
+    String told = refusal(FOUR.formatted("pad = \"solve\""));
+    assertTrue(told.contains("under-determined: post and pad"), told);
+  }
+
+  @Test
+  void read_bodyBelowRails_saysTheLowestFloor() throws IOException {
+    String told = refusal(FOUR.formatted("").replaceFirst("floor = 26", "floor = -3"));
+    assertTrue(told.contains("lies 3 mm below the rails' tops") && told.contains("The lowest floor that works is"), told);
+  }
+
+  @Test
+  void read_weakMagnets_saysWhatWouldHold() throws IOException {
+    List<String> told = read("[on-hand]\nhardware = [\"3x1 magnet:40\"]\n" + FOUR.formatted("").replace("mass = 200",
+        "mass = 900")).faults().stream().map(Fault::message).toList();
+    assertEquals(2, told.size());
+    assertTrue(told.get(0).contains("no magnet on hand holds") && told.get(0).contains("The smallest that holds is"), told.get(0));
+  }
+
+  @Test
+  void read_tooFewMagnets_saysSo() throws IOException {
+    String told = refusal("[on-hand]\nhardware = [\"8x3 magnet:6\"]\n" + FOUR.formatted(""));
+    assertTrue(told.contains("do not go round") && told.contains("at least 8 discs"), told);
+  }
+}

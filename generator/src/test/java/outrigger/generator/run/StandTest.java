@@ -1,0 +1,128 @@
+package outrigger.generator.run;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import outrigger.generator.accessory.Accessories;
+import outrigger.generator.clash.Clash;
+import outrigger.generator.load.Mass;
+import outrigger.generator.plan.PlanReader;
+
+/** The finished truck of a plan: parts where they go, and what is found of them. */
+class StandTest {
+  private static final String TRUCK = """
+      material = "PETG"
+      [truck]
+      wheelbase = 150
+      chassis-mass = 400
+      chassis-cg = [-75, 0, -10]
+      [rail]
+      spacing = 32
+      height = 11
+      [[mount]]
+      name = "cab-front"
+      x = 5
+      floor = 24
+      [[mount]]
+      name = "cab-rear"
+      x = -45
+      floor = 24
+      [body]
+      mass = 200
+      cg = [-20, 0, 40]
+      [bumper]
+      [drive]
+      [[item]]
+      name = "battery"
+      length = 40
+      width = 18
+      height = 12
+      mass = 30
+      [[part]]
+      kind = "body-mount"
+      [[part]]
+      kind = "bumper-spacer"
+      screw = "M3-countersunk"
+      head-seat = "countersink"
+      [[part]]
+      kind = "electronics-tray"
+      name = "tray"
+      length = 80
+      x = -100
+      """;
+
+  @TempDir
+  Path folder;
+
+  private Standing standing(String more) throws IOException {
+    Path file = Files.writeString(folder.resolve("t.toml"), TRUCK + more);
+    return new Workshop().working(new PlanReader(Accessories.kinds(), Optional.empty(), Map.of()).read(file)).standing()
+        .orElseThrow();
+  }
+
+  @Test
+  void standing_soundTruck_isClear() throws IOException {
+    Standing standing = standing("");
+    assertEquals(List.of(), standing.clashes().clashes().stream().map(Clash::words).toList());
+    assertTrue(standing.clashes().isClear(), standing.lines().toString());
+    assertEquals(List.of(), standing.unplaced());
+  }
+
+  /** Four mounts rest on the webs' outer faces: x 5 and -45, half the spacing and a web outward. */
+  @Test
+  void standing_mounts_restOnTheRails() throws IOException {
+    List<String> seats = standing("").clashes().near().stream().filter(near -> near.isSeat() && near.distance() == 0)
+        .map(near -> near.first().name() + " " + near.second().name()).toList();
+    assertTrue(seats.containsAll(List.of("cab-front-left left rail", "cab-front-right right rail",
+        "cab-rear-left left rail", "cab-rear-right right rail")), seats.toString());
+  }
+
+  /** Left and right mounts mirror each other, so that the whole weighs on the centre line. */
+  @Test
+  void standing_masses_followStatics() throws IOException {
+    Standing standing = standing("");
+    double moment = standing.balance().masses().stream().mapToDouble(m -> -m.grams() * m.at().x()).sum();
+    assertEquals(moment / 150, standing.balance().rear(), 1e-9);
+    assertEquals(0, standing.balance().centre().y(), 1e-3);
+    Mass battery = standing.balance().masses().stream().filter(m -> m.name().equals("battery")).findFirst().orElseThrow();
+    assertEquals(30, battery.grams());
+    // Middle of the tray at -100; tray floor 1.2 thick, its underside 8 below the rails' tops; half the battery's height.
+    assertEquals(-100, battery.at().x(), 1e-6);
+    assertEquals(-8 + 1.2 + 6, battery.at().z(), 1e-6);
+  }
+
+  @Test
+  void standing_tubWhereAMountStands_isNamedWithPlaceAndSize() throws IOException {
+    Standing standing = standing("[[keep-out]]\nname = \"interior tub\"\nfrom = [0, 20, 15]\nto = [10, 40, 60]\n");
+    Clash clash = standing.clashes().clashes().get(0);
+    assertEquals("cab-front-left", clash.first().name());
+    assertEquals("interior tub", clash.second().name());
+    assertTrue(clash.volume() > 10 && Math.abs(clash.overlaps().get(0).centre().x() - 5) < 0.2, clash.words());
+    assertFalse(standing.clashes().isClear());
+  }
+
+  @Test
+  void standing_twoKeepOutsOfOneName_areToldApart() throws IOException {
+    String tub = "[[keep-out]]\nfrom = [0, 20, 15]\nto = [10, 40, 60]\n";
+    assertEquals(List.of("keep-out", "keep-out 2"), standing(tub + tub).clashes().clashes().stream()
+        .map(clash -> clash.second().name()).toList());
+  }
+
+  @Test
+  void standing_lines_carryTheCaution() throws IOException {
+    Standing standing = standing("");
+    assertTrue(standing.lines().contains(Standing.CAUTION));
+    assertEquals(5, standing.bent().size());
+    String json = Json.text(standing::write);
+    assertTrue(json.contains("\"safety-factor\"") && json.contains("\"turning-circle-mm\""), json);
+  }
+}

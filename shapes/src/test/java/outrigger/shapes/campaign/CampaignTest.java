@@ -1,0 +1,26 @@
+package outrigger.shapes.campaign;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** A first look at the campaign; {@link Campaign} runs it at length. */
+class CampaignTest {
+  @Test
+  void run_smallExpressions_keepsVolumesAndNeverFails() throws Exception {
+    Tally tally = new Campaign(2, Optional.ofNullable(System.getenv("OUTRIGGER_JUDGE")))
+        .run(RandomExpression::small, 1, 60, 60);
+    assertEquals(List.of(), tally.failures());
+    assertTrue(tally.count("expressions: sound") > 30, tally.text());
+  }
+
+  @Test
+  void run_largeExpressions_keepsVolumesAndNeverFails() throws Exception {
+    Tally tally = new Campaign(2, Optional.ofNullable(System.getenv("OUTRIGGER_JUDGE")))
+        .run(RandomExpression::large, 1, 1, 1);
+    assertEquals(List.of(), tally.failures());
+  }
+}
