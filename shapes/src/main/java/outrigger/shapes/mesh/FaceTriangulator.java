@@ -63,13 +63,26 @@ final class FaceTriangulator {
         return false;
       }
     }
-    int side = Sign.inCircle(point(loop, 0).grid(u), point(loop, 0).grid(v), point(loop, 1).grid(u),
-        point(loop, 1).grid(v), point(loop, 2).grid(u), point(loop, 2).grid(v), point(loop, 3).grid(u),
-        point(loop, 3).grid(v));
-    int first = way * side > 0 ? 1 : 0;
+    int first = diagonal(loop, u, v, way);
     add(loop[first], loop[first + 1], loop[first + 2]);
     add(loop[first + 2], loop[(first + 3) % 4], loop[first]);
     return true;
+  }
+
+  /** Corner 0 or 1 that the better diagonal starts at; of four on one circle as {@link PlanarPoints#isInCircle} has it. */
+  private int diagonal(int[] loop, int u, int v, int way) {
+    int side = way * Sign.inCircle(point(loop, 0).grid(u), point(loop, 0).grid(v), point(loop, 1).grid(u),
+        point(loop, 1).grid(v), point(loop, 2).grid(u), point(loop, 2).grid(v), point(loop, 3).grid(u),
+        point(loop, 3).grid(v));
+    if (side != 0) {
+      return side > 0 ? 1 : 0;
+    }
+    int least = 0;
+    for (int i = 1; i < 4; i++) {
+      long du = point(loop, i).grid(u) - point(loop, least).grid(u);
+      least = du < 0 || du == 0 && point(loop, i).grid(v) < point(loop, least).grid(v) ? i : least;
+    }
+    return least % 2;
   }
 
   private ExactPoint point(int[] loop, int i) {

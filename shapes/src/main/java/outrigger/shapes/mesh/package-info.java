@@ -7,14 +7,20 @@
  *
  * <p><b>Steps.</b> The unit of work is a <i>face</i>, a flat many-cornered area, not a facet.
  * <ol>
- * <li>{@code LeafBuilder} makes a {@code Polyhedron} of each leaf ({@code PrismBuilder}, {@code RevolutionBuilder});
- *     {@code Faces} numbers all faces, corners and planes, so that flush faces are known by one number.
- * <li>{@code Arranger} takes each pair of faces whose boxes meet and finds, through {@code Spans}, the stretches of line
- *     they leave on each other's planes. Crossing, standing on and touching are one rule.
- * <li>{@code Sheet} lays the segments of one plane into a {@code ConstrainedTriangulation}, which adds the exact points
- *     where they cross. {@code Walker} steps from triangle to triangle and keeps, in two {@code Membership}s, whether the
- *     expression holds just above and just below; one ray of the {@code Locator} starts each piece. A triangle bounds the
- *     result where it holds on exactly one side.
+ * <li>{@code LeafBuilder} makes a {@code Polyhedron} of each leaf ({@code PrismBuilder}, {@code RevolutionBuilder},
+ *     {@code FacetedBuilder}); {@code FlatFaces} joins flat neighbours; {@code Faces} numbers all faces, corners and
+ *     planes, so that flush faces are known by one number, {@code HalfEdges} the edges.
+ * <li>{@code Arranger} takes each pair of faces whose boxes meet and compares the {@code Section}s that their planes cut
+ *     out of each other ({@code Spans}). Faces that pass clean through each other leave {@code Stretch}es between
+ *     {@code Piercing}s; all else is a contact, for which {@code Contacts} says which faces need a sheet.
+ * <li><i>Faces without a sheet.</i> {@code CrossingFinder} finds where stretches on a face cross each other.
+ *     {@code WireWalker} goes round the rims and along the stretches and keeps, in a {@code Membership}, which operands
+ *     hold there; one ray of the {@code Locator} starts each shell. A piece bounds the result where the expression holds
+ *     on one side of the surface, to the left of it and not to the right or the other way round.
+ * <li><i>Faces with one.</i> {@code SheetSegments} gathers what lies on a plane, {@code Sheet} lays it into a
+ *     {@code ConstrainedTriangulation}, which adds the exact points where segments cross. {@code Walker} steps from triangle
+ *     to triangle and keeps, in two {@code Membership}s, whether the expression holds just above and just below. A
+ *     triangle bounds the result where it holds on exactly one side of it.
  * <li>{@code Outline} gathers the edges of what was kept by plane and sense: seams between flush faces are gone. It drops
  *     corners that bend nothing, and {@code EdgeMatcher} splits edges at corners of their neighbours.
  * <li>{@code FaceTriangulator} cuts each face into facets, constrained Delaunay, and only now are corners that lie off the
