@@ -24,14 +24,18 @@ final class OverhangGauge implements Gauge {
     Layering layering = Layering.of(specimen);
     List<Hang> hangs = new LayerScan(specimen, layering, undersides).hangs(specimen.workers());
     List<Concern> concerns = new ArrayList<>();
-    List<Fact> facts = new ArrayList<>();
+    List<RoundRoof> roofs = new ArrayList<>();
+    List<Double> sagging = new ArrayList<>();
     double[] leans = undersides.leans();
     HangingWords words = new HangingWords(specimen, undersides);
     for (Hanging hanging : Hangings.of(hangs, specimen)) {
       Optional<RoundRoof> roof = !hanging.starts() && hanging.depth() > 0 ? RoundRoof.of(hanging, undersides, specimen.mesh())
           : Optional.empty();
       List<Concern> found = words.concerns(hanging, roof);
-      roof.ifPresent(round -> facts.add(words.fact(round, hanging)));
+      roof.ifPresent(round -> {
+        roofs.add(round);
+        sagging.add(hanging.area());
+      });
       if (found.isEmpty()) {
         hanging.patches().forEach(patch -> leans[patch.facet()] = Double.NaN);
       }
@@ -45,6 +49,6 @@ final class OverhangGauge implements Gauge {
     }
     FacetField field = new FacetField("overhang", "degree",
         Math.min(89.9, specimen.limit(Limit.OVERHANG) + Undersides.PLAY), false, leans);
-    return new Reading(concerns, facts, List.of(field), List.of());
+    return new Reading(concerns, words.facts(roofs, sagging), List.of(field), List.of());
   }
 }
