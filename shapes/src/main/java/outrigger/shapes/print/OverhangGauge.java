@@ -29,8 +29,8 @@ final class OverhangGauge implements Gauge {
     double[] leans = undersides.leans();
     HangingWords words = new HangingWords(specimen, undersides);
     for (Hanging hanging : Hangings.of(hangs, specimen)) {
-      Optional<RoundRoof> roof = !hanging.starts() && hanging.depth() > 0 ? RoundRoof.of(hanging, undersides, specimen.mesh())
-          : Optional.empty();
+      Optional<RoundRoof> roof = hanging.starts() || hanging.depth() == 0 ? Optional.empty()
+          : RoundRoof.of(hanging, undersides, specimen.mesh());
       List<Concern> found = words.concerns(hanging, roof);
       roof.ifPresent(round -> {
         roofs.add(round);
@@ -42,13 +42,18 @@ final class OverhangGauge implements Gauge {
       concerns.addAll(found);
     }
     concerns.sort(Comparator.comparing(Concern::severity).thenComparing(concern -> -concern.area()));
+    return new Reading(concerns, words.facts(roofs, sagging), List.of(field(leans, undersides, layering, specimen)),
+        List.of());
+  }
+
+  /** Leans of what hangs; what lies in the first layer rests on the bed. */
+  private static FacetField field(double[] leans, Undersides undersides, Layering layering, Specimen specimen) {
     for (int f = 0; f < leans.length; f++) {
       if (undersides.highest(f) <= layering.middle(0)) {
         leans[f] = Double.NaN;
       }
     }
-    FacetField field = new FacetField("overhang", "degree",
-        Math.min(89.9, specimen.limit(Limit.OVERHANG) + Undersides.PLAY), false, leans);
-    return new Reading(concerns, words.facts(roofs, sagging), List.of(field), List.of());
+    return new FacetField("overhang", "degree", Math.min(89.9, specimen.limit(Limit.OVERHANG) + Undersides.PLAY), false,
+        leans);
   }
 }
