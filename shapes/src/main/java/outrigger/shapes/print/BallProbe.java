@@ -154,7 +154,8 @@ final class BallProbe {
         r += growth * way;
       }
     }
-    return held ? between(first, centre, 2 * r, u)
+    // one that touches more than are told apart and yet found no room is held by a fine round form
+    return held || 2 * r < enough * (1 - LEAST) && spokes.isFull() ? between(first, centre, 2 * r, u)
         : new Ball(centre, 2 * r, Grip.FREE, first.across, first.stopper, first.stop);
   }
 

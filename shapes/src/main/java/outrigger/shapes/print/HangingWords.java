@@ -109,11 +109,17 @@ final class HangingWords {
         message, advice);
   }
 
-  /** What a round roof measures, told whether or not it is a concern. */
-  Fact fact(RoundRoof roof, Hanging hanging) {
-    return new Fact("round-roof", hanging.area(), "mm2", "round hole of " + Words.mm(roof.diameter())
-        + " on its side: " + Words.number(hanging.area(), 1) + " mm2 of its roof lean beyond "
-        + Words.degrees(specimen.limit(Limit.OVERHANG)));
+  /** What all round roofs measure together, told whether or not they are a concern. */
+  List<Fact> facts(List<RoundRoof> roofs, List<Double> areas) {
+    if (roofs.isEmpty()) {
+      return List.of();
+    }
+    double area = areas.stream().mapToDouble(a -> a).sum();
+    double widest = roofs.stream().mapToDouble(RoundRoof::diameter).max().orElse(0);
+    String holes = roofs.size() == 1 ? "round hole of " + Words.mm(widest) + " on its side: "
+        : roofs.size() + " roofs of round holes on their side, the widest of " + Words.mm(widest) + ": ";
+    return List.of(new Fact("round-roof", area, "mm2", holes + Words.number(area, 1) + " mm2 lean beyond "
+        + Words.degrees(specimen.limit(Limit.OVERHANG))));
   }
 
   private static String extent(Hanging hanging) {

@@ -24,27 +24,36 @@ final class OverhangGauge implements Gauge {
     Layering layering = Layering.of(specimen);
     List<Hang> hangs = new LayerScan(specimen, layering, undersides).hangs(specimen.workers());
     List<Concern> concerns = new ArrayList<>();
-    List<Fact> facts = new ArrayList<>();
+    List<RoundRoof> roofs = new ArrayList<>();
+    List<Double> sagging = new ArrayList<>();
     double[] leans = undersides.leans();
     HangingWords words = new HangingWords(specimen, undersides);
     for (Hanging hanging : Hangings.of(hangs, specimen)) {
-      Optional<RoundRoof> roof = !hanging.starts() && hanging.depth() > 0 ? RoundRoof.of(hanging, undersides, specimen.mesh())
-          : Optional.empty();
+      Optional<RoundRoof> roof = hanging.starts() || hanging.depth() == 0 ? Optional.empty()
+          : RoundRoof.of(hanging, undersides, specimen.mesh());
       List<Concern> found = words.concerns(hanging, roof);
-      roof.ifPresent(round -> facts.add(words.fact(round, hanging)));
+      roof.ifPresent(round -> {
+        roofs.add(round);
+        sagging.add(hanging.area());
+      });
       if (found.isEmpty()) {
         hanging.patches().forEach(patch -> leans[patch.facet()] = Double.NaN);
       }
       concerns.addAll(found);
     }
     concerns.sort(Comparator.comparing(Concern::severity).thenComparing(concern -> -concern.area()));
+    return new Reading(concerns, words.facts(roofs, sagging), List.of(field(leans, undersides, layering, specimen)),
+        List.of());
+  }
+
+  /** Leans of what hangs; what lies in the first layer rests on the bed. */
+  private static FacetField field(double[] leans, Undersides undersides, Layering layering, Specimen specimen) {
     for (int f = 0; f < leans.length; f++) {
       if (undersides.highest(f) <= layering.middle(0)) {
         leans[f] = Double.NaN;
       }
     }
-    FacetField field = new FacetField("overhang", "degree",
-        Math.min(89.9, specimen.limit(Limit.OVERHANG) + Undersides.PLAY), false, leans);
-    return new Reading(concerns, facts, List.of(field), List.of());
+    return new FacetField("overhang", "degree", Math.min(89.9, specimen.limit(Limit.OVERHANG) + Undersides.PLAY), false,
+        leans);
   }
 }

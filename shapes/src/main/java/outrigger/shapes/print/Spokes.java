@@ -12,7 +12,7 @@ final class Spokes {
   private static final double SAME = 1 - 5e-5;
   private static final double ROUNDING = 1e-10;
   private static final int ROUNDS = 60;
-  private static final int MOST = 48;
+  private static final int MOST = 160;
   private static final double WISH = 0.1;
 
   private final Vec[] all = new Vec[MOST];

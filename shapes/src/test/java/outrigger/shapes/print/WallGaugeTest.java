@@ -99,6 +99,13 @@ class WallGaugeTest {
   }
 
   @Test
+  void read_smallBallOfManyFacets_isAsThickAsItself() {
+    Concern c = only(WallShapes.ball(0.7, 0, 0));
+    assertEquals(0.7, c.measured(), CLOSE);
+    assertAt(c, 0, 0, 0, 0.05);
+  }
+
+  @Test
   void read_dumbbell_findsItsNeck() {
     Concern c = only(WallShapes.dumbbell(6, 0.6));
     assertEquals(0.6, c.measured(), CLOSE);
