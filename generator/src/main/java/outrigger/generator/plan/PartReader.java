@@ -16,6 +16,7 @@ import outrigger.generator.param.ParamSpec;
 import outrigger.generator.param.ParamValues;
 import outrigger.generator.param.Parameter;
 import outrigger.generator.param.Texts;
+import outrigger.presets.Shelf;
 import outrigger.shapes.print.Limit;
 
 /** Reads one part of a plan: every request its lists make. */
@@ -30,11 +31,13 @@ final class PartReader {
   private final List<Fault> faults;
   private final Map<String, Given> options;
   private final Optional<TruckFit> fit;
+  private final Shelf shelf;
   /** Whether the plan describes a truck that cannot be solved, so that what hangs on it is not told of again. */
   private final boolean isUnsolved;
 
   PartReader(String file, Kinds kinds, Defaults defaults, Map<String, Given> options, List<Fault> faults,
-      Optional<TruckFit> fit, boolean isUnsolved) {
+      Optional<TruckFit> fit, boolean isUnsolved, Shelf shelf) {
+    this.shelf = shelf;
     this.fit = fit;
     this.isUnsolved = isUnsolved;
     this.file = file;
@@ -81,7 +84,7 @@ final class PartReader {
     for (Request<?> one : expand(called, accessory, spec, variants, nameWhere)) {
       Request<?> request = one.with(limits);
       all.addAll(fit.isEmpty() ? List.of(request)
-          : new TruckFill(file, fit.get(), faults).fill(request, table, table.contains(List.of(NAME))));
+          : new TruckFill(file, fit.get(), shelf, faults).fill(request, table, table.contains(List.of(NAME))));
     }
     return isUnsolved ? List.of() : all;
   }

@@ -121,7 +121,7 @@ public final class PlanReader {
       Optional<TruckFit> fit = truck.flatMap(t -> Solver.solve(t, stock, shelf, faults));
       Shelf whole = fit.map(solved -> TruckFill.shelf(shelf, solved)).orElse(shelf);
       boolean isUnsolved = truck.isEmpty() && Tables.keys().stream().anyMatch(this::has) || truck.isPresent() && fit.isEmpty();
-      return new Plan(file, text(TITLE).orElse(""), whole, material, stock, truck, fit, requests(fit, isUnsolved), faults);
+      return new Plan(file, text(TITLE).orElse(""), whole, material, stock, truck, fit, requests(fit, isUnsolved, whole), faults);
     }
 
     private Optional<Truck> truck(Shelf shelf) {
@@ -166,7 +166,7 @@ public final class PlanReader {
       return text(PRESETS).map(name -> plan.resolveSibling(name));
     }
 
-    private List<Request<?>> requests(Optional<TruckFit> fit, boolean isUnsolved) {
+    private List<Request<?>> requests(Optional<TruckFit> fit, boolean isUnsolved, Shelf shelf) {
       List<Request<?>> requests = new ArrayList<>();
       if (!(toml.get(List.of(PART)) instanceof TomlArray parts) || parts.isEmpty()) {
         Origin where = has(PART) ? place(PART) : Origin.file(file);
@@ -174,7 +174,7 @@ public final class PlanReader {
             "Begin each part with a line [[part]], then kind = \"...\".", where));
         return requests;
       }
-      PartReader reader = new PartReader(file, kinds, defaults, options, faults, fit, isUnsolved);
+      PartReader reader = new PartReader(file, kinds, defaults, options, faults, fit, isUnsolved, shelf);
       for (int i = 0; i < parts.size() && requests.size() <= MOST_PARTS; i++) {
         Origin where = TomlText.place(file, parts, i);
         if (parts.get(i) instanceof TomlTable table) {

@@ -10,8 +10,10 @@ import org.tomlj.TomlTable;
 import outrigger.generator.fit.Choice;
 import outrigger.generator.fit.Site;
 import outrigger.generator.fit.TruckFit;
+import outrigger.generator.param.BadDimension;
 import outrigger.generator.param.Fault;
 import outrigger.generator.param.Given;
+import outrigger.generator.param.InputException;
 import outrigger.generator.param.NearMiss;
 import outrigger.generator.param.Origin;
 import outrigger.generator.param.ParamValues;
@@ -32,9 +34,11 @@ final class TruckFill {
   private final String file;
   private final TruckFit fit;
   private final List<Fault> faults;
+  private final Shelf shelf;
 
-  TruckFill(String file, TruckFit fit, List<Fault> faults) {
+  TruckFill(String file, TruckFit fit, Shelf shelf, List<Fault> faults) {
     this.file = file;
+    this.shelf = shelf;
     this.fit = fit;
     this.faults = faults;
   }
@@ -94,11 +98,24 @@ final class TruckFill {
         solved.put("magnet", choice.magnet().name());
         solved.put("stack", String.valueOf(choice.stack()));
         solved.put("pole", Texts.choice(fit.pole(site)));
-        all.add(with(new Request<>(name, request.accessory(), request.values(), request.where(), request.limits()), solved,
-            site.mount().where()));
+        Request<P> one = new Request<>(name, request.accessory(), request.values(), request.where(), request.limits());
+        all.add(lettered(with(one, solved, site.mount().where()), site.mount().where()));
       }
     }
     return all;
+  }
+
+  /** The same without the height engraved where pole and height find no room together: the pole is what must be told. */
+  private <P extends Record> Request<P> lettered(Request<P> request, Origin source) {
+    try {
+      request.accessory().build(request.values().resolve(request.name(), shelf).record(), shelf);
+      return request;
+    } catch (BadDimension e) {
+      return e.parameter().equals("label") ? with(request, Map.of("label", "no"), source) : request;
+    } catch (InputException e) {
+      // Told when the part is made.
+      return request;
+    }
   }
 
   private List<String> wanted(TomlTable table) {
