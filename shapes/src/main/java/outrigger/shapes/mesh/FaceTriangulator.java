@@ -105,6 +105,7 @@ final class FaceTriangulator {
     marks.reset(u, v, Outline.planeOf(group), NONE);
     Triangulation tri = marks.triangulation();
     int[] number = new int[edges.size() + 3];
+    tri.insertSpread(edges.size() / 2, i -> outline.point(edges.get(2 * i)));
     for (int i = 0; i < edges.size(); i += 2) {
       ExactPoint pa = outline.point(edges.get(i));
       int a = tri.insert(pa);

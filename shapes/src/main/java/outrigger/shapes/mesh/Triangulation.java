@@ -1,6 +1,7 @@
 package outrigger.shapes.mesh;
 
 import java.util.Arrays;
+import java.util.function.IntFunction;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.num.Grid;
 
@@ -139,6 +140,18 @@ final class Triangulation {
     }
     legalize();
     return id;
+  }
+
+  /**
+   * Inserts points that follow each other along outlines, every other one last, every other one of the rest before that,
+   * and so on. One after the other, the points of a round hole would have each flip the edges of all before.
+   */
+  void insertSpread(int count, IntFunction<ExactPoint> pointAt) {
+    for (int step = Integer.highestOneBit(count); step > 0; step /= 2) {
+      for (int i = step; i < count; i += 2 * step) {
+        insert(pointAt.apply(i));
+      }
+    }
   }
 
   /** Puts a point that lies exactly on an edge there; call {@link #legalize} afterwards. */
