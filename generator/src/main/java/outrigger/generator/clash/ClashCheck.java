@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import outrigger.shapes.mesh.Mesher;
@@ -37,9 +38,18 @@ public final class ClashCheck {
    * @param within pairs further apart than this are not listed, mm, 0 or more
    */
   public static ClashReport check(List<Element> elements, List<ToolWay> ways, double within) {
+    return check(elements, ways, within, Map.of());
+  }
+
+  /**
+   * The same, with meshes of some elements by name that need not be made again.
+   *
+   * @param meshes of the solids of these elements
+   */
+  public static ClashReport check(List<Element> elements, List<ToolWay> ways, double within, Map<String, Meshed> meshes) {
     requireNames(elements);
     ClashCheck check = new ClashCheck(within);
-    elements.parallelStream().map(e -> new Shaped(e, Facets.of(Mesher.mesh(e.solid())))).toList()
+    elements.parallelStream().map(e -> new Shaped(e, facets(e, meshes))).toList()
         .forEach(check.shaped::add);
     for (int i = 0; i < check.shaped.size(); i++) {
       for (int j = i + 1; j < check.shaped.size(); j++) {
@@ -49,6 +59,11 @@ public final class ClashCheck {
     List<Reach> reaches = ways.stream().map(check::reach).toList();
     check.near.sort(Comparator.comparingDouble(Near::distance));
     return new ClashReport(check.clashes, check.near, reaches, elements.size() + ways.size(), check.pairs, within);
+  }
+
+  private static Facets facets(Element element, Map<String, Meshed> meshes) {
+    Meshed made = meshes.get(element.name());
+    return made == null ? Facets.of(Mesher.mesh(element.solid())) : Facets.of(made.mesh(), made.pose());
   }
 
   private static void requireNames(List<Element> elements) {

@@ -5,6 +5,7 @@ import java.util.Map;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.num.Grid;
+import outrigger.shapes.num.Placement;
 
 /** The facets of one element, ready to be asked: coordinates in mm, a tree over their boxes in grid units. */
 final class Facets {
@@ -34,11 +35,19 @@ final class Facets {
   }
 
   static Facets of(Mesh mesh) {
+    return of(mesh, Placement.IDENTITY);
+  }
+
+  /** The facets of a mesh at another place; a placement that mirrors would turn it inside out. */
+  static Facets of(Mesh mesh, Placement p) {
     int[] grid = new int[3 * mesh.vertexCount()];
     for (int v = 0; v < mesh.vertexCount(); v++) {
-      grid[3 * v + X] = mesh.x(v);
-      grid[3 * v + Y] = mesh.y(v);
-      grid[3 * v + Z] = mesh.z(v);
+      double x = Grid.toMm(mesh.x(v));
+      double y = Grid.toMm(mesh.y(v));
+      double z = Grid.toMm(mesh.z(v));
+      grid[3 * v + X] = Grid.fromMm(p.x(x, y, z));
+      grid[3 * v + Y] = Grid.fromMm(p.y(x, y, z));
+      grid[3 * v + Z] = Grid.fromMm(p.z(x, y, z));
     }
     int[] corners = new int[3 * mesh.facetCount()];
     for (int i = 0; i < corners.length; i++) {

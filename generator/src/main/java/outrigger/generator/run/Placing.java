@@ -24,6 +24,9 @@ import outrigger.shapes.num.Placement;
 
 /** Puts parts where they go on the truck; axes of both stand in {@code accessory} and {@code truck}. */
 final class Placing {
+  /** Spacings this near are the same, mm. */
+  private static final double SAME = 0.01;
+
   private final Plan plan;
   private final TruckFit fit;
   private final Rails rails;
@@ -66,7 +69,7 @@ final class Placing {
           .map(site -> mount(site, mount, part));
     }
     if (record instanceof TrayParams tray) {
-      return draft.request().at().map(x -> tray(x, tray));
+      return draft.request().at().filter(x -> fits(x, tray)).map(x -> tray(x, tray));
     }
     if (record instanceof SpacerParams spacer && spacer.set().isEmpty()) {
       return fit.truck().bumper().map(bumper -> spacer(bumper.record(), spacer));
@@ -88,13 +91,19 @@ final class Placing {
     return Placement.turn(Axis.Z, turn).then(Placement.move(site.x(), hand * face, -top));
   }
 
+  /** Whether a tray is made for these rails there, and not for another chassis. */
+  private boolean fits(double x, TrayParams p) {
+    double here = rails.narrowest(x - p.length() / 2, x + p.length() / 2);
+    return p.place() != TrayPlace.BETWEEN || Math.abs(p.railSpacing() - here) <= Math.max(p.clearance(), SAME);
+  }
+
   private Placement tray(double x, TrayParams p) {
     if (p.place() == TrayPlace.BETWEEN) {
       return Placement.move(x, 0, -p.drop());
     }
     double half = p.length() / 2;
     double widest = Math.max(rails.at(x - half).spacing(), rails.at(x + half).spacing());
-    double y = widest / 2 + outer() + p.clearance() + p.width() / 2;
+    double y = widest / 2 + outer() + p.width() / 2;
     return Placement.move(x, p.place() == TrayPlace.LEFT ? y : -y, -p.drop());
   }
 

@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import outrigger.generator.accessory.body.BodyMountParams;
 import outrigger.generator.accessory.tray.TrayParams;
 import outrigger.generator.clash.ClashCheck;
+import outrigger.generator.clash.Meshed;
 import outrigger.generator.drive.Drive;
 import outrigger.generator.drive.Vehicle;
 import outrigger.generator.fit.TruckFit;
@@ -64,8 +66,13 @@ final class Stand {
     Balance balance = Balance.of(masses(), truck);
     Optional<Drive> drive = fit.truck().drive().map(told -> Drive.of(told.record(), new Vehicle(balance.total(),
         -balance.centre().x(), balance.height(), balance.wheelbase(), balance.track())));
-    return new Standing(ClashCheck.check(scene.elements(), scene.ways(), NEAR), balance, bent(), drive,
+    return new Standing(ClashCheck.check(scene.elements(), scene.ways(), NEAR, meshed()), balance, bent(), drive,
         placing.unplaced(), truck.scale());
+  }
+
+  private Map<String, Meshed> meshed() {
+    return placing.placed().stream().collect(Collectors.toMap(Placed::name,
+        part -> new Meshed(meshes.get(part.name()), part.pose())));
   }
 
   private List<Mass> masses() {

@@ -8,7 +8,8 @@ package outrigger.shapes.print;
  */
 final class RollingBall extends NearSearch {
   private static final int STEPS = 40;
-  private static final double FLAT = 1e-7;
+  /** Facets approached more slowly are those touched already, their spokes taken together with a neighbour's. */
+  private static final double FLAT = 2e-3;
   private static final double TOUCH = 1e-9;
 
   private Vec from;

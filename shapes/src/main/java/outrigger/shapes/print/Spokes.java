@@ -9,7 +9,7 @@ package outrigger.shapes.print;
  * R^n has the same homotopy type as its medial axis, 2004).
  */
 final class Spokes {
-  private static final double SAME = 1 - 5e-5;
+  private static final double SAME = 1 - 5e-7;
   private static final double ROUNDING = 1e-10;
   private static final int ROUNDS = 60;
   private static final int MOST = 160;
@@ -33,7 +33,7 @@ final class Spokes {
     return count == MOST;
   }
 
-  /** Adds a unit vector and how far away the place touched lies, mm; one within half a degree of another, or one beyond the first {@value #MOST}, is left out. */
+  /** Adds a unit vector and how far away the place touched lies, mm; one within a thousandth of a radian of another, or one beyond the first {@value #MOST}, is left out. */
   void add(Vec v, double distance) {
     for (int i = 0; i < count; i++) {
       if (all[i].dot(v) > SAME) {
