@@ -1,5 +1,6 @@
 package outrigger.shapes.mesh;
 
+import java.util.function.IntConsumer;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.Plane;
@@ -43,18 +44,7 @@ final class Locator {
     Plane plane = faces.plane(planeNumber);
     int w = plane.dominantAxis();
     boolean upward = plane.normal(w) > 0;
-    long[] low = new long[3];
-    long[] high = new long[3];
-    for (int k = 0; k < 3; k++) {
-      low[k] = q.grid(k) - 1;
-      high[k] = q.grid(k) + 1;
-    }
-    if (upward) {
-      high[w] = Long.MAX_VALUE;
-    } else {
-      low[w] = Long.MIN_VALUE;
-    }
-    tree.forEachOverlap(low[0], low[1], low[2], high[0], high[1], high[2], f -> {
+    alongRay(q, w, upward, f -> {
       Face face = faces.face(f);
       if (face.plane == planeNumber) {
         if (holds(face, q, w)) {
@@ -88,19 +78,8 @@ final class Locator {
     int w = shortest(q);
     boolean upward = w >= 3;
     int axis = w % 3;
-    long[] low = new long[3];
-    long[] high = new long[3];
-    for (int k = 0; k < 3; k++) {
-      low[k] = q.grid(k) - 1;
-      high[k] = q.grid(k) + 1;
-    }
-    if (upward) {
-      high[axis] = Long.MAX_VALUE;
-    } else {
-      low[axis] = Long.MIN_VALUE;
-    }
     WindingCount count = new WindingCount();
-    tree.forEachOverlap(low[0], low[1], low[2], high[0], high[1], high[2], f -> {
+    alongRay(q, axis, upward, f -> {
       Face face = faces.face(f);
       Plane plane = faces.plane(face.plane);
       long slope = plane.normal(axis);
@@ -116,6 +95,22 @@ final class Locator {
       }
     });
     return count;
+  }
+
+  /** Gives each face whose box a ray from a point along an axis may meet. */
+  private void alongRay(ExactPoint q, int axis, boolean upward, IntConsumer consumer) {
+    long[] low = new long[3];
+    long[] high = new long[3];
+    for (int k = 0; k < 3; k++) {
+      low[k] = q.grid(k) - 1;
+      high[k] = q.grid(k) + 1;
+    }
+    if (upward) {
+      high[axis] = Long.MAX_VALUE;
+    } else {
+      low[axis] = Long.MIN_VALUE;
+    }
+    tree.forEachOverlap(low[0], low[1], low[2], high[0], high[1], high[2], consumer);
   }
 
   /** The way out that is shortest, where the fewest faces may be expected: 0 to 2 down an axis, 3 to 5 up it. */
