@@ -5,19 +5,17 @@ import java.util.List;
 import java.util.Optional;
 import outrigger.generator.accessory.Part;
 import outrigger.generator.accessory.body.BodyMountParams;
-import outrigger.generator.accessory.body.Mounting;
 import outrigger.generator.accessory.body.Side;
 import outrigger.generator.accessory.spacer.SpacerParams;
 import outrigger.generator.accessory.spacer.SpacerPose;
 import outrigger.generator.accessory.tray.TrayParams;
 import outrigger.generator.accessory.tray.TrayPlace;
-import outrigger.generator.fit.Site;
 import outrigger.generator.fit.TruckFit;
 import outrigger.generator.param.ParamValues;
 import outrigger.generator.plan.Plan;
+import outrigger.generator.scene.Poses;
 import outrigger.generator.truck.BumperParams;
 import outrigger.generator.truck.Placed;
-import outrigger.generator.truck.RailForm;
 import outrigger.generator.truck.Rails;
 import outrigger.shapes.num.Axis;
 import outrigger.shapes.num.Placement;
@@ -66,7 +64,7 @@ final class Placing {
     if (record instanceof BodyMountParams mount) {
       return fit.sites().stream().filter(site -> site.side() == mount.side()
           && mount.rail().name().equals("truck-" + site.mount().record().name())).findFirst()
-          .map(site -> mount(site, mount, part));
+          .map(site -> Poses.bodyMount(rails, site.x(), site.side(), mount.mounting(), part.stated()));
     }
     if (record instanceof TrayParams tray) {
       return draft.request().at().filter(x -> fits(x, tray)).map(x -> tray(x, tray));
@@ -77,20 +75,6 @@ final class Placing {
     return Optional.empty();
   }
 
-  /** From the web's inner face to its outer one, along Y. */
-  private double outer() {
-    return rails.params().form() == RailForm.BOX ? rails.params().flange() : rails.params().web();
-  }
-
-  private Placement mount(Site site, BodyMountParams p, Part part) {
-    boolean out = p.mounting() == Mounting.OUTBOARD;
-    int hand = site.side() == Side.LEFT ? 1 : -1;
-    double face = rails.at(site.x()).spacing() / 2 + (out ? outer() : 0);
-    double top = part.stated().get("screw-height") + p.rail().height() / 2;
-    double turn = (out == (hand > 0) ? 0 : 180) + hand * rails.toe(site.x());
-    return Placement.turn(Axis.Z, turn).then(Placement.move(site.x(), hand * face, -top));
-  }
-
   /** Whether a tray is made for these rails there, and not for another chassis. */
   private boolean fits(double x, TrayParams p) {
     double here = rails.narrowest(x - p.length() / 2, x + p.length() / 2);
@@ -98,20 +82,13 @@ final class Placing {
   }
 
   private Placement tray(double x, TrayParams p) {
-    if (p.place() == TrayPlace.BETWEEN) {
-      return Placement.move(x, 0, -p.drop());
-    }
-    double half = p.length() / 2;
-    double widest = Math.max(rails.at(x - half).spacing(), rails.at(x + half).spacing());
-    double y = widest / 2 + outer() + p.width() / 2;
-    return Placement.move(x, p.place() == TrayPlace.LEFT ? y : -y, -p.drop());
+    return p.place() == TrayPlace.BETWEEN ? Poses.trayBetween(x, p.drop())
+        : Poses.trayOutboard(rails, x, p.place() == TrayPlace.LEFT ? Side.LEFT : Side.RIGHT, p.width(), p.drop());
   }
 
-  /** Thickness forward from the seat, length across, width upright. */
   private static Placement spacer(BumperParams bumper, SpacerParams p) {
-    Placement upright = p.pose() == SpacerPose.FLAT
-        ? Placement.turn(Axis.X, 90).then(Placement.turn(Axis.Z, 90))
-        : Placement.move(0, 0, -p.width() / 2).then(Placement.turn(Axis.Z, 90));
-    return upright.then(Placement.move(bumper.seat().mm(), 0, bumper.z()));
+    double seat = bumper.seat().mm();
+    return p.pose() == SpacerPose.FLAT ? Poses.flatSpacer(seat, bumper.z())
+        : Placement.move(0, 0, -p.width() / 2).then(Placement.turn(Axis.Z, 90)).then(Placement.move(seat, 0, bumper.z()));
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import outrigger.generator.accessory.body.BodyMountParams;
 import outrigger.generator.accessory.tray.TrayParams;
@@ -22,6 +23,7 @@ import outrigger.generator.load.Post;
 import outrigger.generator.load.Strength;
 import outrigger.generator.load.Tab;
 import outrigger.generator.plan.Plan;
+import outrigger.generator.scene.Scene;
 import outrigger.generator.truck.ItemParams;
 import outrigger.generator.truck.Placed;
 import outrigger.generator.truck.Point;
@@ -47,6 +49,7 @@ final class Stand {
   private final TruckFit fit;
   private final Placing placing;
   private final List<Laid> laid;
+  private final Map<String, Placed> parts;
   private final Scene scene;
   private final Material material;
   private final Map<String, Mesh> meshes = new ConcurrentHashMap<>();
@@ -56,7 +59,8 @@ final class Stand {
     this.fit = fit;
     this.placing = new Placing(plan, fit, drafts);
     this.laid = laid;
-    this.scene = new Scene(fit, placing.placed(), laid, hardware.screws().joints());
+    this.parts = placing.placed().stream().collect(Collectors.toMap(Placed::name, Function.identity()));
+    this.scene = Scene.of(fit.truck(), placing.placed(), hardware.screws().joints(), laid, plan.shelf());
     this.material = plan.material().orElseGet(() -> plan.shelf().get(Material.class, PLA));
     placing.placed().parallelStream().forEach(part -> meshes.put(part.name(), Mesher.mesh(part.part().solid())));
   }
@@ -82,7 +86,7 @@ final class Stand {
         truck.chassisCentre().orElse(new Point(-truck.wheelbase() / 2, 0, -CHASSIS_BELOW))));
     masses.add(new Mass("body", fit.truck().body().record().mass(), fit.centre()));
     for (Laid item : laid) {
-      scene.floor(item).ifPresent(at -> masses.add(new Mass(item.item().name(), grams(item),
+      Scene.floor(item, parts, fit.truck()).ifPresent(at -> masses.add(new Mass(item.item().name(), grams(item),
           new Point(at.x(), at.y(), at.z() + item.item().height() / 2))));
     }
     for (Placed part : placing.placed()) {

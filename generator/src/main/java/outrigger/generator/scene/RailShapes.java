@@ -2,25 +2,25 @@ package outrigger.generator.scene;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.TreeSet;
 import outrigger.generator.clash.Element;
 import outrigger.generator.clash.Sort;
 import outrigger.generator.truck.RailChange;
 import outrigger.generator.truck.RailForm;
+import outrigger.generator.truck.RailParams;
 import outrigger.generator.truck.Rails;
 import outrigger.shapes.num.Axis;
 import outrigger.shapes.profile.Profile;
 import outrigger.shapes.solid.Prism;
 import outrigger.shapes.solid.Solid;
 
-/**
- * The rails as solids: between stations as high as at the higher of the two, a box without its hollow, without holes.
- */
+/** The left rail as a solid in truck axes, without its holes; the right one mirrors it. */
 final class RailShapes {
   private final Rails rails;
+  private final RailParams p;
 
   RailShapes(Rails rails) {
     this.rails = rails;
+    this.p = rails.params();
   }
 
   List<Element> elements() {
@@ -28,36 +28,64 @@ final class RailShapes {
     return List.of(Element.of("rail left", Sort.RAIL, left), Element.of("rail right", Sort.RAIL, left.mirror(Axis.Y)));
   }
 
-  private Solid left() {
-    TreeSet<Double> ends = new TreeSet<>(List.of(rails.params().rear(), rails.params().front()));
-    rails.stations().forEach(station -> ends.add(station.x()));
-    List<Solid> pieces = new ArrayList<>();
-    for (double rear : ends.headSet(rails.params().front())) {
-      pieces.addAll(section(rear, ends.higher(rear)));
-    }
-    return pieces.size() == 1 ? pieces.get(0) : Solid.union(pieces);
-  }
+  /** A stretch between two places, the section at each end. */
+  private record Stretch(double front, double rear, Rails.Station ahead, Rails.Station behind) {}
 
-  private List<Solid> section(double rear, double front) {
-    Rails.Station ahead = rails.at(front);
-    Rails.Station behind = rails.params().change() == RailChange.STEP ? ahead : rails.at(rear);
-    double height = Math.max(ahead.height(), behind.height());
-    double web = rails.params().web();
-    double thick = Poses.thickness(rails);
-    List<Solid> solids = new ArrayList<>();
-    solids.add(strip(rear, front, behind.spacing() / 2, ahead.spacing() / 2, thick, -height, 0));
-    if (rails.params().form() == RailForm.CHANNEL) {
-      double flange = rails.params().flange();
-      double inward = flange - web;
-      for (double low : new double[] {-web, -height}) {
-        solids.add(strip(rear, front, behind.spacing() / 2 - inward, ahead.spacing() / 2 - inward, flange, low, low + web));
+  private Solid left() {
+    List<Solid> pieces = new ArrayList<>();
+    for (Stretch stretch : stretches()) {
+      double outer = Poses.thickness(rails);
+      pieces.add(band(stretch, 0, p.web(), 0, 1, 0));
+      if (p.form() != RailForm.PLATE) {
+        double inner = p.form() == RailForm.BOX ? 0 : outer - p.flange();
+        pieces.add(band(stretch, inner, outer, 0, 0, -p.web()));
+        pieces.add(band(stretch, inner, outer, p.web(), 1, 0));
+      }
+      if (p.form() == RailForm.BOX) {
+        pieces.add(band(stretch, outer - p.web(), outer, 0, 1, 0));
       }
     }
-    return solids;
+    return Solid.union(pieces);
   }
 
-  private static Solid strip(double rear, double front, double rearY, double frontY, double width, double low,
-      double high) {
-    return Prism.of(Profile.polygon(rear, rearY, front, frontY, front, frontY + width, rear, rearY + width), low, high);
+  private List<Stretch> stretches() {
+    List<Stretch> all = new ArrayList<>();
+    List<Double> places = new ArrayList<>(List.of(p.front()));
+    rails.stations().stream().map(Rails.Station::x).filter(x -> x < p.front() && x > p.rear()).forEach(places::add);
+    places.add(p.rear());
+    for (int i = 0; i + 1 < places.size(); i++) {
+      Rails.Station ahead = rails.at(places.get(i));
+      Rails.Station behind = rails.at(places.get(i + 1));
+      if (p.change() == RailChange.STEP) {
+        ahead = rails.at((places.get(i) + places.get(i + 1)) / 2);
+        behind = ahead;
+      }
+      all.add(new Stretch(places.get(i), places.get(i + 1), ahead, behind));
+    }
+    return all;
+  }
+
+  /**
+   * What lies between two distances outward of the web's inner face.
+   *
+   * @param up how far its top lies over the lower edge where {@code low} counts from there; else 0
+   * @param low 1 where its bottom is the lower edge, 0 where it lies at {@code bottom}
+   */
+  private static Solid band(Stretch s, double from, double to, double up, int low, double bottom) {
+    double front = s.ahead.spacing() / 2;
+    double rear = s.behind.spacing() / 2;
+    double lowFront = low == 1 ? -s.ahead.height() : bottom;
+    double lowRear = low == 1 ? -s.behind.height() : bottom;
+    double highFront = up > 0 ? lowFront + up : 0;
+    double highRear = up > 0 ? lowRear + up : 0;
+    Profile plan = Profile.polygon(s.rear, rear + from, s.front, front + from, s.front, front + to, s.rear, rear + to);
+    Prism block = Prism.of(plan, Math.min(lowFront, lowRear), Math.max(highFront, highRear));
+    if (lowFront == lowRear) {
+      return block;
+    }
+    double near = Math.min(front, rear) + from - 1;
+    double far = Math.max(front, rear) + to + 1;
+    Profile side = Profile.polygon(s.rear, lowRear, s.front, lowFront, s.front, highFront, s.rear, highRear);
+    return Solid.common(block, Prism.of(side, -far, -near).turn(Axis.X, 90));
   }
 }

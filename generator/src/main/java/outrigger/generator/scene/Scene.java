@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import outrigger.generator.clash.Element;
 import outrigger.generator.clash.Sort;
+import outrigger.generator.clash.Spot;
 import outrigger.generator.clash.ToolWay;
 import outrigger.generator.joint.Chosen;
 import outrigger.generator.layout.Laid;
@@ -18,6 +19,7 @@ import outrigger.generator.truck.Point;
 import outrigger.generator.truck.Told;
 import outrigger.generator.truck.Truck;
 import outrigger.presets.Shelf;
+import outrigger.shapes.num.Placement;
 import outrigger.shapes.profile.Profile;
 import outrigger.shapes.solid.Prism;
 import outrigger.shapes.solid.Solid;
@@ -48,7 +50,7 @@ public record Scene(List<Element> elements, List<ToolWay> ways) {
     parts.forEach(part -> elements.add(Element.of(part.name(), Sort.PART, part.solid())));
     for (Chosen chosen : joints) {
       Placed part = byName.get(chosen.of().part());
-      if (part != null) {
+      if (part != null && chosen.of().set().isEmpty()) {
         ScrewShapes screws = new ScrewShapes(chosen, part.pose(), shelf);
         elements.addAll(screws.elements());
         ways.addAll(screws.ways());
@@ -63,14 +65,23 @@ public record Scene(List<Element> elements, List<ToolWay> ways) {
   }
 
   private static Optional<Solid> item(Laid laid, Map<String, Placed> parts, Truck truck) {
-    Profile plan = Profile.rectangle(laid.length(), laid.width()).move(laid.x(), laid.y());
+    return floor(laid, parts, truck).map(at -> Prism.of(Profile.rectangle(laid.length(), laid.width()), 0,
+        laid.item().height()).move(at.x(), at.y(), at.z()));
+  }
+
+  /**
+   * Where the middle of an item's underside lies; empty where its tray has no place.
+   *
+   * @param parts at their places, by name
+   */
+  public static Optional<Spot> floor(Laid laid, Map<String, Placed> parts, Truck truck) {
     if (laid.room().name().equals(BetweenParams.KEY)) {
-      double level = truck.between().orElseThrow().record().level();
-      return Optional.of(Prism.of(plan, level, level + laid.item().height()));
+      return truck.between().map(between -> new Spot(laid.x(), laid.y(), between.record().level()));
     }
     return Optional.ofNullable(parts.get(laid.room().name())).map(tray -> {
-      double floor = tray.part().stated().get("floor");
-      return Prism.of(plan, floor, floor + laid.item().height()).place(tray.pose());
+      Placement p = tray.pose();
+      double z = tray.part().stated().get("floor");
+      return new Spot(p.x(laid.x(), laid.y(), z), p.y(laid.x(), laid.y(), z), p.z(laid.x(), laid.y(), z));
     });
   }
 

@@ -22,6 +22,9 @@ import outrigger.shapes.solid.Solid;
 
 /** Screws of a joint as elements, and the ways of the tools to their heads. */
 final class ScrewShapes {
+  /** The member of a joint that is the rail. */
+  private static final String WEB = "web";
+
   private final Chosen chosen;
   private final Placement pose;
   private final Shelf shelf;
@@ -41,6 +44,16 @@ final class ScrewShapes {
     return joint().screw();
   }
 
+  /**
+   * Where each screw lies once tightened. A part is drawn in the middle of its play at the rail: a head on the rail stands
+   * off by that.
+   */
+  private ScrewPlace place(int number) {
+    Joint joint = joint();
+    boolean onRail = joint.grip().get(0).name().equals(WEB);
+    return joint.places().get(number).along(onRail ? (joint.leastGrip() - joint.mostGrip()) / 2 : 0);
+  }
+
   private String name(int number) {
     return chosen.of().name() + " " + (number + 1);
   }
@@ -48,7 +61,7 @@ final class ScrewShapes {
   List<Element> elements() {
     List<Element> elements = new ArrayList<>();
     for (int i = 0; i < joint().count(); i++) {
-      ScrewPlace place = joint().places().get(i);
+      ScrewPlace place = place(i);
       if (!screw().isCountersunk()) {
         elements.add(element(i, Sort.HEAD,
             placed(Prism.of(Profile.post(screw().headDiameter()), -screw().headHeight(), 0), place)));
@@ -82,7 +95,7 @@ final class ScrewShapes {
   List<ToolWay> ways() {
     List<ToolWay> ways = new ArrayList<>();
     for (int i = 0; i < joint().count(); i++) {
-      ScrewPlace p = joint().places().get(i).along(screw().isCountersunk() ? 0 : -screw().headHeight());
+      ScrewPlace p = place(i).along(screw().isCountersunk() ? 0 : -screw().headHeight());
       Spot head = new Spot(pose.x(p.x(), p.y(), p.z()), pose.y(p.x(), p.y(), p.z()), pose.z(p.x(), p.y(), p.z()));
       String name = name(i);
       Spot back = back(p);
