@@ -20,7 +20,7 @@ final class Arranger {
   private final boolean soup;
   private final Contacts contacts;
   private final SheetSegments segments;
-  private final LongMap piercingNumbers = new LongMap(256);
+  private final LongMap piercingNumbers;
   private final List<Piercing> piercings = new ArrayList<>();
   private final List<Stretch> stretches = new ArrayList<>();
 
@@ -28,6 +28,7 @@ final class Arranger {
     this.faces = faces;
     this.soup = soup;
     spans = new Spans(faces);
+    piercingNumbers = new LongMap(faces.halfEdges().size());
     contacts = new Contacts(faces);
     segments = new SheetSegments(faces);
   }

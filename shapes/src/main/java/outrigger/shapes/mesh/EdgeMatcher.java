@@ -43,7 +43,7 @@ final class EdgeMatcher {
   }
 
   private LongMap edgeMap() {
-    LongMap map = new LongMap(64);
+    LongMap map = new LongMap(3 * outline.vertexCount());
     for (int k = 0; k < outline.groups().size(); k++) {
       int g = outline.groups().get(k);
       IntList edges = outline.edges(g);

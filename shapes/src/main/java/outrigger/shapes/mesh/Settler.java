@@ -116,17 +116,36 @@ final class Settler {
         return 3 * f;
       }
     }
+    return any ? meeting(xyz, corners, moved) : -1;
+  }
+
+  private static int meeting(int[] xyz, int[] corners, boolean[] moved) {
+    BoxTree tree = BoxTree.ofFacets(xyz, corners);
     int[] found = {-1};
-    if (any) {
-      BoxTree.ofFacets(xyz, corners).selfPairs((f, g) -> {
+    for (int f = 0; f < moved.length && found[0] < 0; f++) {
+      if (moved[f]) {
         Interrupt.check();
-        if ((moved[f] || moved[g]) && FacetContact.improper(xyz, corners[3 * f], corners[3 * f + 1],
-            corners[3 * f + 2], corners[3 * g], corners[3 * g + 1], corners[3 * g + 2])) {
-          found[0] = 3 * f;
-        }
-        return found[0] < 0;
-      });
+        int facet = f;
+        int a = 3 * corners[3 * f];
+        int b = 3 * corners[3 * f + 1];
+        int c = 3 * corners[3 * f + 2];
+        tree.forEachOverlap(least(xyz, a, b, c, 0), least(xyz, a, b, c, 1), least(xyz, a, b, c, 2),
+            greatest(xyz, a, b, c, 0), greatest(xyz, a, b, c, 1), greatest(xyz, a, b, c, 2), g -> {
+              if (found[0] < 0 && (!moved[g] || g > facet) && FacetContact.improper(xyz, a / 3, b / 3, c / 3,
+                  corners[3 * g], corners[3 * g + 1], corners[3 * g + 2])) {
+                found[0] = 3 * facet;
+              }
+            });
+      }
     }
     return found[0];
+  }
+
+  private static int least(int[] xyz, int a, int b, int c, int axis) {
+    return Math.min(xyz[a + axis], Math.min(xyz[b + axis], xyz[c + axis]));
+  }
+
+  private static int greatest(int[] xyz, int a, int b, int c, int axis) {
+    return Math.max(xyz[a + axis], Math.max(xyz[b + axis], xyz[c + axis]));
   }
 }

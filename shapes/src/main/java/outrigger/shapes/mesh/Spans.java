@@ -10,11 +10,12 @@ import outrigger.shapes.exact.Sign;
 final class Spans {
   private final Faces faces;
   /** Crossings of edges with planes: each is asked for by both faces at the edge, for every face of the plane. */
-  private final LongMap known = new LongMap(256);
+  private final LongMap known;
   private final List<ExactPoint> crossings = new ArrayList<>();
 
   Spans(Faces faces) {
     this.faces = faces;
+    known = new LongMap(faces.halfEdges().size());
   }
 
   /** An axis along which the line common to two planes advances; the planes must not be parallel. */

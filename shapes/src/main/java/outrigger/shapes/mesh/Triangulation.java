@@ -144,12 +144,16 @@ final class Triangulation {
 
   /**
    * Inserts points that follow each other along outlines, every other one last, every other one of the rest before that,
-   * and so on. One after the other, the points of a round hole would have each flip the edges of all before.
+   * and so on, each sought from the one before it. One after the other, the points of a round hole would
+   * each flip the edges of all before.
    */
   void insertSpread(int count, IntFunction<ExactPoint> pointAt) {
+    int[] vertex = new int[count];
+    vertex[0] = insert(pointAt.apply(0));
     for (int step = Integer.highestOneBit(count); step > 0; step /= 2) {
       for (int i = step; i < count; i += 2 * step) {
-        insert(pointAt.apply(i));
+        last = out[vertex[i - step]] / 3;
+        vertex[i] = insert(pointAt.apply(i));
       }
     }
   }
