@@ -115,8 +115,8 @@ final class Campaign {
       if (cause == Outcome.Cause.OTHER) {
         tally.fail(seed, "refused without a documented cause: " + refusal.words());
       }
-      boolean touch = cause == Outcome.Cause.LINE || FinerGrid.touches(laws.refused().get(i));
-      String why = cause == Outcome.Cause.LINE ? "touch along a line" : touch ? "touch at a point or face"
+      boolean touch = FinerGrid.touches(laws.refused().get(i));
+      String why = touch ? cause == Outcome.Cause.LINE ? "touch along a line" : "touch at a point or face"
           : cause == Outcome.Cause.ROUNDING ? "rounding does not settle" : "rounding closes a gap";
       tally.count("refusals: " + why, 1);
       tally.count(touch ? "refusals of touching operands" : "refusals of others", 1);
