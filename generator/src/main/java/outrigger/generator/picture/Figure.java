@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.IntUnaryOperator;
 import outrigger.shapes.mesh.Mesh;
+import outrigger.shapes.print.Normals;
 
 /** A mesh at its place: facets turned to the eye, shaded by how they stand, then the lines that tell its shape. */
 final class Figure implements Mark {
@@ -65,16 +66,8 @@ final class Figure implements Mark {
   }
 
   private double[] normal(int f) {
-    int a = mesh.corner(f, 0);
-    int b = mesh.corner(f, 1);
-    int c = mesh.corner(f, 2);
-    double ux = mesh.x(b) - mesh.x(a);
-    double uy = mesh.y(b) - mesh.y(a);
-    double uz = mesh.z(b) - mesh.z(a);
-    double vx = mesh.x(c) - mesh.x(a);
-    double vy = mesh.y(c) - mesh.y(a);
-    double vz = mesh.z(c) - mesh.z(a);
-    return Vectors.unit(uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx);
+    double[] n = Normals.doubled(mesh, f);
+    return Vectors.unit(n[0], n[1], n[2]);
   }
 
   @Override

@@ -40,33 +40,25 @@ final class Locator {
    * @param q the point, exactly in the sheet's plane and on no face but the sheet's own
    * @param planeNumber the sheet
    */
-  void look(ExactPoint q, int planeNumber, Result result) {
+  WindingCount look(ExactPoint q, int planeNumber) {
     Plane plane = faces.plane(planeNumber);
     int w = plane.dominantAxis();
     boolean upward = plane.normal(w) > 0;
+    WindingCount count = new WindingCount();
     alongRay(q, w, upward, f -> {
       Face face = faces.face(f);
       if (face.plane == planeNumber) {
         if (holds(face, q, w)) {
-          result.add(face.operand, 0, face.up ? 1 : -1);
+          count.add(face.operand, 0, face.up ? 1 : -1);
         }
         return;
       }
-      Plane other = faces.plane(face.plane);
-      long slope = other.normal(w);
-      if (slope == 0 || !holds(face, q, w)) {
-        return;
-      }
-      int side = q.side(other);
-      if (side == 0) {
-        throw new OnFace();
-      }
-      boolean ahead = side < 0 == slope > 0 == upward;
-      if (ahead) {
-        int change = slope > 0 == face.up == upward ? 1 : -1;
-        result.add(face.operand, change, change);
+      int change = change(face, q, w, upward);
+      if (change != 0) {
+        count.add(face.operand, change, change);
       }
     });
+    return count;
   }
 
   /**
@@ -81,20 +73,27 @@ final class Locator {
     WindingCount count = new WindingCount();
     alongRay(q, axis, upward, f -> {
       Face face = faces.face(f);
-      Plane plane = faces.plane(face.plane);
-      long slope = plane.normal(axis);
-      if (face.operand == operand || face.operand == other || slope == 0 || !holds(face, q, axis)) {
-        return;
-      }
-      int side = q.side(plane);
-      if (side == 0) {
-        throw new OnFace();
-      }
-      if (side < 0 == slope > 0 == upward) {
-        count.add(face.operand, slope > 0 == face.up == upward ? 1 : -1);
+      int change = face.operand == operand || face.operand == other ? 0 : change(face, q, axis, upward);
+      if (change != 0) {
+        count.add(face.operand, change, change);
       }
     });
     return count;
+  }
+
+  /** What its operand's winding number owes to a face that the ray from a point meets; 0 where it does not meet it. */
+  private int change(Face face, ExactPoint q, int axis, boolean upward) {
+    Plane plane = faces.plane(face.plane);
+    long slope = plane.normal(axis);
+    if (slope == 0 || !holds(face, q, axis)) {
+      return 0;
+    }
+    int side = q.side(plane);
+    if (side == 0) {
+      throw new OnFace();
+    }
+    boolean ahead = side < 0 == slope > 0 == upward;
+    return !ahead ? 0 : slope > 0 == face.up == upward ? 1 : -1;
   }
 
   /** Gives each face whose box a ray from a point along an axis may meet. */

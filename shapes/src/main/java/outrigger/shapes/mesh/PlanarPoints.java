@@ -7,9 +7,9 @@ import outrigger.shapes.exact.Sign;
 /**
  * The numbered points of one plane, seen along an axis, and how they lie to each other.
  *
- * <p>Equal points have one number, found by an open-addressed table that is emptied without being swept. Of each point
- * some planes are remembered that it lies in by the way it was made: where three points have one in common that is not
- * their own plane, they lie in line, and nothing need be computed.
+ * <p>Equal points have one number ({@link PointNumbers}). Of each point some planes are remembered that it lies in by the
+ * way it was made: where three points have one in common that is not their own plane, they lie in line, and nothing need
+ * be computed.
  */
 final class PlanarPoints {
   /** How many planes are remembered of a point; more would only save arithmetic. */
@@ -18,21 +18,18 @@ final class PlanarPoints {
   private int u;
   private int v;
   private int own;
-  private int[] slots = new int[64];
-  private ExactPoint[] points = new ExactPoint[32];
-  private int[] slotOf = new int[32];
+  private final PointNumbers points = new PointNumbers();
   private long[] pu = new long[32];
   private long[] pv = new long[32];
   private boolean[] grid = new boolean[32];
   private int[] known = new int[32 * PLANES];
-  private int size;
 
   int size() {
-    return size;
+    return points.size();
   }
 
   ExactPoint point(int number) {
-    return points[number];
+    return points.point(number);
   }
 
   /**
@@ -46,11 +43,7 @@ final class PlanarPoints {
     u = firstAxis;
     v = secondAxis;
     own = ownPlane;
-    for (int i = 0; i < size; i++) {
-      slots[slotOf[i]] = 0;
-      points[i] = null;
-    }
-    size = 0;
+    points.clear();
   }
 
   int u() {
@@ -63,28 +56,19 @@ final class PlanarPoints {
 
   /** Number of a point; that of a new point is the size before. */
   int number(ExactPoint p) {
-    int slot = p.hashCode() & (slots.length - 1);
-    while (slots[slot] != 0) {
-      int number = slots[slot] - 1;
-      if (points[number].equals(p)) {
-        learn(number, p);
-        return number;
+    int size = points.size();
+    int number = points.number(p);
+    if (number == size) {
+      if (size == pu.length) {
+        grow();
       }
-      slot = (slot + 1) & (slots.length - 1);
+      pu[size] = p.grid(u);
+      pv[size] = p.grid(v);
+      grid[size] = p.isOnGrid();
+      Arrays.fill(known, PLANES * size, PLANES * size + PLANES, -1);
     }
-    if (size == points.length) {
-      grow();
-      return number(p);
-    }
-    points[size] = p;
-    slotOf[size] = slot;
-    pu[size] = p.grid(u);
-    pv[size] = p.grid(v);
-    grid[size] = p.isOnGrid();
-    Arrays.fill(known, PLANES * size, PLANES * size + PLANES, -1);
-    learn(size, p);
-    slots[slot] = ++size;
-    return size - 1;
+    learn(number, p);
+    return number;
   }
 
   private void learn(int number, ExactPoint p) {
@@ -129,8 +113,9 @@ final class PlanarPoints {
     if (grid[a] && grid[b] && grid[c]) {
       return Sign.turn(pu[a], pv[a], pu[b], pv[b], pu[c], pv[c]);
     }
-    int clear = ExactPoint.clearTurn(points[a], points[b], points[c], u, v);
-    return clear != 0 || shareLine(a, b, c) ? clear : ExactPoint.turn(points[a], points[b], points[c], u, v);
+    int clear = ExactPoint.clearTurn(points.point(a), points.point(b), points.point(c), u, v);
+    return clear != 0 || shareLine(a, b, c) ? clear
+        : ExactPoint.turn(points.point(a), points.point(b), points.point(c), u, v);
   }
 
   /**
@@ -157,20 +142,10 @@ final class PlanarPoints {
   }
 
   private void grow() {
-    points = Arrays.copyOf(points, 2 * size);
-    slotOf = Arrays.copyOf(slotOf, 2 * size);
-    pu = Arrays.copyOf(pu, 2 * size);
-    pv = Arrays.copyOf(pv, 2 * size);
-    grid = Arrays.copyOf(grid, 2 * size);
-    known = Arrays.copyOf(known, 2 * size * PLANES);
-    slots = new int[4 * size];
-    for (int i = 0; i < size; i++) {
-      int slot = points[i].hashCode() & (slots.length - 1);
-      while (slots[slot] != 0) {
-        slot = (slot + 1) & (slots.length - 1);
-      }
-      slotOf[i] = slot;
-      slots[slot] = i + 1;
-    }
+    int room = 2 * pu.length;
+    pu = Arrays.copyOf(pu, room);
+    pv = Arrays.copyOf(pv, room);
+    grid = Arrays.copyOf(grid, room);
+    known = Arrays.copyOf(known, room * PLANES);
   }
 }

@@ -92,8 +92,8 @@ final class Walker {
   }
 
   private void labelPiece(int start) {
-    Buffer found = look(start);
-    found.replay(this::change);
+    WindingCount found = look(start);
+    found.replay(this::change, 1);
     walk(start, this::change, new Visit() {
       @Override
       public void enter(int t) {
@@ -105,17 +105,15 @@ final class Walker {
         return covered[t];
       }
     });
-    found.takeBack(this::change);
+    found.replay(this::change, -1);
   }
 
-  private Buffer look(int t) {
+  private WindingCount look(int t) {
     for (int[] weight : WEIGHTS) {
       ExactPoint q = ExactPoint.mean(tri.point(tri.origin(3 * t)), weight[0], tri.point(tri.origin(3 * t + 1)),
           weight[1], tri.point(tri.origin(3 * t + 2)), weight[2]);
-      Buffer buffer = new Buffer();
       try {
-        locator.look(q, sheet.planeNumber(), buffer);
-        return buffer;
+        return locator.look(q, sheet.planeNumber());
       } catch (Locator.OnFace chance) {
         // the next weights give another point of the same triangle
       }
@@ -186,34 +184,6 @@ final class Walker {
         k = h % 3 + 1;
       } else {
         return;
-      }
-    }
-  }
-
-  /** Keeps what a ray finds until it is known to be good. */
-  private static final class Buffer implements Locator.Result {
-    private int[] items = new int[24];
-    private int size;
-
-    @Override
-    public void add(int operand, int up, int down) {
-      if (size + 3 > items.length) {
-        items = Arrays.copyOf(items, 2 * items.length);
-      }
-      items[size++] = operand;
-      items[size++] = up;
-      items[size++] = down;
-    }
-
-    void replay(Locator.Result to) {
-      for (int i = 0; i < size; i += 3) {
-        to.add(items[i], items[i + 1], items[i + 2]);
-      }
-    }
-
-    void takeBack(Locator.Result from) {
-      for (int i = 0; i < size; i += 3) {
-        from.add(items[i], -items[i + 1], -items[i + 2]);
       }
     }
   }

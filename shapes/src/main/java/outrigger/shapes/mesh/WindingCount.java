@@ -2,23 +2,25 @@ package outrigger.shapes.mesh;
 
 import java.util.Arrays;
 
-/** Winding numbers found by looking along a ray: operands and by how much each of them changes. */
-final class WindingCount {
-  private int[] items = new int[16];
+/** What a look along a ray found: operands, and what the winding number of each gains above and below a plane. */
+final class WindingCount implements Locator.Result {
+  private int[] items = new int[24];
   private int size;
 
-  void add(int operand, int change) {
-    if (size + 2 > items.length) {
+  @Override
+  public void add(int operand, int above, int below) {
+    if (size + 3 > items.length) {
       items = Arrays.copyOf(items, 2 * items.length);
     }
     items[size++] = operand;
-    items[size++] = change;
+    items[size++] = above;
+    items[size++] = below;
   }
 
-  /** Applies all changes, forward (1) or backward (-1). */
-  void replay(Membership to, int way) {
-    for (int i = 0; i < size; i += 2) {
-      to.add(items[i], way * items[i + 1]);
+  /** Passes all of it on, forward (1) or taken back (-1). */
+  void replay(Locator.Result to, int way) {
+    for (int i = 0; i < size; i += 3) {
+      to.add(items[i], way * items[i + 1], way * items[i + 2]);
     }
   }
 }

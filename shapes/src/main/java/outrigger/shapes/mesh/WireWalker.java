@@ -79,7 +79,7 @@ final class WireWalker {
   /** Outlines all faces without a sheet. */
   void walk(List<Stretch> stretches) {
     for (int pass = 0; pass < 2; pass++) {
-      for (int h = 0; h < seen(); h++) {
+      for (int h = 0; h < halfEdges.size(); h++) {
         if (!seen[halfEdges.loop(h)] && !contacts.needsSheet(halfEdges.face(h)) && isStart(h, pass)) {
           Interrupt.check();
           walkFrom(h, pass == 0 ? faces.point(faces.from(h)) : null);
@@ -93,10 +93,6 @@ final class WireWalker {
     }
   }
 
-  private int seen() {
-    return halfEdges.size();
-  }
-
   private boolean isStart(int h, int pass) {
     return pass == 0 ? !contacts.isTouched(faces.from(h)) : !contacts.isBlocked(h);
   }
@@ -105,9 +101,14 @@ final class WireWalker {
   private void walkFrom(int h, ExactPoint corner) {
     int operand = faces.face(halfEdges.face(h)).operand;
     WindingCount found = corner != null ? locator.around(corner, operand, operand) : lookFromEdge(h, operand);
-    found.replay(place, 1);
+    found.replay(this::change, 1);
     walkShell(h);
-    found.replay(place, -1);
+    found.replay(this::change, -1);
+  }
+
+  /** Away from all sheets an operand winds as often above as below. */
+  private void change(int operand, int above, int below) {
+    place.add(operand, above);
   }
 
   /** Looks from the piece of an edge just after its start: what holds there holds at that corner of the face too. */
@@ -205,9 +206,9 @@ final class WireWalker {
   private void followFromRay(Stretch s) {
     ExactPoint end = s.crossings.isEmpty() ? s.to.at : s.crossings.get(0).at();
     WindingCount found = lookBetween(s.from.at, end, faces.face(s.f).operand, faces.face(s.g).operand);
-    found.replay(place, 1);
+    found.replay(this::change, 1);
     follow(s, s.from);
-    found.replay(place, -1);
+    found.replay(this::change, -1);
   }
 
   /** Follows a chain of stretches from one end, with both operands that cross there counted as absent before. */

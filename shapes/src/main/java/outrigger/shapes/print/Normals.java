@@ -3,11 +3,11 @@ package outrigger.shapes.print;
 import outrigger.shapes.mesh.Mesh;
 
 /** Normals of facets. */
-final class Normals {
+public final class Normals {
   private Normals() {}
 
   /** Outward, as long as twice the facet's area, in square grid units. */
-  static double[] doubled(Mesh mesh, int f) {
+  public static double[] doubled(Mesh mesh, int f) {
     int a = mesh.corner(f, 0);
     int b = mesh.corner(f, 1);
     int c = mesh.corner(f, 2);
