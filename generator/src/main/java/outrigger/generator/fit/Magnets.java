@@ -133,9 +133,9 @@ final class Magnets {
     Optional<Choice> nearest = tried(mount, need, shelf.items(DiscMagnet.class)).stream()
         .filter(c -> holds(c, need)).min(ORDER);
     String advice = nearest.map(c -> "The smallest that holds is " + c.stack() + " x " + c.magnet().name() + " ("
-        + newton(c.hold().counted()) + ").").orElse("None of the table disc-magnets does: add mounts, close the gap, or "
-        + "lower mass or shock.");
-    return mount.fault(key, what, advice + " Or more mounts, a smaller gap, or less mass.");
+        + newton(c.hold().counted()) + "). Or add mounts, close the gap, or lower mass or shock.").orElse(
+        "None of the table disc-magnets does: add mounts, close the gap, or lower mass or shock.");
+    return mount.fault(key, what, advice);
   }
 
   /** Why the drawer does not do for all stations together. */
