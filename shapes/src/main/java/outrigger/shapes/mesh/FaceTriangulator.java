@@ -79,8 +79,7 @@ final class FaceTriangulator {
     }
     int least = 0;
     for (int i = 1; i < 4; i++) {
-      long du = point(loop, i).grid(u) - point(loop, least).grid(u);
-      least = du < 0 || du == 0 && point(loop, i).grid(v) < point(loop, least).grid(v) ? i : least;
+      least = LoopOrder.compare(point(loop, i), point(loop, least), u, v) < 0 ? i : least;
     }
     return least % 2;
   }
@@ -98,12 +97,13 @@ final class FaceTriangulator {
     throw new IllegalStateException("an outline ends");
   }
 
-  private void addFaces(int group, IntList edges) {
+  private void addFaces(int group, IntList given) {
     var plane = outline.plane(group);
     int u = Sheet.firstAxis(plane);
     int v = Sheet.secondAxis(plane);
     marks.reset(u, v, Outline.planeOf(group), NONE);
     Triangulation tri = marks.triangulation();
+    IntList edges = hasRounded(given) ? LoopOrder.of(outline, given, u, v) : given;
     int[] number = new int[edges.size() + 3];
     tri.insertSpread(edges.size() / 2, i -> outline.point(edges.get(2 * i)));
     for (int i = 0; i < edges.size(); i += 2) {
@@ -123,6 +123,16 @@ final class FaceTriangulator {
         add(a, Outline.isUp(group) ? b : c, Outline.isUp(group) ? c : b);
       }
     }
+  }
+
+  /** The circle test takes rounded corners: among those the facets depend on the order in which they come. */
+  private boolean hasRounded(IntList edges) {
+    for (int i = 0; i < edges.size(); i += 2) {
+      if (!outline.point(edges.get(i)).isOnGrid()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private void add(int a, int b, int c) {

@@ -7,15 +7,11 @@ import java.util.List;
  * evaluated in the very same coordinates.
  *
  * <p>Rounding halves upward and choosing between equal diagonals would otherwise differ from one position to the next.
- * The axes are put in the order of the operands' second moments along them and each is turned the way its third moment
- * is positive. Moments are taken about the middle of the bounds and so do not change with a move; they are sums, and so
- * do not change with the order. They wrap round at 64 bits, which spoils none of this. Where a moment is 0 or two are
- * equal the solid most often looks the same both ways; if not, the choice is left to chance and no worse than none.
+ * The axes are put in the order of the operands' {@link Moments} along them, and each is turned the way its odd moments
+ * are positive; where these are 0, the way in which its product with an axis before it is. Where nothing tells two axes
+ * or ways apart the solid most often looks the same both ways; if not, the choice is left to chance and no worse than none.
  */
 final class Frame {
-  /** Tells operands that are cut away from others; any number but 1 would do. */
-  private static final long CUT_AWAY = -3;
-
   private final int[] axis = {0, 1, 2};
   private final int[] sign = {1, 1, 1};
 
@@ -28,44 +24,37 @@ final class Frame {
    */
   static Frame of(List<Polyhedron> operands, List<Boolean> cutAway) {
     Frame frame = new Frame();
-    long[] middle = twiceMiddle(operands);
-    long[] second = new long[3];
-    long[] third = new long[3];
-    for (int i = 0; i < operands.size(); i++) {
-      int[] xyz = operands.get(i).xyz();
-      long weight = cutAway.get(i) ? CUT_AWAY : 1;
-      for (int j = 0; j < xyz.length; j++) {
-        long d = 2L * xyz[j] - middle[j % 3];
-        second[j % 3] += weight * d * d;
-        third[j % 3] += weight * d * d * d;
-      }
-    }
-    for (int k = 0; k < 3; k++) {
-      frame.sign[k] = third[k] < 0 ? -1 : 1;
-    }
-    frame.order(second);
+    Moments moments = Moments.of(operands, cutAway);
+    frame.order(moments);
+    frame.direct(moments);
     return frame;
   }
 
-  private static long[] twiceMiddle(List<Polyhedron> operands) {
-    long[] least = {Long.MAX_VALUE, Long.MAX_VALUE, Long.MAX_VALUE};
-    long[] most = {Long.MIN_VALUE, Long.MIN_VALUE, Long.MIN_VALUE};
-    for (Polyhedron p : operands) {
-      for (int j = 0; j < p.xyz().length; j++) {
-        least[j % 3] = Math.min(least[j % 3], p.xyz()[j]);
-        most[j % 3] = Math.max(most[j % 3], p.xyz()[j]);
-      }
-    }
-    return new long[] {least[0] + most[0], least[1] + most[1], least[2] + most[2]};
-  }
-
-  private void order(long[] second) {
+  private void order(Moments moments) {
     for (int i = 0; i < 3; i++) {
       for (int j = i + 1; j < 3; j++) {
-        if (second[axis[j]] < second[axis[i]]) {
+        if (moments.compare(axis[j], axis[i]) < 0) {
           int swapped = axis[i];
           axis[i] = axis[j];
           axis[j] = swapped;
+        }
+      }
+    }
+  }
+
+  private void direct(Moments moments) {
+    boolean[] directed = new boolean[3];
+    for (int i = 0; i < 3; i++) {
+      int way = moments.way(axis[i], axis[i == 0 ? 1 : 0], axis[i == 2 ? 1 : 2]);
+      directed[i] = way != 0;
+      sign[axis[i]] = way < 0 ? -1 : 1;
+    }
+    for (int i = 0; i < 3; i++) {
+      for (int j = 0; j < 3 && !directed[i]; j++) {
+        int together = moments.together(axis[i], axis[j]);
+        if (together != 0 && (directed[j] || j < i)) {
+          sign[axis[i]] = together * sign[axis[j]];
+          directed[i] = true;
         }
       }
     }
@@ -85,13 +74,32 @@ final class Frame {
     if (isGiven()) {
       return p;
     }
-    int[] xyz = new int[p.xyz().length];
+    return new Polyhedron(in(p.xyz()), mirrors() ? LeafBuilder.reversed(p.faces()) : p.faces());
+  }
+
+  /** Facets in this frame. */
+  Kernel.Rounded in(Kernel.Rounded facets) {
+    return isGiven() ? facets
+        : new Kernel.Rounded(in(facets.xyz()), mirrors() ? reversed(facets.corners()) : facets.corners(), facets.moved());
+  }
+
+  private int[] in(int[] given) {
+    int[] xyz = new int[given.length];
     for (int i = 0; i < xyz.length; i += 3) {
       for (int k = 0; k < 3; k++) {
-        xyz[i + k] = sign[axis[k]] * p.xyz()[i + axis[k]];
+        xyz[i + k] = sign[axis[k]] * given[i + axis[k]];
       }
     }
-    return new Polyhedron(xyz, mirrors() ? LeafBuilder.reversed(p.faces()) : p.faces());
+    return xyz;
+  }
+
+  private static int[] reversed(int[] corners) {
+    int[] reversed = corners.clone();
+    for (int i = 0; i < corners.length; i += 3) {
+      reversed[i + 1] = corners[i + 2];
+      reversed[i + 2] = corners[i + 1];
+    }
+    return reversed;
   }
 
   /** A mesh made in this frame, brought back to the given axes. */
@@ -106,12 +114,6 @@ final class Frame {
         xyz[i + axis[k]] = sign[axis[k]] * from[i + k];
       }
     }
-    int[] corners = mesh.corners();
-    for (int i = 0; i < corners.length && mirrors(); i += 3) {
-      int c = corners[i + 1];
-      corners[i + 1] = corners[i + 2];
-      corners[i + 2] = c;
-    }
-    return Mesh.of(xyz, corners);
+    return Mesh.of(xyz, mirrors() ? reversed(mesh.corners()) : mesh.corners());
   }
 }

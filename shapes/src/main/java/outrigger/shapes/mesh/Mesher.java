@@ -155,11 +155,16 @@ public final class Mesher {
         corners[i + 2] = c;
       }
     }
-    Mesh settled = Settler.settle(new Kernel.Rounded(xyz, corners, allMoved(mesh.vertexCount())));
+    Frame frame = Frame.of(List.of(polyhedron(xyz, corners)), List.of(false));
+    Mesh settled = frame.out(Settler.settle(frame.in(new Kernel.Rounded(xyz, corners, allMoved(mesh.vertexCount())))));
+    return polyhedron(settled.xyz(), settled.corners());
+  }
+
+  private static Polyhedron polyhedron(int[] xyz, int[] corners) {
     List<int[][]> facets = new ArrayList<>();
-    for (int f = 0; f < settled.facetCount(); f++) {
-      facets.add(new int[][] {{settled.corner(f, 0), settled.corner(f, 1), settled.corner(f, 2)}});
+    for (int i = 0; i < corners.length; i += 3) {
+      facets.add(new int[][] {{corners[i], corners[i + 1], corners[i + 2]}});
     }
-    return new Polyhedron(settled.xyz(), facets);
+    return new Polyhedron(xyz, facets);
   }
 }

@@ -1,0 +1,104 @@
+package outrigger.shapes.mesh;
+
+import java.util.List;
+
+/**
+ * Sums over the faces of operands by which their axes are told apart, about the middle of the bounds.
+ *
+ * <p>Of each face the sum of its corners is taken: corners alone would not tell which way a bent face was cut. The moments
+ * do not change with a move, nor with the order of operands or faces. They wrap round at 64 bits, which spoils none of this.
+ */
+final class Moments {
+  /** Tells operands that are cut away from others; any number but 1 would do. */
+  private static final long CUT_AWAY = -3;
+
+  private final long[] second = new long[3];
+  private final long[] fourth = new long[3];
+  private final long[] third = new long[3];
+  private final long[] fifth = new long[3];
+  /** Of one axis times the square of another, by both. */
+  private final long[] cross = new long[9];
+  /** Of one axis times another. */
+  private final long[] product = new long[9];
+
+  private Moments() {}
+
+  /**
+   * The moments of some operands.
+   *
+   * @param cutAway of each operand whether an odd number of cuts takes it away
+   */
+  static Moments of(List<Polyhedron> operands, List<Boolean> cutAway) {
+    Moments moments = new Moments();
+    long[] middle = twiceMiddle(operands);
+    for (int i = 0; i < operands.size(); i++) {
+      for (int[][] loops : operands.get(i).faces()) {
+        moments.addFace(operands.get(i).xyz(), loops, middle, cutAway.get(i) ? CUT_AWAY : 1);
+      }
+    }
+    return moments;
+  }
+
+  private static long[] twiceMiddle(List<Polyhedron> operands) {
+    long[] least = {Long.MAX_VALUE, Long.MAX_VALUE, Long.MAX_VALUE};
+    long[] most = {Long.MIN_VALUE, Long.MIN_VALUE, Long.MIN_VALUE};
+    for (Polyhedron p : operands) {
+      for (int j = 0; j < p.xyz().length; j++) {
+        least[j % 3] = Math.min(least[j % 3], p.xyz()[j]);
+        most[j % 3] = Math.max(most[j % 3], p.xyz()[j]);
+      }
+    }
+    return new long[] {least[0] + most[0], least[1] + most[1], least[2] + most[2]};
+  }
+
+  private void addFace(int[] xyz, int[][] loops, long[] middle, long weight) {
+    long x = 0;
+    long y = 0;
+    long z = 0;
+    for (int[] loop : loops) {
+      for (int v : loop) {
+        x += 2L * xyz[3 * v] - middle[0];
+        y += 2L * xyz[3 * v + 1] - middle[1];
+        z += 2L * xyz[3 * v + 2] - middle[2];
+      }
+    }
+    add(weight, x, y, z, 0, 1, 2);
+    add(weight, y, z, x, 1, 2, 0);
+    add(weight, z, x, y, 2, 0, 1);
+  }
+
+  private void add(long weight, long a, long b, long c, int i, int j, int k) {
+    long square = weight * a * a;
+    second[i] += square;
+    third[i] += square * a;
+    fourth[i] += square * a * a;
+    fifth[i] += square * a * a * a;
+    cross[3 * j + i] += square * b;
+    cross[3 * k + i] += square * c;
+    product[3 * i + j] += weight * a * b;
+    product[3 * j + i] += weight * a * b;
+  }
+
+  /** Order of two axes; 0 where nothing here tells them apart. */
+  int compare(int i, int j) {
+    return second[i] != second[j] ? Long.compare(second[i], second[j]) : Long.compare(fourth[i], fourth[j]);
+  }
+
+  /**
+   * The way that an axis goes by itself: the sign of the first odd moment that is not 0.
+   *
+   * @param first axis that comes first in the order of the other two
+   * @param last the remaining axis
+   * @return +1, -1, or 0 where all are 0
+   */
+  int way(int axis, int first, int last) {
+    long odd = third[axis] != 0 ? third[axis] : cross[3 * axis + first] != 0 ? cross[3 * axis + first]
+        : cross[3 * axis + last] != 0 ? cross[3 * axis + last] : fifth[axis];
+    return Long.signum(odd);
+  }
+
+  /** Whether two axes go the same way, +1, or against each other, -1; 0 where nothing here says so. */
+  int together(int i, int j) {
+    return Long.signum(product[3 * i + j]);
+  }
+}
