@@ -142,7 +142,7 @@ final class FaceTriangulator {
   }
 
   /** Triangles that an odd number of marked edges parts from the outside. */
-  private static boolean[] inside(Triangulation tri) {
+  static boolean[] inside(Triangulation tri) {
     int n = tri.triangleCount();
     boolean[] inside = new boolean[n];
     boolean[] seen = new boolean[n];

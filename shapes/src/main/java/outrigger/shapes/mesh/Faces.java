@@ -164,15 +164,20 @@ final class Faces {
         to[e++] = base + loop[(i + 1) % loop.length];
       }
     }
-    Plane plane = planeOf(from);
-    Integer number = planeNumbers.putIfAbsent(plane, planes.size());
-    if (number == null) {
-      number = planes.size();
-      planes.add(plane);
-    }
+    int number = number(planeOf(from));
     int[] across = new int[n];
     Arrays.fill(across, -1);
     faces.add(new Face(operands, number, looksUp(planes.get(number), from, to), first, from, to, across));
+  }
+
+  /** Number of a plane, a new one where it has none. */
+  int number(Plane plane) {
+    Integer number = planeNumbers.putIfAbsent(plane, planes.size());
+    if (number == null) {
+      planes.add(plane);
+      return planes.size() - 1;
+    }
+    return number;
   }
 
   private Plane planeOf(int[] corners) {

@@ -23,8 +23,12 @@ final class Frame {
    * @param cutAway of each operand whether an odd number of cuts takes it away
    */
   static Frame of(List<Polyhedron> operands, List<Boolean> cutAway) {
+    return of(Moments.of(operands, cutAway));
+  }
+
+  /** The frame of operands with these moments. */
+  static Frame of(Moments moments) {
     Frame frame = new Frame();
-    Moments moments = Moments.of(operands, cutAway);
     frame.order(moments);
     frame.direct(moments);
     return frame;
@@ -81,6 +85,11 @@ final class Frame {
   Kernel.Rounded in(Kernel.Rounded facets) {
     return isGiven() ? facets
         : new Kernel.Rounded(in(facets.xyz()), mirrors() ? reversed(facets.corners()) : facets.corners(), facets.moved());
+  }
+
+  /** An operand in this frame. */
+  Upright in(Upright upright) {
+    return isGiven() ? upright : new Upright(in(upright.xyz), upright.rings);
   }
 
   private int[] in(int[] given) {

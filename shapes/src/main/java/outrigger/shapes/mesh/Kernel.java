@@ -50,8 +50,7 @@ final class Kernel {
     } else {
       addBoundary(faces, tree, soup, outline);
     }
-    outline.simplify();
-    return round(outline, new FaceTriangulator(outline).triangulate());
+    return finish(outline);
   }
 
   private static void addAll(Faces faces, Outline outline) {
@@ -120,6 +119,12 @@ final class Kernel {
       }
     }
     return onPlane;
+  }
+
+  /** Brings an outline to its fewest edges, cuts its faces into facets and rounds their corners. */
+  static Rounded finish(Outline outline) {
+    outline.simplify();
+    return round(outline, new FaceTriangulator(outline).triangulate());
   }
 
   private static Rounded round(Outline outline, IntList corners) {

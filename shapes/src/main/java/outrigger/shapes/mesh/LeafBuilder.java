@@ -35,13 +35,25 @@ final class LeafBuilder {
    * @param placement one that keeps the grid
    */
   static Polyhedron place(Polyhedron polyhedron, Placement placement) {
+    int[] xyz = placed(polyhedron.xyz(), placement);
+    return xyz == polyhedron.xyz() ? polyhedron
+        : new Polyhedron(xyz, placement.mirrors() ? reversed(polyhedron.faces()) : polyhedron.faces());
+  }
+
+  /**
+   * The same corners placed, exactly; themselves where the placement leaves everything where it is.
+   *
+   * @param placement one that keeps the grid
+   * @throws ShapeException if one comes to lie beyond the grid
+   */
+  static int[] placed(int[] corners, Placement placement) {
     if (!placement.keepsGrid()) {
       throw new IllegalArgumentException("a placement off the grid");
     }
     if (placement.equals(Placement.IDENTITY)) {
-      return polyhedron;
+      return corners;
     }
-    int[] xyz = polyhedron.xyz().clone();
+    int[] xyz = corners.clone();
     for (int i = 0; i < xyz.length; i += 3) {
       double x = Grid.toMm(xyz[i]);
       double y = Grid.toMm(xyz[i + 1]);
@@ -49,7 +61,7 @@ final class LeafBuilder {
       set(xyz, i, placement.x(x, y, z) * Grid.PER_MM, placement.y(x, y, z) * Grid.PER_MM,
           placement.z(x, y, z) * Grid.PER_MM);
     }
-    return new Polyhedron(xyz, placement.mirrors() ? reversed(polyhedron.faces()) : polyhedron.faces());
+    return xyz;
   }
 
   /**

@@ -42,6 +42,11 @@ public final class Mesher {
    * @throws java.util.concurrent.CancellationException if the thread is interrupted
    */
   public static Mesh mesh(Solid solid) {
+    return PlanarWay.mesh(solid).orElseGet(() -> spatial(solid));
+  }
+
+  /** Evaluates a solid by the spatial way, whatever it is. */
+  static Mesh spatial(Solid solid) {
     return new Mesher(solid).framed(
         (faces, tree) -> Optional.of(Settler.settle(Kernel.evaluate(faces, tree)))).orElseThrow();
   }
@@ -53,6 +58,11 @@ public final class Mesher {
    * @throws outrigger.shapes.num.ShapeException as {@link #mesh} does, but not for a solid without volume
    */
   public static Optional<Mesh> meshIfAny(Solid solid) {
+    Optional<Mesh> planar = PlanarWay.mesh(solid);
+    return planar.isPresent() ? planar : spatialIfAny(solid);
+  }
+
+  private static Optional<Mesh> spatialIfAny(Solid solid) {
     return new Mesher(solid).framed((faces, tree) -> Settler.settleAny(Kernel.evaluateAny(faces, tree)));
   }
 

@@ -30,7 +30,7 @@ final class Moments {
    */
   static Moments of(List<Polyhedron> operands, List<Boolean> cutAway) {
     Moments moments = new Moments();
-    long[] middle = twiceMiddle(operands);
+    long[] middle = twiceMiddle(operands.stream().map(Polyhedron::xyz).toList());
     for (int i = 0; i < operands.size(); i++) {
       for (int[][] loops : operands.get(i).faces()) {
         moments.addFace(operands.get(i).xyz(), loops, middle, cutAway.get(i) ? CUT_AWAY : 1);
@@ -39,13 +39,47 @@ final class Moments {
     return moments;
   }
 
-  private static long[] twiceMiddle(List<Polyhedron> operands) {
+  /** The moments of upright operands: the same as those of their polyhedra. */
+  static Moments ofUprights(List<Upright> operands, List<Boolean> cutAway) {
+    Moments moments = new Moments();
+    long[] middle = twiceMiddle(operands.stream().map(u -> u.xyz).toList());
+    for (int i = 0; i < operands.size(); i++) {
+      Upright upright = operands.get(i);
+      for (int r = 0; r < upright.rings.length; r++) {
+        moments.addRegion(upright, r, middle, cutAway.get(i) ? CUT_AWAY : 1);
+      }
+    }
+    return moments;
+  }
+
+  private void addRegion(Upright upright, int region, long[] middle, long weight) {
+    long[][] caps = new long[2][3];
+    long[] wall = new long[3];
+    int[] xyz = upright.xyz;
+    for (int r = 0; r < upright.rings[region].length; r++) {
+      int end = upright.end(region, r);
+      for (int e = upright.rings[region][r], last = end - 1; e < end; last = e, e++) {
+        for (int k = 0; k < 3; k++) {
+          long low = 2L * xyz[6 * e + k] - middle[k];
+          long high = 2L * xyz[6 * e + 3 + k] - middle[k];
+          caps[0][k] += low;
+          caps[1][k] += high;
+          wall[k] = low + high + 2L * xyz[6 * last + k] + 2L * xyz[6 * last + 3 + k] - 2 * middle[k];
+        }
+        addSum(weight, wall[0], wall[1], wall[2]);
+      }
+    }
+    addSum(weight, caps[0][0], caps[0][1], caps[0][2]);
+    addSum(weight, caps[1][0], caps[1][1], caps[1][2]);
+  }
+
+  private static long[] twiceMiddle(List<int[]> operands) {
     long[] least = {Long.MAX_VALUE, Long.MAX_VALUE, Long.MAX_VALUE};
     long[] most = {Long.MIN_VALUE, Long.MIN_VALUE, Long.MIN_VALUE};
-    for (Polyhedron p : operands) {
-      for (int j = 0; j < p.xyz().length; j++) {
-        least[j % 3] = Math.min(least[j % 3], p.xyz()[j]);
-        most[j % 3] = Math.max(most[j % 3], p.xyz()[j]);
+    for (int[] xyz : operands) {
+      for (int j = 0; j < xyz.length; j++) {
+        least[j % 3] = Math.min(least[j % 3], xyz[j]);
+        most[j % 3] = Math.max(most[j % 3], xyz[j]);
       }
     }
     return new long[] {least[0] + most[0], least[1] + most[1], least[2] + most[2]};
@@ -62,6 +96,10 @@ final class Moments {
         z += 2L * xyz[3 * v + 2] - middle[2];
       }
     }
+    addSum(weight, x, y, z);
+  }
+
+  private void addSum(long weight, long x, long y, long z) {
     add(weight, x, y, z, 0, 1, 2);
     add(weight, y, z, x, 1, 2, 0);
     add(weight, z, x, y, 2, 0, 1);

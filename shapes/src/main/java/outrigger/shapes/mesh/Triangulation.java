@@ -146,8 +146,10 @@ final class Triangulation {
    * Inserts points that follow each other along outlines, every other one last, every other one of the rest before that,
    * and so on, each sought from the one before it. One after the other, the points of a round hole would
    * each flip the edges of all before.
+   *
+   * @return the vertices that the points are
    */
-  void insertSpread(int count, IntFunction<ExactPoint> pointAt) {
+  int[] insertSpread(int count, IntFunction<ExactPoint> pointAt) {
     int[] vertex = new int[count];
     vertex[0] = insert(pointAt.apply(0));
     for (int step = Integer.highestOneBit(count); step > 0; step /= 2) {
@@ -156,6 +158,7 @@ final class Triangulation {
         vertex[i] = insert(pointAt.apply(i));
       }
     }
+    return vertex;
   }
 
   /** Puts a point that lies exactly on an edge there; call {@link #legalize} afterwards. */

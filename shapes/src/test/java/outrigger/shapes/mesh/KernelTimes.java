@@ -5,12 +5,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.function.Supplier;
 import outrigger.shapes.check.Proof;
 import outrigger.shapes.stl.StlWriter;
 
 /**
  * Times the reference parts: text to operands, Booleans, rounding, proof and STL bytes in memory, on one thread. Not a
- * test: {@code java -cp shapes/target/classes:shapes/target/test-classes outrigger.shapes.mesh.KernelTimes [FILE.ops...]}
+ * test: {@code java -cp shapes/target/classes:shapes/target/test-classes outrigger.shapes.mesh.KernelTimes [FILE.ops...]}.
+ * Parts to which the planar way applies are timed by both.
  */
 final class KernelTimes {
   private static final String[] PARTS = {"spacer", "tower", "tray", "random-prisms"};
@@ -21,11 +23,14 @@ final class KernelTimes {
     for (String name : args.length > 0 ? args : PARTS) {
       ReferencePart part = name.endsWith(".ops") ? ReferencePart.of(Files.readString(Path.of(name)))
           : ReferencePart.named(name);
-      time(name, part);
+      time(name, "spatial", part::mesh);
+      if (part.isPlanar()) {
+        time(name, "planar", part::planarMesh);
+      }
     }
   }
 
-  private static void time(String name, ReferencePart part) {
+  private static void time(String name, String way, Supplier<Mesh> part) {
     long until = System.nanoTime() + 8_000_000_000L;
     double[] mesh = new double[10_000];
     double[] all = new double[10_000];
@@ -34,7 +39,7 @@ final class KernelTimes {
     int facets = 0;
     while (n < 15 + warmUp || System.nanoTime() < until && n < mesh.length) {
       long start = System.nanoTime();
-      Mesh result = part.mesh();
+      Mesh result = part.get();
       long meshed = System.nanoTime();
       byte[] bytes = StlWriter.bytes(Proof.judge(result).proven().orElseThrow(), name);
       all[n] = (System.nanoTime() - start) / 1e6;
@@ -42,8 +47,8 @@ final class KernelTimes {
       facets = (bytes.length - 84) / 50;
     }
     // the second half of the runs: compiled by then
-    System.out.printf(Locale.ROOT, "{\"part\":\"%s\",\"runs\":%d,\"total_ms\":%.3f,\"mesh_ms\":%.3f,\"facets\":%d}%n",
-        name, n - n / 2, median(Arrays.copyOfRange(all, n / 2, n)), median(Arrays.copyOfRange(mesh, n / 2, n)), facets);
+    System.out.printf(Locale.ROOT, "{\"part\":\"%s\",\"way\":\"%s\",\"runs\":%d,\"total_ms\":%.3f,\"mesh_ms\":%.3f,\"facets\":%d}%n",
+        name, way, n - n / 2, median(Arrays.copyOfRange(all, n / 2, n)), median(Arrays.copyOfRange(mesh, n / 2, n)), facets);
   }
 
   private static double median(double[] values) {

@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 
 /**
  * A part written as lines of text, one node a line: prisms (P), polyhedra of facets (M), all together (U), the first less
@@ -30,29 +31,38 @@ final class ReferencePart {
     return Settler.settle(evaluate());
   }
 
+  /** Whether all operands are prisms along one axis, so that the planar way applies. */
+  boolean isPlanar() {
+    return lines.stream().noneMatch(t -> t[0].equals("M"))
+        && lines.stream().filter(t -> t[0].equals("P")).map(t -> t[2]).distinct().count() == 1;
+  }
+
+  /** The part evaluated by the planar way. */
+  Mesh planarMesh() {
+    Membership.Tree tree = new Membership.Tree();
+    List<Upright> operands = new ArrayList<>();
+    node(lines.size() - 1, t -> operands.add(upright(t)), tree);
+    return PlanarWay.mesh(operands, tree).orElseThrow();
+  }
+
   Kernel.Rounded evaluate() {
     Faces faces = new Faces();
     Membership.Tree tree = new Membership.Tree();
-    node(lines.size() - 1, faces, tree);
+    node(lines.size() - 1, t -> faces.add(t[0].equals("P") ? prism(t) : facets(t)), tree);
     return Kernel.evaluate(faces, tree);
   }
 
-  private int node(int id, Faces faces, Membership.Tree tree) {
+  private int node(int id, Consumer<String[]> operands, Membership.Tree tree) {
     String[] t = lines.get(id);
-    switch (t[0]) {
-      case "P":
-        faces.add(prism(t));
-        return tree.operand();
-      case "M":
-        faces.add(facets(t));
-        return tree.operand();
-      default:
-        List<Integer> parts = new ArrayList<>();
-        for (int i = 3; i < t.length; i++) {
-          parts.add(node(Integer.parseInt(t[i]), faces, tree));
-        }
-        return tree.node(t[0].equals("U") ? Membership.Kind.UNION : Membership.Kind.CUT, parts);
+    if (t[0].equals("P") || t[0].equals("M")) {
+      operands.accept(t);
+      return tree.operand();
     }
+    List<Integer> parts = new ArrayList<>();
+    for (int i = 3; i < t.length; i++) {
+      parts.add(node(Integer.parseInt(t[i]), operands, tree));
+    }
+    return tree.node(t[0].equals("U") ? Membership.Kind.UNION : Membership.Kind.CUT, parts);
   }
 
   private static int grid(String um) {
@@ -78,9 +88,33 @@ final class ReferencePart {
   }
 
   private static Polyhedron prism(String[] t) {
+    return prism("XYZ".indexOf(t[2]), grid(t[3]), grid(t[4]), loops(t));
+  }
+
+  private static Upright upright(String[] t) {
     int axis = "XYZ".indexOf(t[2]);
-    int lo = grid(t[3]);
-    int hi = grid(t[4]);
+    int[][] loops = loops(t);
+    int[] first = new int[loops.length];
+    int n = 0;
+    for (int l = 0; l < loops.length; l++) {
+      first[l] = n;
+      n += loops[l].length / 2;
+    }
+    int[] xyz = new int[6 * n];
+    int at = 0;
+    for (int[] loop : loops) {
+      for (int i = 0; i < loop.length; i += 2) {
+        for (int end = 3; end <= 4; end++, at += 3) {
+          xyz[at + axis] = grid(t[end]);
+          xyz[at + (axis + 1) % 3] = loop[i];
+          xyz[at + (axis + 2) % 3] = loop[i + 1];
+        }
+      }
+    }
+    return new Upright(xyz, new int[][] {first});
+  }
+
+  private static int[][] loops(String[] t) {
     int[][] loops = new int[Integer.parseInt(t[5])][];
     int at = 6;
     for (int l = 0; l < loops.length; l++) {
@@ -90,7 +124,7 @@ final class ReferencePart {
         loops[l][i] = grid(t[at++]);
       }
     }
-    return prism(axis, lo, hi, loops);
+    return loops;
   }
 
   /** A prism along axis 0, 1 or 2 from loops in the two axes after it. */
