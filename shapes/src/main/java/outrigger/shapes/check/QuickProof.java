@@ -6,9 +6,10 @@ import java.util.Optional;
 /**
  * Decides whether a surface is free of every fault up to facets that meet, without saying which fault there is.
  *
- * <p>Edges are paired and vertices walked round; then the surface is divided twice, into flat patches and into regions that
- * face one axis direction. A region's {@link Outline} shows that nothing within it meets; only patches of different
- * regions, and those of regions whose outline showed nothing, are compared with each other by {@link Clearance}.
+ * <p>Edges are paired and vertices walked round. A {@link Plate} needs little more. Any other surface is divided twice, into
+ * flat patches and into regions that face one axis direction. A region's {@link Outline} shows that nothing within it meets;
+ * only patches of different regions, and those of regions whose outline showed nothing, are compared with each other by
+ * {@link Clearance}.
  */
 final class QuickProof {
   private final Surface surface;
@@ -34,13 +35,17 @@ final class QuickProof {
   }
 
   private static Optional<Shells> examine(Surface surface, HalfEdges edges) {
+    Optional<Regions> plate = Plate.regions(surface, edges);
+    if (plate.isPresent()) {
+      return Optional.of(shells(surface, edges, plate.get()));
+    }
     Flatness flatness = new Flatness(surface, edges);
     Regions patches = Regions.flood(edges, surface.facets(), flatness);
     if (flatness.foundFold()) {
       return Optional.empty();
     }
     QuickProof proof = new QuickProof(surface, edges, patches);
-    return proof.holds() ? Optional.of(proof.shells()) : Optional.empty();
+    return proof.holds() ? Optional.of(shells(surface, edges, proof.regions)) : Optional.empty();
   }
 
   private boolean holds() {
@@ -61,7 +66,7 @@ final class QuickProof {
     return new Clearance(contact, patches, groups).holds(surface, edges, regions);
   }
 
-  private Shells shells() {
+  private static Shells shells(Surface surface, HalfEdges edges, Regions regions) {
     DisjointSets joined = new DisjointSets(regions.count());
     for (int h = 0; h < surface.corners().length; h++) {
       int one = regions.of(h / 3);

@@ -10,7 +10,9 @@
  * <ol>
  *   <li>Each facet has an area ({@code Surface}).
  *   <li>Each edge joins two facets that run it opposite ways, and a walk round each vertex comes by all its facets
- *       ({@code HalfEdges}). A facet there twice could now only be two that face each other, which step 3 finds.
+ *       ({@code HalfEdges}). A facet there twice could now only be two that face each other, which steps 3 and 4 find.
+ *   <li><i>Plates.</i> Where all corners lie in two planes across an axis, two caps simple by their rims with walls over the
+ *       same edges leave nothing to be compared ({@code Plate}), and what follows up to the last step is left out.
  *   <li><i>Facets with a common edge.</i> In two planes they meet in that edge alone. In one plane they lie side by side,
  *       and are gathered into a flat patch, or are folded onto each other ({@code Flatness}).
  *   <li><i>Facets of one region.</i> Facets with an axis direction that all of them face are gathered into regions
@@ -25,7 +27,7 @@
  *       clear of it; what is then left is compared facet by facet ({@code PatchContact}).
  *   <li>The sign and depth of each shell, by its exact volume and one exact ray ({@code Shells}).
  * </ol>
- * Steps 1 to 4 take a time proportional to the facets but for the trees over loops that are not convex; step 5 is n log n
+ * Steps 1 to 5 take a time proportional to the facets but for the trees over loops that are not convex; step 6 is n log n
  * where boxes overlap few others. All signs are exact: in a long where bounds say that it suffices, else by doubles with a
  * bound on their error, else in 128 bits.
  *

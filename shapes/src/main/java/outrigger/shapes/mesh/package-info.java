@@ -28,6 +28,14 @@
  *     the same steps as a soup, until none do.
  * </ol>
  *
+ * <p><b>The planar way.</b> Where all operands are straight prisms along one axis ({@code Uprights}), {@code PlanarWay} comes
+ * first. The result is a column of heights over each cell of the outlines ({@code Columns}); where the columns at the two
+ * sides of an edge differ stands a wall, where a column begins or ends lies a cap ({@code ColumnWalls}). {@code Rims} tells
+ * whether outlines meet. If none do, {@code LooseRims} writes down rectangles along whole rims, and {@code CapTriangulator}
+ * cuts the caps. If some do, {@code PlanarSheet} lays them into one {@code ConstrainedTriangulation}, {@code PlanarOutline}
+ * gathers walls and caps in an {@code Outline}, and the last two steps above follow. Results that touch themselves, and all
+ * that is to be refused, are left to the spatial way.
+ *
  * <p><b>Exactness.</b> Corners of operands are whole grid units; a new corner is where an edge meets a plane or three
  * planes meet, an {@link outrigger.shapes.exact.ExactPoint}. No decision rests on rounded numbers.
  *

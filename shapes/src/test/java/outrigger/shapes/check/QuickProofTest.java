@@ -94,6 +94,33 @@ class QuickProofTest {
     assertTrue(seen[0] > 100 && seen[1] > 100, "both answers must occur often: " + Arrays.toString(seen));
   }
 
+  /** Plates of one layer of blocks, some corners moved within their plane, both ends of an upright edge or one alone. */
+  @Test
+  void examine_plates_asTheExaminationSays() {
+    int plates = 0;
+    for (int i = 0; i < 1_500 * MORE; i++) {
+      Random random = new Random(SEED + i);
+      boolean[][][] full = new boolean[4][4][1];
+      for (boolean[][] row : full) {
+        for (boolean[] block : row) {
+          block[0] = random.nextDouble() < 0.8;
+        }
+      }
+      Soup soup = Meshes.cubes(full, 6);
+      for (int k = random.nextInt(4); k > 0 && soup.size() > 0; k--) {
+        int[] from = soup.corner(random.nextInt(soup.size()), 0).clone();
+        int[] by = {random.nextInt(9) - 4, random.nextInt(9) - 4};
+        for (int z : random.nextInt(3) == 0 ? new int[] {from[2]} : new int[] {0, 6}) {
+          soup.moveVertex(new int[] {from[0], from[1], z}, new int[] {from[0] + by[0], from[1] + by[1], z});
+        }
+      }
+      Surface surface = new Surface(soup.mesh());
+      plates += HalfEdges.of(surface).flatMap(e -> Plate.regions(surface, e)).isPresent() ? 1 : 0;
+      compare(soup.mesh(), "plate, seed " + (SEED + i));
+    }
+    assertTrue(plates > 100 && seen[0] > 100, plates + " shown to be plates, " + Arrays.toString(seen));
+  }
+
   /** Drums on drums: rims of many corners between regions, some corners moved within their plane or out of it. */
   @Test
   void examine_stacksOfDrums_asTheExaminationSays() {

@@ -10,7 +10,7 @@ import outrigger.shapes.check.Proof;
 import outrigger.shapes.stl.StlWriter;
 
 /**
- * Times the reference parts: text to operands, Booleans, rounding, proof and STL bytes in memory, on one thread. Not a
+ * Times the reference parts: numbers to operands, Booleans, rounding, proof and STL bytes in memory, on one thread. Not a
  * test: {@code java -cp shapes/target/classes:shapes/target/test-classes outrigger.shapes.mesh.KernelTimes [FILE.ops...]}.
  * Parts to which the planar way applies are timed by both.
  */

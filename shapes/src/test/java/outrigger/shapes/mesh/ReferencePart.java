@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.Consumer;
 
@@ -12,7 +13,28 @@ import java.util.function.Consumer;
  * the others (D). Coordinates are whole micrometres, brought to the nearest grid point here.
  */
 final class ReferencePart {
-  private final List<String[]> lines = new ArrayList<>();
+  /** A line read: its kind, its axis from 0 where it is a prism, and the numbers after that. */
+  private static final class Line {
+    private final char kind;
+    private final int axis;
+    private final double[] numbers;
+
+    private Line(String[] words) {
+      kind = words[0].charAt(0);
+      axis = "XYZ".indexOf(words[2]);
+      numbers = Arrays.stream(words).skip(kind == 'P' ? 3 : 2).mapToDouble(Double::parseDouble).toArray();
+    }
+
+    private int whole(int i) {
+      return (int) numbers[i];
+    }
+
+    private int grid(int i) {
+      return (int) Math.floor(numbers[i] / 1000 * 16384 + 0.5);
+    }
+  }
+
+  private final List<Line> lines = new ArrayList<>();
 
   static ReferencePart named(String name) throws IOException {
     try (InputStream in = ReferencePart.class.getResourceAsStream(name + ".ops")) {
@@ -22,7 +44,7 @@ final class ReferencePart {
 
   static ReferencePart of(String text) {
     ReferencePart part = new ReferencePart();
-    text.lines().filter(l -> !l.isBlank()).forEach(l -> part.lines.add(l.split(" ")));
+    text.lines().filter(l -> !l.isBlank()).forEach(l -> part.lines.add(new Line(l.split(" "))));
     return part;
   }
 
@@ -33,67 +55,62 @@ final class ReferencePart {
 
   /** Whether all operands are prisms along one axis, so that the planar way applies. */
   boolean isPlanar() {
-    return lines.stream().noneMatch(t -> t[0].equals("M"))
-        && lines.stream().filter(t -> t[0].equals("P")).map(t -> t[2]).distinct().count() == 1;
+    return lines.stream().noneMatch(l -> l.kind == 'M')
+        && lines.stream().filter(l -> l.kind == 'P').map(l -> l.axis).distinct().count() == 1;
   }
 
   /** The part evaluated by the planar way. */
   Mesh planarMesh() {
     Membership.Tree tree = new Membership.Tree();
     List<Upright> operands = new ArrayList<>();
-    node(lines.size() - 1, t -> operands.add(upright(t)), tree);
+    node(lines.size() - 1, line -> operands.add(upright(line)), tree);
     return PlanarWay.mesh(operands, tree).orElseThrow();
   }
 
   Kernel.Rounded evaluate() {
     Faces faces = new Faces();
     Membership.Tree tree = new Membership.Tree();
-    node(lines.size() - 1, t -> faces.add(t[0].equals("P") ? prism(t) : facets(t)), tree);
+    node(lines.size() - 1, line -> faces.add(line.kind == 'P' ? prism(line) : facets(line)), tree);
     return Kernel.evaluate(faces, tree);
   }
 
-  private int node(int id, Consumer<String[]> operands, Membership.Tree tree) {
-    String[] t = lines.get(id);
-    if (t[0].equals("P") || t[0].equals("M")) {
-      operands.accept(t);
+  private int node(int id, Consumer<Line> operands, Membership.Tree tree) {
+    Line line = lines.get(id);
+    if (line.kind == 'P' || line.kind == 'M') {
+      operands.accept(line);
       return tree.operand();
     }
     List<Integer> parts = new ArrayList<>();
-    for (int i = 3; i < t.length; i++) {
-      parts.add(node(Integer.parseInt(t[i]), operands, tree));
+    for (int i = 1; i < line.numbers.length; i++) {
+      parts.add(node(line.whole(i), operands, tree));
     }
-    return tree.node(t[0].equals("U") ? Membership.Kind.UNION : Membership.Kind.CUT, parts);
+    return tree.node(line.kind == 'U' ? Membership.Kind.UNION : Membership.Kind.CUT, parts);
   }
 
-  private static int grid(String um) {
-    return (int) Math.floor(Double.parseDouble(um) / 1000 * 16384 + 0.5);
-  }
-
-  private static Polyhedron facets(String[] t) {
-    int nv = Integer.parseInt(t[2]);
-    int nt = Integer.parseInt(t[3]);
+  private static Polyhedron facets(Line line) {
+    int nv = line.whole(0);
+    int nt = line.whole(1);
     int[] xyz = new int[3 * nv];
     for (int i = 0; i < xyz.length; i++) {
-      xyz[i] = grid(t[4 + i]);
+      xyz[i] = line.grid(2 + i);
     }
     List<int[][]> faces = new ArrayList<>();
     for (int i = 0; i < nt; i++) {
       int[] loop = new int[3];
       for (int k = 0; k < 3; k++) {
-        loop[k] = Integer.parseInt(t[4 + 3 * nv + 3 * i + k]);
+        loop[k] = line.whole(2 + 3 * nv + 3 * i + k);
       }
       faces.add(new int[][] {loop});
     }
     return new Polyhedron(xyz, faces);
   }
 
-  private static Polyhedron prism(String[] t) {
-    return prism("XYZ".indexOf(t[2]), grid(t[3]), grid(t[4]), loops(t));
+  private static Polyhedron prism(Line line) {
+    return prism(line.axis, line.grid(0), line.grid(1), loops(line));
   }
 
-  private static Upright upright(String[] t) {
-    int axis = "XYZ".indexOf(t[2]);
-    int[][] loops = loops(t);
+  private static Upright upright(Line line) {
+    int[][] loops = loops(line);
     int[] first = new int[loops.length];
     int n = 0;
     for (int l = 0; l < loops.length; l++) {
@@ -104,24 +121,24 @@ final class ReferencePart {
     int at = 0;
     for (int[] loop : loops) {
       for (int i = 0; i < loop.length; i += 2) {
-        for (int end = 3; end <= 4; end++, at += 3) {
-          xyz[at + axis] = grid(t[end]);
-          xyz[at + (axis + 1) % 3] = loop[i];
-          xyz[at + (axis + 2) % 3] = loop[i + 1];
+        for (int end = 0; end < 2; end++, at += 3) {
+          xyz[at + line.axis] = line.grid(end);
+          xyz[at + (line.axis + 1) % 3] = loop[i];
+          xyz[at + (line.axis + 2) % 3] = loop[i + 1];
         }
       }
     }
     return new Upright(xyz, new int[][] {first});
   }
 
-  private static int[][] loops(String[] t) {
-    int[][] loops = new int[Integer.parseInt(t[5])][];
-    int at = 6;
+  private static int[][] loops(Line line) {
+    int[][] loops = new int[line.whole(2)][];
+    int at = 3;
     for (int l = 0; l < loops.length; l++) {
-      int n = Integer.parseInt(t[at++]);
+      int n = line.whole(at++);
       loops[l] = new int[2 * n];
       for (int i = 0; i < 2 * n; i++) {
-        loops[l][i] = grid(t[at++]);
+        loops[l][i] = line.grid(at++);
       }
     }
     return loops;
