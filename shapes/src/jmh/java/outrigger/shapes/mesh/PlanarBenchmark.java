@@ -1,0 +1,38 @@
+package outrigger.shapes.mesh;
+
+import java.io.IOException;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/** The planar way, from numbers to operands, Booleans, rounding, proof and the bytes of the file, on one thread. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.SampleTime)
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+@Fork(value = 1, jvmArgsAppend = "-Xmx4g")
+@Warmup(iterations = 4, time = 2)
+@Measurement(iterations = 4, time = 2)
+public class PlanarBenchmark {
+  @Param({"spacer", "plate-10", "plate-100", "plate-1000", "plate-10000"})
+  private String part;
+  private ReferencePart read;
+
+  @Setup
+  public void read() throws IOException {
+    read = ReferencePart.of(BenchParts.text(part));
+  }
+
+  @Benchmark
+  public byte[] toBytes() {
+    return BenchParts.bytes(read.planarMesh());
+  }
+}
