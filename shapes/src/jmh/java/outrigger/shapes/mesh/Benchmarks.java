@@ -14,10 +14,12 @@ import org.openjdk.jmh.runner.RunnerException;
 import org.openjdk.jmh.runner.options.CommandLineOptionException;
 import org.openjdk.jmh.runner.options.CommandLineOptions;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
+import outrigger.shapes.exact.LevelCounts;
 
 /**
  * Runs the benchmarks with JMH's own options, then tells medians and how time grows with size. {@code --write FOLDER NAME...}
- * writes parts as text instead, for timing a peer on the same ones.
+ * writes parts as text instead, for timing a peer on the same ones. {@code --levels NAME...} counts instead how many exact
+ * decisions rested on each level of arithmetic.
  */
 public final class Benchmarks {
   private Benchmarks() {}
@@ -28,8 +30,37 @@ public final class Benchmarks {
       for (String name : Arrays.copyOfRange(args, 2, args.length)) {
         Files.writeString(folder.resolve(name + ".ops"), BenchParts.text(name));
       }
-      return;
+    } else if (args.length > 1 && args[0].equals("--levels")) {
+      for (String name : Arrays.copyOfRange(args, 1, args.length)) {
+        countLevels(name);
+      }
+    } else {
+      time(args);
     }
+  }
+
+  private static void countLevels(String name) throws IOException {
+    if (!LevelCounts.areKept()) {
+      throw new IllegalStateException("start with -Doutrigger.levels=true");
+    }
+    ReferencePart part = ReferencePart.of(BenchParts.text(name));
+    LevelCounts.take();
+    Mesh mesh = part.mesh();
+    tell(name, "spatial", LevelCounts.take());
+    BenchParts.bytes(mesh);
+    tell(name, "proof", LevelCounts.take());
+    if (part.isPlanar()) {
+      part.planarMesh();
+      tell(name, "planar", LevelCounts.take());
+    }
+  }
+
+  private static void tell(String name, String step, LevelCounts counts) {
+    System.out.printf(Locale.ROOT, "%-16s %-8s doubles %,12d  64 or 128 bits %,12d  big %,9d%n", name, step, counts.doubles(),
+        counts.words(), counts.big());
+  }
+
+  private static void time(String[] args) throws RunnerException, CommandLineOptionException {
     Collection<RunResult> results = new Runner(new OptionsBuilder().parent(new CommandLineOptions(args)).build()).run();
     Map<String, Map<Integer, Double>> families = new TreeMap<>();
     for (RunResult result : results) {

@@ -255,12 +255,15 @@ public final class ExactPoint {
   /** Order of two points along an axis. */
   public static int compare(ExactPoint p, ExactPoint q, int axis) {
     if (p.onGrid && q.onGrid) {
+      Level.WORDS.note();
       return Long.compare(p.grid(axis), q.grid(axis));
     }
     double gap = p.rough(axis) - q.rough(axis);
     if (Math.abs(gap) > 4 * ROUGH) {
+      Level.DOUBLES.note();
       return gap > 0 ? 1 : -1;
     }
+    Level.BIG.note();
     return p.big(axis).multiply(q.w()).compareTo(q.big(axis).multiply(p.w()));
   }
 
@@ -280,8 +283,10 @@ public final class ExactPoint {
     s -= d;
     // each term: coordinate error ROUGH, a few roundings of 2^-53; d is within 2^-51 of its size
     if (Math.abs(s) > (size + Math.abs(d)) * 0x1p-48 + size * ROUGH) {
+      Level.DOUBLES.note();
       return s > 0 ? 1 : -1;
     }
+    Level.BIG.note();
     BigInteger[] f = fraction();
     return plane.bigNormal(0).multiply(f[0]).add(plane.bigNormal(1).multiply(f[1]))
         .add(plane.bigNormal(2).multiply(f[2])).subtract(plane.bigD().multiply(f[3])).signum();
@@ -312,10 +317,15 @@ public final class ExactPoint {
     // differences are within 3 ROUGH; products and their difference within 2^-51 of their size
     double size = Math.abs(qu) + Math.abs(qv) + Math.abs(ru) + Math.abs(rv);
     double bound = 3 * ROUGH * (size + 6 * ROUGH) + (Math.abs(qu * rv) + Math.abs(qv * ru)) * 0x1p-50;
-    return Math.abs(det) > bound ? det > 0 ? 1 : -1 : 0;
+    if (Math.abs(det) <= bound) {
+      return 0;
+    }
+    Level.DOUBLES.note();
+    return det > 0 ? 1 : -1;
   }
 
   private static int exactTurn(ExactPoint p, ExactPoint q, ExactPoint r, int u, int v) {
+    Level.BIG.note();
     BigInteger qr = q.big(u).multiply(r.big(v)).subtract(q.big(v).multiply(r.big(u)));
     BigInteger rp = r.big(u).multiply(p.big(v)).subtract(r.big(v).multiply(p.big(u)));
     BigInteger pq = p.big(u).multiply(q.big(v)).subtract(p.big(v).multiply(q.big(u)));
@@ -326,8 +336,10 @@ public final class ExactPoint {
     double down = Math.floor(rough);
     double part = rough - down;
     if (Math.abs(part - 0.5) > 2 * ROUGH) {
+      Level.DOUBLES.note();
       return (long) down + (part > 0.5 ? 1 : 0);
     }
+    Level.BIG.note();
     BigInteger w = w();
     BigInteger[] parts = big(axis).shiftLeft(1).add(w).divideAndRemainder(w.shiftLeft(1));
     return parts[1].signum() < 0 ? parts[0].longValueExact() - 1 : parts[0].longValueExact();

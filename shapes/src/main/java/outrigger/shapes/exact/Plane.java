@@ -78,6 +78,7 @@ public final class Plane {
 
   /** Side of a grid point: +1 where the normal points to, -1 behind, 0 in the plane. */
   public int side(long x, long y, long z) {
+    Level.WORDS.note();
     if (small) {
       return Long.signum(offset(x, y, z));
     }

@@ -13,6 +13,7 @@ public final class Sign {
 
   /** Turn of three points in a plane: +1 counter-clockwise, -1 clockwise, 0 in line. Inputs within 2^30. */
   public static int turn(long ax, long ay, long bx, long by, long cx, long cy) {
+    Level.WORDS.note();
     return Long.signum((bx - ax) * (cy - ay) - (by - ay) * (cx - ax));
   }
 
@@ -43,10 +44,12 @@ public final class Sign {
     double z = (double) nz * wz;
     double sum = x + y + z;
     double doubt = DOUBT * (Math.abs(x) + Math.abs(y) + Math.abs(z));
-    if (sum > doubt) {
-      return 1;
+    if (Math.abs(sum) > doubt || doubt == 0) {
+      Level.DOUBLES.note();
+      return sum > 0 ? 1 : sum < 0 ? -1 : 0;
     }
-    return sum < -doubt ? -1 : doubt == 0 ? 0 : of(high(nx, ny, nz, wx, wy, wz), nx * wx + ny * wy + nz * wz);
+    Level.WORDS.note();
+    return of(high(nx, ny, nz, wx, wy, wz), nx * wx + ny * wy + nz * wz);
   }
 
   /** Upper 64 of the 128 bits of n . w; the lower ones are what plain arithmetic gives. */
@@ -78,6 +81,7 @@ public final class Sign {
 
   /** Sign of a d - b c in 128 bits, for values below 2^62. */
   public static int minor(long a, long b, long c, long d) {
+    Level.WORDS.note();
     long low = a * d;
     long high = Math.multiplyHigh(a, d);
     long other = b * c;
