@@ -112,9 +112,12 @@ final class CheckCommand implements Command {
     return Limits.of(chosen, Materials.find(shelf, wanted), printing.limits());
   }
 
+  static Workers workers() {
+    return Workers.of(Runtime.getRuntime().availableProcessors());
+  }
+
   private static PrintReport measure(CheckedMesh mesh, PrintLimits limits, Steps steps) {
-    Workers workers = Workers.of(Runtime.getRuntime().availableProcessors());
-    return Printability.examine(new Specimen(mesh, limits, Map.of(), workers), gauge -> steps.done());
+    return Printability.examine(new Specimen(mesh, limits, Map.of(), workers()), gauge -> steps.done());
   }
 
   private static Checked check(String name, PrintLimits limits, Steps steps) {

@@ -12,6 +12,7 @@ import outrigger.generator.picture.Shown;
 import outrigger.generator.run.Workshop;
 import outrigger.shapes.check.CheckedMesh;
 import outrigger.shapes.print.PrintReport;
+import outrigger.shapes.print.Printability;
 
 /** Draws what was measured on checked files. */
 final class MapFiles {
@@ -42,7 +43,7 @@ final class MapFiles {
 
   private static byte[] draw(Shown part, PrintReport report) {
     try {
-      return Pictures.map(part, report);
+      return Pictures.map(part, Printability.mapped(part.mesh(), report, CheckCommand.workers()));
     } catch (OutOfMemoryError e) {
       throw new InputException(Fault.of(part.name(), "its " + part.mesh().mesh().facetCount() + " facets are too many to "
           + "draw with the memory there is", "Leave out --picture, or give Java more memory, such as "

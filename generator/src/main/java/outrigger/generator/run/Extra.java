@@ -27,7 +27,7 @@ public abstract class Extra {
       List<OutputFile> files = new ArrayList<>(crew.each(batch.parts(),
           made -> new OutputFile(made.name() + ".png", Pictures.one(shown(made)))));
       files.addAll(crew.each(batch.parts(),
-          made -> new OutputFile(made.name() + MAP, Pictures.map(shown(made), made.report()))));
+          made -> new OutputFile(made.name() + MAP, Pictures.map(shown(made), made.mapped()))));
       if (isSheetDrawn) {
         files.add(new OutputFile(SHEET + ".png", Pictures.sheet(batch.parts().stream().map(Extra::shown).toList())));
       }

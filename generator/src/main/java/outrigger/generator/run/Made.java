@@ -9,6 +9,8 @@ import outrigger.generator.param.Value;
 import outrigger.shapes.check.CheckedMesh;
 import outrigger.shapes.check.Measures;
 import outrigger.shapes.print.PrintReport;
+import outrigger.shapes.print.Printability;
+import outrigger.shapes.print.Workers;
 
 /** One part made and proven sound, with the bytes of its file. */
 public final class Made {
@@ -69,6 +71,11 @@ public final class Made {
   /** What of it a careful maker would worry about. */
   public PrintReport report() {
     return report;
+  }
+
+  /** The report with what its maps show beyond the limits. */
+  PrintReport mapped() {
+    return Printability.mapped(mesh, report, Workers.of(1));
   }
 
   /** Size of its file in bytes. */

@@ -8,7 +8,7 @@ import java.util.List;
  * The width of the solid, or of the air before it, over the whole surface: the least of each facet, and every sample
  * that is narrower than a bound.
  *
- * <p>Samples are taken in runs of neighbours; where {@link OpenSpace} proves for a whole run that nothing narrow is
+ * <p>Samples are taken only where facets stand against each other ({@link Facing}), in runs of neighbours; where {@link OpenSpace} proves for a whole run that nothing narrow is
  * near, its samples need no ball of their own, otherwise the run is halved. Work is cut into pieces by facets and samples
  * alone, so the result does not depend on the number of threads.
  */
@@ -22,6 +22,7 @@ final class BallField {
   private final FacetTree tree;
   private final FacetSamples samples;
   private final Reach reach;
+  private final NearRegions regions;
   private final double cell;
   private final int[] standIn;
   private final double[] least;
@@ -34,9 +35,11 @@ final class BallField {
    * @param bound widths below it are kept as spots, mm
    * @param enough where a ball out of a corner stops growing, mm, at least the bound
    * @param most the greatest width told apart, mm, at least enough
+   * @param shown widths up to which the least of each facet is wanted, mm, from enough to most
    * @param spacing of samples, mm
    */
-  record Reach(boolean inward, double bound, double enough, double most, double spacing) {
+  record Reach(boolean inward, double bound, double enough, double most, double shown,
+      double spacing) {
     BallProbe probe(FacetTree tree) {
       return new BallProbe(tree, most, enough);
     }
@@ -47,9 +50,10 @@ final class BallField {
     }
   }
 
-  private BallField(FacetTree tree, Reach reach) {
+  private BallField(FacetTree tree, Reach reach, NearRegions regions) {
     this.tree = tree;
     this.reach = reach;
+    this.regions = regions;
     samples = new FacetSamples(tree, reach.spacing);
     cell = Math.pow(reach.spacing / FINER, 2);
     standIn = new int[tree.size()];
@@ -58,7 +62,11 @@ final class BallField {
   }
 
   static BallField of(FacetTree tree, Reach reach, Workers workers) {
-    BallField field = new BallField(tree, reach);
+    BallField field = new BallField(tree, reach,
+        Facing.of(tree, reach.inward, reach.shown, reach.shown + reach.spacing, workers));
+    if (field.regions.isEmpty()) {
+      return field;
+    }
     int[] starts = field.starts();
     workers.each(starts.length - 1, i -> field.new Piece().of(starts[i], starts[i + 1])).forEach(field::take);
     field.share();
@@ -75,7 +83,7 @@ final class BallField {
         starts[count++] = slot;
         load = 0;
       }
-      double area = samples.area(slot);
+      double area = regions.meets(slot) ? samples.area(slot) : 0;
       load += Math.min(1, area / cell) + area / (reach.spacing * reach.spacing);
     }
     starts[count++] = tree.size();
@@ -86,12 +94,17 @@ final class BallField {
   private final class Piece {
     private final SampleList list = new SampleList();
     private final BallProbe probe = reach.probe(tree);
-    private final OpenSpace open = new OpenSpace(tree, reach.inward, reach.enough);
+    private final FlatSpace flat = new FlatSpace(tree, reach.inward, reach.shown);
+    private final OpenSpace open = new OpenSpace(tree, reach.inward, reach.shown);
     private final List<Spot> spots = new ArrayList<>();
 
     List<Spot> of(int from, int to) {
       for (int slot = from; slot < to;) {
-        slot = samples.area(slot) < cell ? addTogether(slot, to) : addAlone(slot);
+        if (!regions.meets(slot)) {
+          standIn[slot] = slot++;
+        } else {
+          slot = samples.area(slot) < cell ? addTogether(slot, to) : addAlone(slot);
+        }
       }
       list.sort();
       measure(0, list.size());
@@ -99,7 +112,7 @@ final class BallField {
     }
 
     private int addAlone(int slot) {
-      samples.addTo(list, slot);
+      samples.addTo(list, slot, regions::holds);
       standIn[slot] = slot;
       return slot + 1;
     }
@@ -109,7 +122,7 @@ final class BallField {
       double sum = 0;
       int largest = from;
       int end = from;
-      for (; end < to && sum < cell && samples.area(end) < cell; end++) {
+      for (; end < to && sum < cell && samples.area(end) < cell && regions.meets(end); end++) {
         sum += samples.area(end);
         largest = samples.area(end) > samples.area(largest) ? end : largest;
       }
@@ -125,7 +138,7 @@ final class BallField {
         }
         return;
       }
-      if (open.holdsNone(list, from, to)) {
+      if (flat.isOpen(list, from, to) || open.holdsNone(list, from, to)) {
         return;
       }
       int half = from + to >>> 1;

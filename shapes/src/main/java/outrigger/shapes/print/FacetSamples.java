@@ -1,5 +1,7 @@
 package outrigger.shapes.print;
 
+import java.util.function.Predicate;
+
 /**
  * Points spread over a facet, each with the area it stands for.
  *
@@ -37,6 +39,11 @@ final class FacetSamples {
 
   /** Adds the points of a facet to a list, at least one. */
   void addTo(SampleList list, int slot) {
+    addTo(list, slot, p -> true);
+  }
+
+  /** Adds those points of a facet to a list that are wanted; what each stands for does not hang on the others. */
+  void addTo(SampleList list, int slot, Predicate<Vec> wanted) {
     int k = base(slot);
     Vec a = corner(slot, k);
     Vec b = corner(slot, k + 1);
@@ -56,6 +63,7 @@ final class FacetSamples {
         sum += list.area(i);
       }
       list.scaleAreas(from, width * height / 2 / sum);
+      list.retain(from, wanted);
     }
   }
 

@@ -8,13 +8,14 @@ import outrigger.shapes.num.Grid;
 /**
  * The facets of a mesh in mm, laid out for asking which of them lie near a place.
  *
- * <p>Facets stand along a space-filling curve, in slots; a perfect binary tree of bounds lies over them, {@value
+ * <p>Facets stand in slots, by the six sides their normals point to and then along a space-filling curve; a perfect binary tree of bounds lies over them, {@value
  * #PER_LEAF} slots a leaf, with the bounds of the normals. Coordinates of the grid are whole as 32-bit floats, so nothing
  * is rounded here but the normals. Built in n log n for n facets, some 80 bytes a facet; may be read by several threads.
  */
 final class FacetTree {
   static final int PER_LEAF = 4;
   private static final int WIDTH = 6;
+  private static final CubeMap SIDES = new CubeMap(1);
 
   private final int leaves;
   private final int[] order;
@@ -24,7 +25,7 @@ final class FacetTree {
   private final float[] normalNodes;
 
   private FacetTree(Mesh mesh) {
-    order = BoxOrder.of(boxes(mesh));
+    order = byDirection(BoxOrder.of(boxes(mesh)), mesh);
     corners = new float[9 * order.length];
     for (int slot = 0; slot < order.length; slot++) {
       for (int k = 0; k < 3; k++) {
@@ -38,6 +39,25 @@ final class FacetTree {
     normals = roundedNormals();
     nodes = bounds(corners, 3);
     normalNodes = bounds(normals, 1);
+  }
+
+  /** Splits an order by the side of a cube that normals point to, each part in the order given. */
+  private static int[] byDirection(int[] order, Mesh mesh) {
+    byte[] sides = new byte[order.length];
+    int[] next = new int[SIDES.cells() + 1];
+    for (int i = 0; i < order.length; i++) {
+      double[] n = Normals.doubled(mesh, order[i]);
+      sides[i] = (byte) SIDES.cell(n[0], n[1], n[2]);
+      next[sides[i] + 1]++;
+    }
+    for (int side = 0; side < SIDES.cells(); side++) {
+      next[side + 1] += next[side];
+    }
+    int[] split = new int[order.length];
+    for (int i = 0; i < order.length; i++) {
+      split[next[sides[i]]++] = order[i];
+    }
+    return split;
   }
 
   private float[] roundedNormals() {
@@ -158,6 +178,38 @@ final class FacetTree {
     int o = WIDTH * node;
     return Math.max(ax * nodes[o], ax * nodes[o + 3]) + Math.max(ay * nodes[o + 1], ay * nodes[o + 4])
         + Math.max(az * nodes[o + 2], az * nodes[o + 5]);
+  }
+
+  /** Least coordinate of a facet's corners along an axis, mm. */
+  double least(int slot, int axis) {
+    int o = 9 * slot + axis;
+    return Math.min(corners[o], Math.min(corners[o + 3], corners[o + 6]));
+  }
+
+  /** Greatest coordinate of a facet's corners along an axis, mm. */
+  double most(int slot, int axis) {
+    int o = 9 * slot + axis;
+    return Math.max(corners[o], Math.max(corners[o + 3], corners[o + 6]));
+  }
+
+  /** Least coordinate of what lies below a node, mm; infinite for an empty node. */
+  double low(int node, int axis) {
+    return nodes[WIDTH * node + axis];
+  }
+
+  /** Greatest coordinate of what lies below a node, mm. */
+  double high(int node, int axis) {
+    return nodes[WIDTH * node + 3 + axis];
+  }
+
+  /** Least part along an axis of the normals below a node. */
+  double leastNormal(int node, int axis) {
+    return normalNodes[WIDTH * node + axis];
+  }
+
+  /** Greatest part along an axis of the normals below a node. */
+  double mostNormal(int node, int axis) {
+    return normalNodes[WIDTH * node + 3 + axis];
   }
 
   /** All corners, nine numbers a slot; not to be changed. */

@@ -29,7 +29,7 @@ final class GapGauge implements Gauge {
           List.of("Gaps and small holes were not measured: both limits are 0."));
     }
     double spacing = Widths.spacing(specimen);
-    BallField.Reach reach = new BallField.Reach(false, most, most, most, spacing);
+    BallField.Reach reach = new BallField.Reach(false, most, most, most, most, spacing);
     BallField field = BallField.of(specimen.facetTree(), reach, specimen.workers());
     Descent descent = new Descent(specimen.facetTree(), reach);
     List<Concern> concerns = new ArrayList<>();

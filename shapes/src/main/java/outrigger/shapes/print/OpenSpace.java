@@ -40,7 +40,11 @@ final class OpenSpace extends NearSearch {
 
   /** Whether no ball narrower than the width is held before samples {@code from} to {@code to} - 1. */
   boolean holdsNone(SampleList samples, int from, int to) {
-    spread = centre(samples, from, to);
+    double[] box = samples.box(from, to);
+    x = (box[0] + box[3]) / 2;
+    y = (box[1] + box[4]) / 2;
+    z = (box[2] + box[5]) / 2;
+    spread = samples.spread(from, to);
     double sx = 0;
     double sy = 0;
     double sz = 0;
@@ -69,22 +73,6 @@ final class OpenSpace extends NearSearch {
       sz = az + side * tree.normalZ(against);
     }
     return false;
-  }
-
-  /** Sets the centre of the samples' box and returns how far the farthest lies from it. */
-  private double centre(SampleList samples, int from, int to) {
-    double[] box = samples.box(from, to);
-    x = (box[0] + box[3]) / 2;
-    y = (box[1] + box[4]) / 2;
-    z = (box[2] + box[5]) / 2;
-    double far = 0;
-    for (int i = from; i < to; i++) {
-      double dx = samples.x(i) - x;
-      double dy = samples.y(i) - y;
-      double dz = samples.z(i) - z;
-      far = Math.max(far, dx * dx + dy * dy + dz * dz);
-    }
-    return Math.sqrt(far);
   }
 
   private void point(double toX, double toY, double toZ, SampleList samples, int from, int to) {

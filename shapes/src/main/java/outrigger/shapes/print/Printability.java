@@ -3,7 +3,9 @@ package outrigger.shapes.print;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Consumer;
+import outrigger.shapes.check.CheckedMesh;
 
 /** Measures whether a sound part prints: runs every gauge and collects what they read. */
 public final class Printability {
@@ -35,6 +37,16 @@ public final class Printability {
    */
   public static PrintReport examine(Specimen specimen, Consumer<String> finished) {
     return examine(specimen, GAUGES, finished);
+  }
+
+  /** A report with maps that tell widths up to twice the limit. */
+  public static PrintReport mapped(CheckedMesh mesh, PrintReport report, Workers workers) {
+    Specimen specimen = new Specimen(mesh, report.limits(), Map.of(), workers).mapped();
+    List<FacetField> walls = new WallGauge().read(specimen).fields();
+    List<FacetField> fields = new ArrayList<>(walls);
+    report.fields().stream().filter(field -> walls.stream().noneMatch(wall -> wall.name().equals(field.name())))
+        .forEach(fields::add);
+    return new PrintReport(report.limits(), report.concerns(), report.facts(), fields, report.notExamined());
   }
 
   static PrintReport examine(Specimen specimen, List<Gauge> gauges, Consumer<String> finished) {

@@ -1,6 +1,7 @@
 package outrigger.shapes.print;
 
 import java.util.Arrays;
+import java.util.function.Predicate;
 
 /** Samples of several facets, which may be ordered so that neighbours in the list lie near each other. */
 final class SampleList {
@@ -70,6 +71,21 @@ final class SampleList {
     return box;
   }
 
+  /** How far the farthest of some lies from the centre of their box. */
+  double spread(int from, int to) {
+    double[] box = box(from, to);
+    double far = 0;
+    for (int i = from; i < to; i++) {
+      double square = 0;
+      for (int k = 0; k < 3; k++) {
+        double d = numbers[WIDTH * i + k] - (box[k] + box[k + 3]) / 2;
+        square += d * d;
+      }
+      far = Math.max(far, square);
+    }
+    return Math.sqrt(far);
+  }
+
   /** Puts all samples in order along a space-filling curve (Morton), equal places as they stood. */
   void sort() {
     if (count < 2) {
@@ -104,6 +120,18 @@ final class SampleList {
     s = (s | s << 8) & 0x0300F00FL;
     s = (s | s << 4) & 0x030C30C3L;
     return (s | s << 2) & 0x09249249L;
+  }
+
+  /** Drops those from an index on that are not wanted. */
+  void retain(int from, Predicate<Vec> wanted) {
+    int kept = from;
+    for (int i = from; i < count; i++) {
+      if (wanted.test(point(i))) {
+        System.arraycopy(numbers, WIDTH * i, numbers, WIDTH * kept, WIDTH);
+        slots[kept++] = slots[i];
+      }
+    }
+    count = kept;
   }
 
   /** Multiplies the areas of some. */

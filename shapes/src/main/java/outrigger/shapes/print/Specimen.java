@@ -18,17 +18,24 @@ public final class Specimen {
   private final PrintLimits limits;
   private final Map<String, Double> heights;
   private final Workers workers;
+  private final boolean mapped;
   private BoxTree tree;
   private Facets facets;
   private FacetTree facetTree;
 
   /**
-   * A part to be measured.
+   * A part to be measured for its concerns; its maps tell nothing beyond what these need.
    *
    * @param heights heights above the bed the part promises, by name, mm; empty for a file of unknown origin
    * @param workers who measures
    */
   public Specimen(CheckedMesh checked, PrintLimits limits, Map<String, Double> heights, Workers workers) {
+    this(checked, limits, heights, workers, false);
+  }
+
+  private Specimen(CheckedMesh checked, PrintLimits limits, Map<String, Double> heights, Workers workers,
+      boolean mapped) {
+    this.mapped = mapped;
     this.checked = checked;
     this.limits = limits;
     this.heights = Collections.unmodifiableMap(new LinkedHashMap<>(heights));
@@ -63,6 +70,16 @@ public final class Specimen {
   /** Threads to spread work over. */
   public Workers workers() {
     return workers;
+  }
+
+  /** The same, its maps to tell widths up to twice the limit, which takes longer. */
+  Specimen mapped() {
+    return new Specimen(checked, limits, heights, workers, true);
+  }
+
+  /** Whether maps tell widths up to twice the limit. */
+  boolean isMapped() {
+    return mapped;
   }
 
   /** Height of the bed, mm. */

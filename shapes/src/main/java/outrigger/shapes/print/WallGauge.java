@@ -36,7 +36,8 @@ final class WallGauge implements Gauge {
     double wall = specimen.limit(Limit.WALL);
     double bound = Math.max(wall, Math.max(specimen.limit(Limit.LINE), specimen.limit(Limit.STROKE)));
     double spacing = Widths.spacing(specimen);
-    BallField.Reach reach = new BallField.Reach(true, bound, ENOUGH * bound, MOST * bound, spacing);
+    BallField.Reach reach = new BallField.Reach(true, bound, ENOUGH * bound, MOST * bound,
+        (specimen.isMapped() ? SHOWN : ENOUGH) * bound, spacing);
     BallField field = BallField.of(specimen.facetTree(), reach, specimen.workers());
     Descent descent = new Descent(specimen.facetTree(), reach);
     List<NarrowPlace> places = NarrowPlaces.of(field.narrow(), 2 * Math.max(spacing, bound / 2),
@@ -45,7 +46,7 @@ final class WallGauge implements Gauge {
     places.forEach(place -> concern(specimen, place).ifPresent(concerns::add));
     List<String> left = new ArrayList<>();
     Widths.coarse(specimen).ifPresent(left::add);
-    BallField.Reach far = new BallField.Reach(true, bound, TOLD * bound, TOLD * bound, spacing);
+    BallField.Reach far = new BallField.Reach(true, bound, TOLD * bound, TOLD * bound, TOLD * bound, spacing);
     Optional<Spot> thinnest = places.isEmpty()
         ? Thinnest.of(specimen.facetTree(), far, specimen.measures().area())
         : Optional.of(places.get(0).narrowest());
