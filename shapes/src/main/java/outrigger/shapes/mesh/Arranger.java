@@ -18,14 +18,18 @@ final class Arranger {
   private final Faces faces;
   private final Spans spans;
   private final boolean soup;
+  private final Hiding hiding;
+  private final ConvexOperands convex;
   private final Contacts contacts;
   private final SheetSegments segments;
   private final LongMap piercingNumbers;
   private final List<Piercing> piercings = new ArrayList<>();
   private final List<Stretch> stretches = new ArrayList<>();
 
-  private Arranger(Faces faces, boolean soup) {
+  private Arranger(Faces faces, ConvexOperands convex, Hiding hiding, boolean soup) {
     this.faces = faces;
+    this.hiding = hiding;
+    this.convex = convex;
     this.soup = soup;
     spans = new Spans(faces);
     piercingNumbers = new LongMap(faces.halfEdges().size());
@@ -37,10 +41,11 @@ final class Arranger {
    * Meets all pairs of faces.
    *
    * @param tree the boxes of the faces
+   * @param hiding what need not be met
    * @param soup whether faces of one operand may cross each other and do not know their neighbours
    */
-  static Arranger of(Faces faces, BoxTree tree, boolean soup) {
-    Arranger arranger = new Arranger(faces, soup);
+  static Arranger of(Faces faces, BoxTree tree, ConvexOperands convex, Hiding hiding, boolean soup) {
+    Arranger arranger = new Arranger(faces, convex, hiding, soup);
     tree.selfPairs((f, g) -> {
       Interrupt.check();
       arranger.meet(f, g);
@@ -50,6 +55,8 @@ final class Arranger {
       arranger.contacts.markAll();
     } else {
       arranger.contacts.spread();
+      CrossingFinder.find(faces, hiding, arranger.contacts, arranger.stretches);
+      arranger.markStale();
     }
     return arranger;
   }
@@ -73,15 +80,31 @@ final class Arranger {
     return segments;
   }
 
+  /**
+   * Gives sheets to faces at an edge along which numbers cannot be taken anew, as {@link Hiding} asks for, because another
+   * face touches it.
+   */
+  private void markStale() {
+    for (Piercing p : piercings) {
+      if (hiding.hidesAny() && contacts.isBlocked(p.edge)) {
+        contacts.mark(faces.halfEdges().face(p.edge));
+        contacts.mark(faces.halfEdges().face(faces.halfEdges().twin(p.edge)));
+      }
+    }
+    contacts.spreadFlat();
+  }
+
   private void meet(int f, int g) {
     Face face = faces.face(f);
     Face other = faces.face(g);
-    if (!soup && face.operand == other.operand) {
+    if (!soup && (face.operand == other.operand || hiding.isHidden(f) || hiding.isHidden(g))) {
       return;
     }
     if (face.plane == other.plane) {
-      contacts.mark(f);
-      contacts.mark(g);
+      if (soup || !convex.areApart(face, other) && !convex.areApart(other, face)) {
+        contacts.mark(f);
+        contacts.mark(g);
+      }
       return;
     }
     Plane p = faces.plane(face.plane);
@@ -98,6 +121,11 @@ final class Arranger {
   }
 
   private void meet(int f, int g, Section onP, Section onQ, int axis) {
+    ExactPoint low = ExactPoint.compare(onP.low(), onQ.low(), axis) >= 0 ? onP.low() : onQ.low();
+    ExactPoint high = ExactPoint.compare(onP.high(), onQ.high(), axis) <= 0 ? onP.high() : onQ.high();
+    if (ExactPoint.compare(low, high, axis) > 0 || hiding.hides(f, g, low, high)) {
+      return;
+    }
     List<Span> ofG = onP.spans();
     List<Span> ofF = onQ.spans();
     boolean contact = soup || Section.isContact(onP, ofG, onQ, ofF);

@@ -20,14 +20,16 @@ final class CrossingFinder {
 
   private final Faces faces;
   private final Contacts contacts;
+  private final Hiding hiding;
   private final List<List<Stretch>> onFace = new ArrayList<>();
   private final Map<Meeting, ExactPoint> meetings = new HashMap<>();
 
   /** Three planes, in order of their numbers. */
   private record Meeting(int p, int q, int r) {}
 
-  private CrossingFinder(Faces faces, Contacts contacts) {
+  private CrossingFinder(Faces faces, Hiding hiding, Contacts contacts) {
     this.faces = faces;
+    this.hiding = hiding;
     this.contacts = contacts;
     for (int f = 0; f < faces.faceCount(); f++) {
       onFace.add(null);
@@ -35,8 +37,8 @@ final class CrossingFinder {
   }
 
   /** Finds all crossings of the stretches that faces without a sheet need. */
-  static void find(Faces faces, Contacts contacts, List<Stretch> stretches) {
-    CrossingFinder finder = new CrossingFinder(faces, contacts);
+  static void find(Faces faces, Hiding hiding, Contacts contacts, List<Stretch> stretches) {
+    CrossingFinder finder = new CrossingFinder(faces, hiding, contacts);
     for (Stretch s : stretches) {
       finder.enter(s.f, s);
       finder.enter(s.g, s);
@@ -47,7 +49,6 @@ final class CrossingFinder {
         finder.examine(f, finder.onFace.get(f));
       }
     }
-    contacts.spreadFlat();
   }
 
   private void enter(int face, Stretch stretch) {
@@ -64,7 +65,7 @@ final class CrossingFinder {
     }
     boolean clean = stretches.size() <= FEW ? examineAll(f, stretches, found) : examineNear(f, stretches, found);
     for (int i = 0; clean && i < found.size(); i++) {
-      clean = sort(stretches.get(i), found.get(i));
+      clean = sort(f, stretches.get(i), found.get(i));
     }
     if (!clean) {
       contacts.mark(f);
@@ -110,7 +111,7 @@ final class CrossingFinder {
     }
     int own = faces.face(f).plane;
     if (a.plane == b.plane) {
-      return !overlap(s, t, Spans.axisOf(faces.plane(own), faces.plane(a.plane)));
+      return !overlap(f, s, t, Spans.axisOf(faces.plane(own), faces.plane(a.plane)));
     }
     Plane p = faces.plane(a.plane);
     Plane q = faces.plane(b.plane);
@@ -127,8 +128,8 @@ final class CrossingFinder {
     if (sFrom * sTo == 0 || tFrom * tTo == 0) {
       int along = Spans.axisOf(faces.plane(own), p);
       int across = Spans.axisOf(faces.plane(own), q);
-      return !(sFrom == 0 && isWithin(s.from.at, t, across) || sTo == 0 && isWithin(s.to.at, t, across)
-          || tFrom == 0 && isWithin(t.from.at, s, along) || tTo == 0 && isWithin(t.to.at, s, along));
+      return !(sFrom == 0 && touches(f, s, s.from.at, t, across) || sTo == 0 && touches(f, s, s.to.at, t, across)
+          || tFrom == 0 && touches(f, t, t.from.at, s, along) || tTo == 0 && touches(f, t, t.to.at, s, along));
     }
     ExactPoint at = meeting(own, a.plane, b.plane);
     add(found, i, new Stretch.Crossing(at, b.operand, b.up == sFrom < 0 ? -1 : 1));
@@ -157,12 +158,40 @@ final class CrossingFinder {
     return false;
   }
 
+  /** Whether an end of a stretch lies on another, and is not hidden. */
+  private boolean touches(int f, Stretch s, ExactPoint end, Stretch other, int axis) {
+    return isWithin(end, other, axis) && !isHidden(f, s, other, end, end);
+  }
+
+  private boolean isHidden(int f, Stretch s, Stretch t, ExactPoint from, ExactPoint to) {
+    return hiding.hides(f, s.other(f), from, to) || hiding.hides(t.other(f), from, to);
+  }
+
   private static boolean isWithin(ExactPoint p, Stretch s, int axis) {
     return ExactPoint.compare(s.from.at, p, axis) * ExactPoint.compare(p, s.to.at, axis) >= 0;
   }
 
-  private static boolean overlap(Stretch s, Stretch t, int axis) {
-    return isWithin(s.from.at, t, axis) || isWithin(s.to.at, t, axis) || isWithin(t.from.at, s, axis);
+  /** Whether two stretches of one line overlap, and not all of that is hidden. */
+  private boolean overlap(int f, Stretch s, Stretch t, int axis) {
+    ExactPoint low = later(low(s, axis), low(t, axis), axis);
+    ExactPoint high = sooner(high(s, axis), high(t, axis), axis);
+    return ExactPoint.compare(low, high, axis) <= 0 && !isHidden(f, s, t, low, high);
+  }
+
+  private static ExactPoint low(Stretch s, int axis) {
+    return sooner(s.from.at, s.to.at, axis);
+  }
+
+  private static ExactPoint high(Stretch s, int axis) {
+    return later(s.from.at, s.to.at, axis);
+  }
+
+  private static ExactPoint later(ExactPoint p, ExactPoint q, int axis) {
+    return ExactPoint.compare(p, q, axis) >= 0 ? p : q;
+  }
+
+  private static ExactPoint sooner(ExactPoint p, ExactPoint q, int axis) {
+    return ExactPoint.compare(p, q, axis) <= 0 ? p : q;
   }
 
   private ExactPoint meeting(int p, int q, int r) {
@@ -173,7 +202,7 @@ final class CrossingFinder {
   }
 
   /** Brings crossings in order; false if two fall together. */
-  private boolean sort(Stretch stretch, List<Stretch.Crossing> crossings) {
+  private boolean sort(int f, Stretch stretch, List<Stretch.Crossing> crossings) {
     if (crossings.size() < 2) {
       return true;
     }
@@ -181,7 +210,8 @@ final class CrossingFinder {
     int way = ExactPoint.compare(stretch.from.at, stretch.to.at, axis);
     crossings.sort((c, d) -> -way * ExactPoint.compare(c.at(), d.at(), axis));
     for (int i = 1; i < crossings.size(); i++) {
-      if (ExactPoint.compare(crossings.get(i - 1).at(), crossings.get(i).at(), axis) == 0) {
+      ExactPoint at = crossings.get(i).at();
+      if (ExactPoint.compare(crossings.get(i - 1).at(), at, axis) == 0 && !hiding.hides(f, stretch.other(f), at, at)) {
         return false;
       }
     }

@@ -23,6 +23,8 @@ final class Faces {
   private final List<Plane> planes = new ArrayList<>();
   private final Map<Plane, Integer> planeNumbers = new HashMap<>();
   private int operands;
+  /** Number of the first face of each operand, and after the last. */
+  private int[] firstFace = new int[8];
   private final int[] bounds = {Integer.MAX_VALUE, Integer.MAX_VALUE, Integer.MAX_VALUE, Integer.MIN_VALUE,
       Integer.MIN_VALUE, Integer.MIN_VALUE};
 
@@ -32,6 +34,11 @@ final class Faces {
 
   int faceCount() {
     return faces.size();
+  }
+
+  /** Number of an operand's first face; those of the next one begin where they end. */
+  int firstFace(int operand) {
+    return firstFace[operand];
   }
 
   Face face(int f) {
@@ -115,7 +122,7 @@ final class Faces {
       addFace(loops, base);
     }
     linkAcross(first);
-    return operands++;
+    return endOperand();
   }
 
   /** Adds facets that may cross, overlap and meet anyhow as one operand; together they must bound something. */
@@ -124,6 +131,14 @@ final class Faces {
     for (int i = 0; i < corners.length; i += 3) {
       addFace(new int[][] {{corners[i], corners[i + 1], corners[i + 2]}}, base);
     }
+    return endOperand();
+  }
+
+  private int endOperand() {
+    if (operands + 1 == firstFace.length) {
+      firstFace = Arrays.copyOf(firstFace, 2 * firstFace.length);
+    }
+    firstFace[operands + 1] = faces.size();
     return operands++;
   }
 

@@ -69,20 +69,20 @@ final class Kernel {
     }
   }
 
-
   private static void addBoundary(Faces faces, Membership.Tree tree, boolean soup, Outline outline) {
     int[] boxes = new int[6 * faces.faceCount()];
     for (int f = 0; f < faces.faceCount(); f++) {
       System.arraycopy(faces.box(f), 0, boxes, 6 * f, 6);
     }
     BoxTree boxTree = BoxTree.of(boxes);
-    Arranger arranger = Arranger.of(faces, boxTree, soup);
-    Locator locator = new Locator(faces, boxTree);
+    ConvexOperands convex = new ConvexOperands(faces);
+    Hiding hiding = new Hiding(faces, boxes, tree, convex);
+    Arranger arranger = Arranger.of(faces, boxTree, convex, hiding, soup);
+    Locator locator = new Locator(faces, boxTree, convex, hiding);
     if (!soup) {
-      CrossingFinder.find(faces, arranger.contacts(), arranger.stretches());
-      new WireWalker(faces, arranger, locator, tree, outline).walk(arranger.stretches());
+      new WireWalker(faces, arranger, hiding, locator, tree, outline).walk(arranger.stretches());
     }
-    addSheets(faces, arranger, new Walker(locator, tree, faces.operandCount()), outline);
+    addSheets(faces, arranger, new Walker(locator, hiding, tree, faces.operandCount()), outline);
   }
 
   private static void addSheets(Faces faces, Arranger arranger, Walker walker, Outline outline) {

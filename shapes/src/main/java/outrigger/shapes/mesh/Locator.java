@@ -4,12 +4,15 @@ import java.util.function.IntConsumer;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.Plane;
+import outrigger.shapes.mesh.Outline.IntList;
 
 /**
- * Counts, by one ray, how often each operand winds round a point just above a sheet.
+ * Counts how often each operand winds round a point, or round one just above a sheet and just below.
  *
- * <p>The ray runs along the axis nearest to the sheet's normal. Where it meets an edge or a corner of a face it is taken
- * to run a breath beside it, first along u, then along v, the same for all faces, so that each face counts once or not.
+ * <p>Only operands count whose boxes hold the point. Of those that are convex the planes of their faces tell; for all
+ * others one ray is sent. The ray runs along the axis nearest to the sheet's normal. Where it meets an edge or a corner of
+ * a face it is taken to run a breath beside it, first along u, then along v, the same for all faces, so that each face
+ * counts once or not.
  */
 final class Locator {
 
@@ -28,72 +31,119 @@ final class Locator {
 
   private final Faces faces;
   private final BoxTree tree;
+  private final ConvexOperands convex;
+  private final Hiding hiding;
+  /** Operands on whose faces the point lies. */
+  private final IntList met = new IntList();
 
-  Locator(Faces faces, BoxTree tree) {
+  /** With the faces' boxes. */
+  Locator(Faces faces, BoxTree tree, ConvexOperands convex, Hiding hiding) {
     this.faces = faces;
     this.tree = tree;
+    this.convex = convex;
+    this.hiding = hiding;
   }
 
   /**
    * Looks from a point inside a cell of the sheet.
    *
-   * @param q the point, exactly in the sheet's plane and on no face but the sheet's own
+   * @param q the point, exactly in the sheet's plane
    * @param planeNumber the sheet
+   * @throws OnFace if it lies on a face that is not in the sheet's plane
    */
   WindingCount look(ExactPoint q, int planeNumber) {
     Plane plane = faces.plane(planeNumber);
     int w = plane.dominantAxis();
     boolean upward = plane.normal(w) > 0;
     WindingCount count = new WindingCount();
-    alongRay(q, w, upward, f -> {
-      Face face = faces.face(f);
-      if (face.plane == planeNumber) {
-        if (holds(face, q, w)) {
+    met.clear();
+    if (asksOthers(q, planeNumber, -1, -1, count)) {
+      alongRay(q, w, upward, f -> {
+        Face face = faces.face(f);
+        if (convex.isConvex(face.operand) || !convex.isNear(face.operand, q)) {
+          return;
+        }
+        if (face.plane != planeNumber) {
+          addChange(face, q, w, upward, count);
+        } else if (holds(face, q, w)) {
           count.add(face.operand, 0, face.up ? 1 : -1);
         }
-        return;
-      }
-      int change = change(face, q, w, upward);
-      if (change != 0) {
-        count.add(face.operand, change, change);
-      }
-    });
+      });
+    }
+    if (met.size() > 0) {
+      throw new OnFace();
+    }
     return count;
   }
 
   /**
    * Looks from a point on no face but those of two operands, which are left out.
    *
-   * @throws OnFace if it lies on a face of another operand
+   * @throws OnFace if it lies on a face of another operand and that is not hidden there
    */
   WindingCount around(ExactPoint q, int operand, int other) {
     int w = shortest(q);
     boolean upward = w >= 3;
     int axis = w % 3;
     WindingCount count = new WindingCount();
-    alongRay(q, axis, upward, f -> {
-      Face face = faces.face(f);
-      int change = face.operand == operand || face.operand == other ? 0 : change(face, q, axis, upward);
-      if (change != 0) {
-        count.add(face.operand, change, change);
+    met.clear();
+    if (asksOthers(q, -1, operand, other, count)) {
+      alongRay(q, axis, upward, f -> {
+        Face face = faces.face(f);
+        if (face.operand != operand && face.operand != other && !convex.isConvex(face.operand)
+            && convex.isNear(face.operand, q)) {
+          addChange(face, q, axis, upward, count);
+        }
+      });
+    }
+    for (int i = 0; i < met.size(); i++) {
+      if (!count.settles(hiding, met.get(i)) && !count.settles(hiding, operand) && !count.settles(hiding, other)) {
+        throw new OnFace();
       }
-    });
+    }
     return count;
   }
 
-  /** What its operand's winding number owes to a face that the ray from a point meets; 0 where it does not meet it. */
-  private int change(Face face, ExactPoint q, int axis, boolean upward) {
+  /** Asks the convex operands near a point; returns whether there are others. */
+  private boolean asksOthers(ExactPoint q, int planeNumber, int operand, int other, WindingCount count) {
+    boolean[] others = {false};
+    convex.tree().forEachOverlap(q.grid(0) - 1, q.grid(1) - 1, q.grid(2) - 1, q.grid(0) + 1, q.grid(1) + 1, q.grid(2) + 1,
+        k -> {
+          if (k == operand || k == other) {
+            return;
+          }
+          if (!convex.isConvex(k)) {
+            others[0] = true;
+            return;
+          }
+          int side = convex.side(k, q, planeNumber);
+          if (side == 0) {
+            met.add(k);
+          } else if (side < 0) {
+            int on = planeNumber < 0 ? 0 : convex.lookOf(k, planeNumber);
+            count.add(k, on > 0 ? 0 : 1, on < 0 ? 0 : 1);
+          }
+        });
+    return others[0];
+  }
+
+  /** Adds what its operand's winding number owes to a face that the ray from a point meets. */
+  private void addChange(Face face, ExactPoint q, int axis, boolean upward, WindingCount count) {
     Plane plane = faces.plane(face.plane);
     long slope = plane.normal(axis);
     if (slope == 0 || !holds(face, q, axis)) {
-      return 0;
+      return;
     }
     int side = q.side(plane);
     if (side == 0) {
-      throw new OnFace();
+      met.add(face.operand);
+      return;
     }
     boolean ahead = side < 0 == slope > 0 == upward;
-    return !ahead ? 0 : slope > 0 == face.up == upward ? 1 : -1;
+    if (ahead) {
+      int change = slope > 0 == face.up == upward ? 1 : -1;
+      count.add(face.operand, change, change);
+    }
   }
 
   /** Gives each face whose box a ray from a point along an axis may meet. */
@@ -160,5 +210,4 @@ final class Locator {
   private long coordinate(int vertex, int axis) {
     return axis == 0 ? faces.x(vertex) : axis == 1 ? faces.y(vertex) : faces.z(vertex);
   }
-
 }

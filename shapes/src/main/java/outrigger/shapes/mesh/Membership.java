@@ -44,6 +44,33 @@ final class Membership {
       }
       return id;
     }
+
+    int nodeCount() {
+      return kinds.size();
+    }
+
+    int operandCount() {
+      return nodeOfOperand.size();
+    }
+
+    Kind kind(int node) {
+      return kinds.get(node);
+    }
+
+    /** The node that a node is part of; -1 for the whole. */
+    int parent(int node) {
+      return parents.get(node);
+    }
+
+    /** Whether a node is the first part of a cut. */
+    boolean isFirst(int node) {
+      return firsts.get(node);
+    }
+
+    /** Node of an operand. */
+    int leaf(int operand) {
+      return nodeOfOperand.get(operand);
+    }
   }
 
   private final Kind[] kind;
@@ -52,6 +79,10 @@ final class Membership {
   private final boolean[] first;
   private final int[] leaf;
   private final int[] winding;
+  /** The operands whose winding numbers are not 0, {@code counted} of them, and the place of each among them. */
+  private final int[] those;
+  private final int[] placeOf;
+  private int counted;
   /** Parts that hold, of a cut only those that are cut away. */
   private final int[] holding;
   private final boolean[] base;
@@ -68,6 +99,8 @@ final class Membership {
     }
     leaf = tree.nodeOfOperand.stream().mapToInt(i -> i).toArray();
     winding = new int[leaf.length];
+    those = new int[leaf.length];
+    placeOf = new int[leaf.length];
     holding = new int[n];
     base = new boolean[n];
     on = new boolean[n];
@@ -77,8 +110,47 @@ final class Membership {
   void add(int operand, int change) {
     int before = winding[operand];
     winding[operand] = before + change;
+    if (before == 0 != (before + change == 0)) {
+      list(operand, before == 0);
+    }
     if (before > 0 != before + change > 0) {
       climb(leaf[operand], before <= 0);
+    }
+  }
+
+  private void list(int operand, boolean enters) {
+    if (enters) {
+      placeOf[operand] = counted;
+      those[counted++] = operand;
+    } else {
+      int last = those[--counted];
+      those[placeOf[operand]] = last;
+      placeOf[last] = placeOf[operand];
+    }
+  }
+
+  /** All winding numbers that are not 0: operand, number, operand, number, ... */
+  int[] numbers() {
+    int[] numbers = new int[2 * counted];
+    for (int i = 0; i < counted; i++) {
+      numbers[2 * i] = those[i];
+      numbers[2 * i + 1] = winding[those[i]];
+    }
+    return numbers;
+  }
+
+  /** Sets all winding numbers to what {@link #numbers} gave. */
+  void set(int[] numbers) {
+    clear();
+    for (int i = 0; i < numbers.length; i += 2) {
+      add(numbers[i], numbers[i + 1]);
+    }
+  }
+
+  /** Sets all winding numbers to 0. */
+  void clear() {
+    while (counted > 0) {
+      add(those[counted - 1], -winding[those[counted - 1]]);
     }
   }
 

@@ -199,6 +199,10 @@ final class Outline {
       return size;
     }
 
+    void clear() {
+      size = 0;
+    }
+
     void sort() {
       Arrays.sort(items, 0, size);
     }

@@ -39,8 +39,14 @@ final class Section {
     }
   }
 
-  boolean isEmpty() {
-    return places.isEmpty();
+  /** The lowest place. */
+  ExactPoint low() {
+    return places.get(0).at;
+  }
+
+  /** The highest place. */
+  ExactPoint high() {
+    return places.get(places.size() - 1).at;
   }
 
   /** Stretches of the face on the plane, in order; of no length are left out. */

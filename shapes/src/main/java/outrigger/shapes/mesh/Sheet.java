@@ -99,6 +99,15 @@ final class Sheet {
 
   /** Tells what changes in stepping over a half-edge from its left to its right. */
   void cross(int h, Locator.Result change) {
+    cross(h, false, change);
+  }
+
+  /** The same, but only as far as faces in the plane begin or end there. */
+  void crossRims(int h, Locator.Result change) {
+    cross(h, true, change);
+  }
+
+  private void cross(int h, boolean rimsOnly, Locator.Result change) {
     int node = tri.mark(h);
     if (node == Triangulation.FREE) {
       return;
@@ -107,7 +116,25 @@ final class Sheet {
     for (node = Math.abs(node); node != Triangulation.FREE; node = marks.rest(node)) {
       Segment s = segments.get(marks.segment(node));
       int d = along ? s.change() : -s.change();
-      change.add(faces.face(s.face()).operand, s.above() ? d : 0, s.below() ? d : 0);
+      if (s.rim() || !rimsOnly) {
+        change.add(faces.face(s.face()).operand, s.above() ? d : 0, s.below() ? d : 0);
+      }
     }
+  }
+
+  /**
+   * Whether beyond a half-edge the numbers must be taken anew: it leaves an operand that hides something, or a face begins
+   * or ends there, for on either side other things may be hidden.
+   */
+  boolean goesStale(int h, Hiding hiding) {
+    int node = tri.mark(h);
+    boolean along = node > 0;
+    for (node = Math.abs(node); node != Triangulation.FREE; node = marks.rest(node)) {
+      Segment s = segments.get(marks.segment(node));
+      if (s.rim() && hiding.hidesAny() || along == s.change() < 0 && hiding.hidesAny(faces.face(s.face()).operand)) {
+        return true;
+      }
+    }
+    return false;
   }
 }

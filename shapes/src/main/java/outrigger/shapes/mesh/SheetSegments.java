@@ -44,7 +44,8 @@ final class SheetSegments {
       list = new ArrayList<>();
       foreign.set(plane, list);
     }
-    list.add(new Foreign(on, segment(plane, face, from, to, above, below)));
+    boolean soup = faces.face(face).across[0] < 0;
+    list.add(new Foreign(on, segment(plane, face, from, to, above, below, soup)));
   }
 
   /** All segments of a plane that concern some of its faces. */
@@ -79,11 +80,11 @@ final class SheetSegments {
       // the other face runs the edge from b to a, its matter to the left: above where b->a goes along n x its normal
       int way = ExactPoint.compare(a, b, axis);
       boolean above = way == Spans.direction(p, q, axis) == other.up;
-      all.add(segment(face.plane, face.across[e], a, b, above, !above));
+      all.add(segment(face.plane, face.across[e], a, b, above, !above, true));
     }
   }
 
-  private Segment segment(int plane, int f, ExactPoint a, ExactPoint b, boolean above, boolean below) {
+  private Segment segment(int plane, int f, ExactPoint a, ExactPoint b, boolean above, boolean below, boolean rim) {
     Plane p = faces.plane(plane);
     Face face = faces.face(f);
     Plane q = faces.plane(face.plane);
@@ -98,7 +99,8 @@ final class SheetSegments {
     if (order == 0) {
       order = ExactPoint.compare(a, b, v);
     }
-    return order < 0 ? new Segment(a, b, f, change, above, below) : new Segment(b, a, f, change, above, below);
+    return order < 0 ? new Segment(a, b, f, change, above, below, rim)
+        : new Segment(b, a, f, change, above, below, rim);
   }
 
   /** Makes segments that one face left by way of several others count once where they overlap. */
@@ -118,7 +120,7 @@ final class SheetSegments {
         if (along.compare(s.to(), before.to()) <= 0) {
           continue;
         }
-        s = new Segment(before.to(), s.to(), s.face(), s.change(), s.above(), s.below());
+        s = new Segment(before.to(), s.to(), s.face(), s.change(), s.above(), s.below(), s.rim());
       }
       result.add(s);
       before = s;

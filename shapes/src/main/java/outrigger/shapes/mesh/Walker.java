@@ -7,7 +7,8 @@ import outrigger.shapes.exact.ExactPoint;
  * Walks the triangles of a sheet and labels them, carrying the state above and below the plane along.
  *
  * <p>Two walks: the first, from outside, finds the triangles that operands' faces cover; the second starts in each
- * connected piece of those from a ray. Each walk goes depth first and takes back every step, so one state serves.
+ * connected piece of those with a look at what holds there, and anew where steps would carry stale numbers on. Each walk
+ * goes depth first and takes back every step, so one state serves.
  */
 final class Walker {
   /** Weights for a start inside a triangle; others are tried where the first lies on a face by chance. */
@@ -15,6 +16,7 @@ final class Walker {
       {97, 89, 31}};
 
   private final Locator locator;
+  private final Hiding hiding;
   private final Membership above;
   private final Membership below;
   private final int[] cover;
@@ -32,11 +34,16 @@ final class Walker {
   private interface Visit {
     void enter(int triangle);
 
-    boolean mayEnter(int triangle);
+    /** Whether it may step over a half-edge, not at the outer rim. */
+    boolean mayCross(int halfEdge);
+
+    /** Steps over a half-edge. */
+    void cross(int halfEdge, Locator.Result change);
   }
 
-  Walker(Locator locator, Membership.Tree tree, int operands) {
+  Walker(Locator locator, Hiding hiding, Membership.Tree tree, int operands) {
     this.locator = locator;
+    this.hiding = hiding;
     above = new Membership(tree);
     below = new Membership(tree);
     cover = new int[operands];
@@ -62,8 +69,13 @@ final class Walker {
       }
 
       @Override
-      public boolean mayEnter(int t) {
+      public boolean mayCross(int h) {
         return true;
+      }
+
+      @Override
+      public void cross(int h, Locator.Result change) {
+        sheet.crossRims(h, change);
       }
     });
     Arrays.fill(seen, 0, n, false);
@@ -101,8 +113,13 @@ final class Walker {
       }
 
       @Override
-      public boolean mayEnter(int t) {
-        return covered[t];
+      public boolean mayCross(int h) {
+        return covered[tri.twin(h) / 3] && !sheet.goesStale(h, hiding);
+      }
+
+      @Override
+      public void cross(int h, Locator.Result change) {
+        sheet.cross(h, change);
       }
     });
     found.replay(this::change, -1);
@@ -121,7 +138,7 @@ final class Walker {
     throw new IllegalStateException("every point tried in a cell lies on a face");
   }
 
-  /** The largest triangle of the covered piece that one belongs to: the best place to look from. */
+  /** The largest triangle of the cell that one belongs to: the best place to look from. */
   private int largest(int start) {
     int tail = 0;
     int best = start;
@@ -136,8 +153,8 @@ final class Walker {
         bestArea = area;
       }
       for (int h = 3 * t; h < 3 * t + 3; h++) {
-        int next = tri.twin(h) < 0 ? -1 : tri.twin(h) / 3;
-        if (next >= 0 && covered[next] && !reached[next]) {
+        int next = tri.twin(h) < 0 || tri.mark(h) != Triangulation.FREE ? -1 : tri.twin(h) / 3;
+        if (next >= 0 && !reached[next]) {
           reached[next] = true;
           queue[tail++] = next;
         }
@@ -166,8 +183,8 @@ final class Walker {
       if (k < 3) {
         int h = 3 * t + k++;
         int g = tri.twin(h);
-        if (g >= 0 && !seen[g / 3] && visit.mayEnter(g / 3)) {
-          sheet.cross(h, change);
+        if (g >= 0 && !seen[g / 3] && visit.mayCross(h)) {
+          visit.cross(h, change);
           if (depth == way.length) {
             way = Arrays.copyOf(way, 2 * depth);
           }
@@ -179,7 +196,7 @@ final class Walker {
         }
       } else if (depth > 0) {
         int h = way[--depth];
-        sheet.cross(h, undo);
+        visit.cross(h, undo);
         t = h / 3;
         k = h % 3 + 1;
       } else {

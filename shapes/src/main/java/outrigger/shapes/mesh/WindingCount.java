@@ -23,4 +23,14 @@ final class WindingCount implements Locator.Result {
       to.add(items[i], way * items[i + 1], way * items[i + 2]);
     }
   }
+
+  /** Whether an operand found here settles the expression whatever another one does. */
+  boolean settles(Hiding hiding, int other) {
+    for (int i = 0; i < size; i += 3) {
+      if (items[i + 1] > 0 && hiding.settles(items[i], other)) {
+        return true;
+      }
+    }
+    return false;
+  }
 }

@@ -1,6 +1,5 @@
 package outrigger.shapes.mesh;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import outrigger.shapes.exact.ExactPoint;
@@ -20,6 +19,7 @@ final class WireWalker {
   private final Faces faces;
   private final HalfEdges halfEdges;
   private final Contacts contacts;
+  private final Hiding hiding;
   private final Locator locator;
   private final Membership place;
   private final WireOutline outline;
@@ -29,8 +29,9 @@ final class WireWalker {
   private int[] at = new int[64];
   private int depth;
 
-  WireWalker(Faces faces, Arranger arranger, Locator locator, Membership.Tree tree, Outline to) {
+  WireWalker(Faces faces, Arranger arranger, Hiding hiding, Locator locator, Membership.Tree tree, Outline to) {
     this.faces = faces;
+    this.hiding = hiding;
     this.locator = locator;
     halfEdges = faces.halfEdges();
     contacts = arranger.contacts();
@@ -100,10 +101,14 @@ final class WireWalker {
   /** Walks the shell that a half-edge belongs to, as far as it can be reached; without a point, one on it is chosen. */
   private void walkFrom(int h, ExactPoint corner) {
     int operand = faces.face(halfEdges.face(h)).operand;
-    WindingCount found = corner != null ? locator.around(corner, operand, operand) : lookFromEdge(h, operand);
-    found.replay(this::change, 1);
+    enter(corner != null ? locator.around(corner, operand, operand) : lookFromEdge(h, operand));
     walkShell(h);
-    found.replay(this::change, -1);
+  }
+
+  /** Takes all winding numbers anew. */
+  private void enter(WindingCount found) {
+    place.clear();
+    found.replay(this::change, 1);
   }
 
   /** Away from all sheets an operand winds as often above as below. */
@@ -168,16 +173,17 @@ final class WireWalker {
     int from = outline.vertex(faces.from(h));
     int label = flat ? 0 : label(face.operand);
     boolean along = h == halfEdges.edge(h);
-    for (int i = 0; passed != null && i < passed.length; i++) {
-      Piercing p = passed[along ? i : passed.length - 1 - i];
-      pass(p, h, along);
-      int next = flat ? 0 : label(face.operand);
-      if (next != label) {
-        int to = outline.vertex(p);
+    for (int i = 0; passed != null && i < passed.length;) {
+      int next = beyond(passed, i, along);
+      pass(passed, i, next, h);
+      int nextLabel = flat ? 0 : label(face.operand);
+      if (nextLabel != label) {
+        int to = outline.vertex(at(passed, i, along));
         outline.add(face, label, from, to);
         from = to;
-        label = next;
+        label = nextLabel;
       }
+      i = next;
     }
     outline.add(face, label, from, outline.vertex(faces.to(h)));
   }
@@ -190,47 +196,77 @@ final class WireWalker {
     return in == out ? 0 : in ? 1 : -1;
   }
 
-  /** Steps over a piercing: follows the stretches there, and enters or leaves the operand pierced. */
-  private void pass(Piercing p, int h, boolean along) {
-    Face pierced = faces.face(p.face);
-    int before = place.winding(pierced.operand);
-    place.add(pierced.operand, -before);
+  private static Piercing at(Piercing[] passed, int i, boolean along) {
+    return passed[along ? i : passed.length - 1 - i];
+  }
+
+  /** The number of the first piercing beyond one, those at the same point left out. */
+  private static int beyond(Piercing[] passed, int i, boolean along) {
+    int next = i + 1;
+    while (next < passed.length && at(passed, next, along).at.equals(at(passed, i, along).at)) {
+      next++;
+    }
+    return next;
+  }
+
+  /**
+   * Steps over piercings at one point: follows the stretches there, and enters or leaves the operands pierced.
+   *
+   * <p>On leaving one that hides something the numbers are taken anew, as on entering one that seems to hold already: it was
+   * left where that was hidden. Several change at one point only where all but one are hidden.
+   */
+  private void pass(Piercing[] passed, int from, int to, int h) {
+    boolean along = h == halfEdges.edge(h);
+    int own = faces.face(halfEdges.face(h)).operand;
+    ExactPoint earlier = from == 0 ? faces.point(faces.from(h)) : at(passed, from - 1, along).at;
+    ExactPoint beyond = to == passed.length ? faces.point(faces.to(h)) : at(passed, to, along).at;
+    boolean several = to - from > 1;
+    for (int i = from; i < to; i++) {
+      Piercing p = at(passed, i, along);
+      Face pierced = faces.face(p.face);
+      boolean rises = faces.side(faces.from(h), faces.plane(pierced.plane)) < 0;
+      boolean leaves = rises == pierced.up;
+      int before = place.winding(pierced.operand);
+      if (several || (leaves ? hiding.hidesAny(pierced.operand) : before != 0 && hiding.hidesAny())) {
+        enter(lookBetween(p.at, leaves ? beyond : earlier, own, own));
+        before = leaves ? 1 : 0;
+      }
+      place.add(pierced.operand, -place.winding(pierced.operand));
+      followBoth(p, h, along);
+      place.add(pierced.operand, before + (leaves ? -1 : 1));
+    }
+    if (several) {
+      enter(lookBetween(at(passed, from, along).at, beyond, own, own));
+    }
+  }
+
+  private void followBoth(Piercing p, int h, boolean along) {
     follow(along ? p.own : p.twin, p);
     if (!contacts.isBlocked(h)) {
       follow(along ? p.twin : p.own, p);
     }
-    boolean rises = faces.side(faces.from(h), faces.plane(pierced.plane)) < 0;
-    place.add(pierced.operand, before + (rises == pierced.up ? -1 : 1));
   }
 
   private void followFromRay(Stretch s) {
     ExactPoint end = s.crossings.isEmpty() ? s.to.at : s.crossings.get(0).at();
     WindingCount found = lookBetween(s.from.at, end, faces.face(s.f).operand, faces.face(s.g).operand);
-    found.replay(this::change, 1);
+    enter(found);
     follow(s, s.from);
-    found.replay(this::change, -1);
   }
 
   /** Follows a chain of stretches from one end, with both operands that cross there counted as absent before. */
   private void follow(Stretch first, Piercing end) {
-    List<Stretch.Crossing> passed = new ArrayList<>(0);
-    List<Boolean> ways = new ArrayList<>(0);
+    int[] here = place.numbers();
     Stretch s = first;
     Piercing p = end;
     while (s != null && !s.done && s.known) {
       s.done = true;
       boolean along = p == s.from;
       trace(s, along);
-      for (Stretch.Crossing c : s.crossings) {
-        passed.add(c);
-        ways.add(along);
-      }
       p = along ? s.to : s.from;
       s = contacts.isBlocked(p.edge) ? null : p.beyond(s);
     }
-    for (int i = 0; i < passed.size(); i++) {
-      place.add(passed.get(i).operand(), ways.get(i) ? -passed.get(i).change() : passed.get(i).change());
-    }
+    place.set(here);
   }
 
   /** Says of each piece of a stretch what it bounds. */
@@ -240,7 +276,8 @@ final class WireWalker {
     int state = state(s);
     for (int i = 0; i < n; i++) {
       Stretch.Crossing c = s.crossings.get(along ? i : n - 1 - i);
-      place.add(c.operand(), along ? c.change() : -c.change());
+      ExactPoint beyond = i + 1 < n ? s.crossings.get(along ? i + 1 : n - 2 - i).at() : (along ? s.to : s.from).at;
+      cross(s, c, along ? c.change() : -c.change(), beyond);
       int next = state(s);
       if (next != state) {
         int to = outline.vertex(c.at());
@@ -251,6 +288,14 @@ final class WireWalker {
     }
     int to = outline.vertex(along ? s.to : s.from);
     outline.add(s, state, along ? from : to, along ? to : from);
+  }
+
+  private void cross(Stretch s, Stretch.Crossing c, int change, ExactPoint beyond) {
+    if (change > 0 || !hiding.hidesAny(c.operand())) {
+      place.add(c.operand(), change);
+    } else if (!c.at().equals(beyond)) {
+      enter(lookBetween(c.at(), beyond, faces.face(s.f).operand, faces.face(s.g).operand));
+    }
   }
 
   /** Whether the expression holds outside both operands (bit 0), in the first (1), in the second (2), in both (3). */

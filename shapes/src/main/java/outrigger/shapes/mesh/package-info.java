@@ -12,11 +12,14 @@
  *     planes, so that flush faces are known by one number, {@code HalfEdges} the edges.
  * <li>{@code Arranger} takes each pair of faces whose boxes meet and compares the {@code Section}s that their planes cut
  *     out of each other ({@code Spans}). Faces that pass clean through each other leave {@code Stretch}es between
- *     {@code Piercing}s; all else is a contact, for which {@code Contacts} says which faces need a sheet.
+ *     {@code Piercing}s; all else is a contact, for which {@code Contacts} says which faces need a sheet. What lies
+ *     inside a convex operand that settles the expression there ({@code Dominance}, {@code ConvexOperands}) is left out:
+ *     {@code Hiding}.
  * <li><i>Faces without a sheet.</i> {@code CrossingFinder} finds where stretches on a face cross each other.
  *     {@code WireWalker} goes round the rims and along the stretches and keeps, in a {@code Membership}, which operands
- *     hold there; one ray of the {@code Locator} starts each shell. A piece bounds the result where the expression holds
- *     on one side of the surface, to the left of it and not to the right or the other way round.
+ *     hold there; one look of the {@code Locator} starts each shell and each way out of what hides something. A piece
+ *     bounds the result where the expression holds on one side of the surface, to the left of it and not to the right or
+ *     the other way round.
  * <li><i>Faces with one.</i> {@code SheetSegments} gathers what lies on a plane, {@code Sheet} lays it into a
  *     {@code ConstrainedTriangulation}, which adds the exact points where segments cross. {@code Walker} steps from triangle
  *     to triangle and keeps, in two {@code Membership}s, whether the expression holds just above and just below. A

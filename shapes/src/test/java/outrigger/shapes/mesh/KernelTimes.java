@@ -1,6 +1,8 @@
 package outrigger.shapes.mesh;
 
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -10,11 +12,13 @@ import outrigger.shapes.check.Proof;
 import outrigger.shapes.stl.StlWriter;
 
 /**
- * Times the reference parts: numbers to operands, Booleans, rounding, proof and STL bytes in memory, on one thread. Not a
- * test: {@code java -cp shapes/target/classes:shapes/target/test-classes outrigger.shapes.mesh.KernelTimes [FILE.ops...]}.
+ * Times the reference parts: numbers to operands, Booleans, rounding, proof and STL bytes in memory, on one thread, by the
+ * clock and by the processor's time for that thread, which is the one to compare on a loaded machine. Not a test:
+ * {@code java -cp shapes/target/classes:shapes/target/test-classes outrigger.shapes.mesh.KernelTimes [FILE.ops...]}.
  * Parts to which the planar way applies are timed by both.
  */
 final class KernelTimes {
+  private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
   private static final String[] PARTS = {"spacer", "tower", "tray", "random-prisms"};
 
   private KernelTimes() {}
@@ -34,21 +38,25 @@ final class KernelTimes {
     long until = System.nanoTime() + 8_000_000_000L;
     double[] mesh = new double[10_000];
     double[] all = new double[10_000];
+    double[] processor = new double[10_000];
     int n = 0;
     int warmUp = 10;
     int facets = 0;
     while (n < 15 + warmUp || System.nanoTime() < until && n < mesh.length) {
+      long busy = THREADS.getCurrentThreadCpuTime();
       long start = System.nanoTime();
       Mesh result = part.get();
       long meshed = System.nanoTime();
       byte[] bytes = StlWriter.bytes(Proof.judge(result).proven().orElseThrow(), name);
       all[n] = (System.nanoTime() - start) / 1e6;
+      processor[n] = (THREADS.getCurrentThreadCpuTime() - busy) / 1e6;
       mesh[n++] = (meshed - start) / 1e6;
       facets = (bytes.length - 84) / 50;
     }
     // the second half of the runs: compiled by then
-    System.out.printf(Locale.ROOT, "{\"part\":\"%s\",\"way\":\"%s\",\"runs\":%d,\"total_ms\":%.3f,\"mesh_ms\":%.3f,\"facets\":%d}%n",
-        name, way, n - n / 2, median(Arrays.copyOfRange(all, n / 2, n)), median(Arrays.copyOfRange(mesh, n / 2, n)), facets);
+    System.out.printf(Locale.ROOT, "{\"part\":\"%s\",\"way\":\"%s\",\"runs\":%d,\"total_ms\":%.3f,\"mesh_ms\":%.3f,"
+        + "\"processor_ms\":%.3f,\"facets\":%d}%n", name, way, n - n / 2, median(Arrays.copyOfRange(all, n / 2, n)),
+        median(Arrays.copyOfRange(mesh, n / 2, n)), median(Arrays.copyOfRange(processor, n / 2, n)), facets);
   }
 
   private static double median(double[] values) {

@@ -1,0 +1,175 @@
+package outrigger.shapes.mesh;
+
+import outrigger.shapes.exact.BoxTree;
+import outrigger.shapes.exact.ExactPoint;
+
+/** Which operands are convex and of few faces, so that the planes of their faces tell at once what is inside. */
+final class ConvexOperands {
+  /**
+   * Up to how many faces asking all planes is quicker than a ray. Not sharp: where hundreds of operands crowd, a ray costs
+   * as much as some hundred planes.
+   */
+  private static final int FEW = 128;
+
+  private final Faces faces;
+  private final boolean[] convex;
+  private final int[] boxes;
+  private final BoxTree tree;
+
+  /** Looks at all operands; those whose faces do not know their neighbours count as not convex. */
+  ConvexOperands(Faces faces) {
+    this.faces = faces;
+    int n = faces.operandCount();
+    convex = new boolean[n];
+    boxes = new int[6 * n];
+    boolean[] counted = new boolean[faces.vertexCount()];
+    for (int k = 0; k < n; k++) {
+      convex[k] = faces.firstFace(k + 1) - faces.firstFace(k) <= FEW && isConvex(k, counted);
+      addBox(k);
+    }
+    tree = BoxTree.of(boxes);
+  }
+
+  private void addBox(int operand) {
+    for (int k = 0; k < 3; k++) {
+      boxes[6 * operand + k] = Integer.MAX_VALUE;
+      boxes[6 * operand + 3 + k] = Integer.MIN_VALUE;
+    }
+    for (int f = faces.firstFace(operand); f < faces.firstFace(operand + 1); f++) {
+      int[] box = faces.box(f);
+      for (int k = 0; k < 3; k++) {
+        boxes[6 * operand + k] = Math.min(boxes[6 * operand + k], box[k]);
+        boxes[6 * operand + 3 + k] = Math.max(boxes[6 * operand + 3 + k], box[3 + k]);
+      }
+    }
+  }
+
+  /**
+   * A sound operand is convex if it is of one shell without handles and no edge of it bends inwards.
+   *
+   * @param counted room for a mark a vertex; no two operands share one
+   */
+  private boolean isConvex(int operand, boolean[] counted) {
+    int vertices = 0;
+    int edges = 0;
+    int from = faces.firstFace(operand);
+    int to = faces.firstFace(operand + 1);
+    for (int f = from; f < to; f++) {
+      Face face = faces.face(f);
+      if (faces.halfEdges().loop(face.first) != faces.halfEdges().loop(face.first + face.edges() - 1)) {
+        return false;
+      }
+      for (int e = 0; e < face.edges(); e++) {
+        if (face.across[e] < 0 || bendsInwards(face, e)) {
+          return false;
+        }
+        vertices += counted[face.from[e]] ? 0 : 1;
+        counted[face.from[e]] = true;
+      }
+      edges += face.edges();
+    }
+    return vertices - edges / 2 + to - from == 2;
+  }
+
+  /** The edge of two faces bends outwards if it runs along the cross product of their outward normals. */
+  private boolean bendsInwards(Face face, int e) {
+    Face next = faces.face(face.across[e]);
+    if (face.plane == next.plane) {
+      return face.up != next.up;
+    }
+    int a = face.from[e];
+    int b = face.to[e];
+    int axis = faces.x(a) != faces.x(b) ? 0 : faces.y(a) != faces.y(b) ? 1 : 2;
+    boolean rises = axis == 0 ? faces.x(a) < faces.x(b) : axis == 1 ? faces.y(a) < faces.y(b) : faces.z(a) < faces.z(b);
+    int way = Spans.direction(faces.plane(face.plane), faces.plane(next.plane), axis);
+    return way > 0 == rises != (face.up == next.up);
+  }
+
+  boolean isConvex(int operand) {
+    return convex[operand];
+  }
+
+  /** Whether an edge of a face of a convex operand is seen to have all of another face of its plane outside of it. */
+  boolean areApart(Face face, Face other) {
+    for (int e = 0; convex[face.operand] && e < face.edges(); e++) {
+      Face next = faces.face(face.across[e]);
+      if (next.plane != face.plane && isBeyond(other, next)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean isBeyond(Face face, Face wall) {
+    for (int e = 0; e < face.edges(); e++) {
+      int side = faces.side(face.from[e], faces.plane(wall.plane));
+      if (side == 0 || side > 0 != wall.up) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** The boxes of all operands. */
+  BoxTree tree() {
+    return tree;
+  }
+
+  /** Whether a point may lie in the box of an operand, by a grid unit. */
+  boolean isNear(int operand, ExactPoint p) {
+    for (int k = 0; k < 3; k++) {
+      long at = p.grid(k);
+      if (at < boxes[6 * operand + k] - 1 || at > boxes[6 * operand + 3 + k] + 1) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /**
+   * Side of a point against a convex operand: -1 strictly inside, 0 on its surface, 1 outside.
+   *
+   * @param but number of a plane that is not asked, or -1
+   */
+  int side(int operand, ExactPoint p, int but) {
+    int side = -1;
+    for (int f = faces.firstFace(operand); f < faces.firstFace(operand + 1); f++) {
+      Face face = faces.face(f);
+      if (face.plane != but) {
+        int s = p.side(faces.plane(face.plane));
+        if (s != 0 && s > 0 == face.up) {
+          return 1;
+        }
+        side = s == 0 ? 0 : side;
+      }
+    }
+    return side;
+  }
+
+  /** Which way a convex operand's face in a plane looks: 1 up the plane's normal, -1 down it, 0 where it has none there. */
+  int lookOf(int operand, int plane) {
+    for (int f = faces.firstFace(operand); f < faces.firstFace(operand + 1); f++) {
+      if (faces.face(f).plane == plane) {
+        return faces.face(f).up ? 1 : -1;
+      }
+    }
+    return 0;
+  }
+
+  /** Whether a corner lies strictly inside a convex operand. */
+  boolean holds(int operand, int vertex) {
+    for (int f = faces.firstFace(operand); f < faces.firstFace(operand + 1); f++) {
+      Face face = faces.face(f);
+      int s = faces.side(vertex, faces.plane(face.plane));
+      if (s == 0 || s > 0 == face.up) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Whether a point lies strictly inside a convex operand. */
+  boolean holds(int operand, ExactPoint p) {
+    return isNear(operand, p) && side(operand, p, -1) < 0;
+  }
+}
