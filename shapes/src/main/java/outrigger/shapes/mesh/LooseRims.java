@@ -46,7 +46,7 @@ final class LooseRims {
       return null;
     }
     loose.addCaps();
-    return Mesh.of(loose.xyz.toArray(), loose.corners.toArray());
+    return Welder.inOrder(loose.xyz.toArray(), loose.corners.toArray());
   }
 
   private void addRim(int r) {

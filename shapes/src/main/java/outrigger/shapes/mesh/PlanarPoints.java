@@ -23,6 +23,8 @@ final class PlanarPoints {
   private long[] pv = new long[32];
   private boolean[] grid = new boolean[32];
   private int[] known = new int[32 * PLANES];
+  /** How many points have their planes noted in {@code known}: of grid points alone, as in most caps, none. */
+  private int noted;
 
   int size() {
     return points.size();
@@ -43,6 +45,7 @@ final class PlanarPoints {
     u = firstAxis;
     v = secondAxis;
     own = ownPlane;
+    noted = 0;
     points.clear();
   }
 
@@ -65,10 +68,21 @@ final class PlanarPoints {
       pu[size] = p.grid(u);
       pv[size] = p.grid(v);
       grid[size] = p.isOnGrid();
-      Arrays.fill(known, PLANES * size, PLANES * size + PLANES, -1);
     }
-    learn(number, p);
+    if (p.plane(0) >= 0 || p.plane(1) >= 0 || p.plane(2) >= 0) {
+      note();
+      learn(number, p);
+    }
     return number;
+  }
+
+  /** Makes room for the planes of all points so far. */
+  private void note() {
+    if (known.length < PLANES * pu.length) {
+      known = Arrays.copyOf(known, PLANES * pu.length);
+    }
+    Arrays.fill(known, PLANES * noted, PLANES * points.size(), -1);
+    noted = points.size();
   }
 
   private void learn(int number, ExactPoint p) {
@@ -87,6 +101,9 @@ final class PlanarPoints {
 
   /** Whether a point is known to lie on the line in which a plane crosses this one. */
   boolean isKnownOn(int number, int plane) {
+    if (number >= noted) {
+      return false;
+    }
     for (int k = PLANES * number; k < PLANES * (number + 1); k++) {
       if (known[k] == plane) {
         return plane >= 0;
@@ -96,6 +113,9 @@ final class PlanarPoints {
   }
 
   private boolean shareLine(int a, int b, int c) {
+    if (a >= noted) {
+      return false;
+    }
     for (int k = PLANES * a; k < PLANES * (a + 1) && known[k] >= 0; k++) {
       if (isKnownOn(b, known[k]) && isKnownOn(c, known[k])) {
         return true;
@@ -146,6 +166,5 @@ final class PlanarPoints {
     pu = Arrays.copyOf(pu, room);
     pv = Arrays.copyOf(pv, room);
     grid = Arrays.copyOf(grid, room);
-    known = Arrays.copyOf(known, room * PLANES);
   }
 }

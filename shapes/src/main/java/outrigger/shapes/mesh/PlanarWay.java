@@ -30,13 +30,16 @@ final class PlanarWay {
     return mesh(uprights.operands().stream().map(frame::in).toList(), uprights.tree()).map(frame::out);
   }
 
-  /** The mesh of an expression over operands, all along one axis. */
+  /** The mesh of an expression over operands; empty also where they do not all stand along one axis. */
   static Optional<Mesh> mesh(List<Upright> operands, Membership.Tree tree) {
+    int axis = operands.get(0).axis();
+    if (operands.stream().anyMatch(operand -> operand.axis() != axis)) {
+      return Optional.empty();
+    }
     Rims rims = Rims.of(operands);
     if (rims.areOdd()) {
       return Optional.empty();
     }
-    int axis = operands.get(0).axis();
     Columns columns = new Columns(operands, tree);
     if (!rims.areTouching()) {
       Mesh mesh = LooseRims.mesh(rims, columns, axis);

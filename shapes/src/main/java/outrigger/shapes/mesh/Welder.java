@@ -34,6 +34,25 @@ final class Welder {
     return Mesh.welded(Arrays.copyOf(kept, 3 * count), out);
   }
 
+  /** Numbers vertices, no two of them equal, anew in the order of their first use; unused ones are dropped. */
+  static Mesh inOrder(int[] xyz, int[] corners) {
+    int[] number = new int[xyz.length / 3];
+    int[] kept = new int[xyz.length];
+    int[] out = new int[corners.length];
+    int count = 0;
+    for (int i = 0; i < corners.length; i++) {
+      int v = corners[i];
+      if (number[v] == 0) {
+        kept[3 * count] = xyz[3 * v];
+        kept[3 * count + 1] = xyz[3 * v + 1];
+        kept[3 * count + 2] = xyz[3 * v + 2];
+        number[v] = ++count;
+      }
+      out[i] = number[v] - 1;
+    }
+    return Mesh.welded(Arrays.copyOf(kept, 3 * count), out);
+  }
+
   private static int hash(int x, int y, int z) {
     long h = x * 0x9E3779B97F4A7C15L ^ y * 0xC2B2AE3D27D4EB4FL ^ z * 0x165667B19E3779F9L;
     h ^= h >>> 32;
