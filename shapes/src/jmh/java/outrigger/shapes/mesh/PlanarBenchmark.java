@@ -14,11 +14,14 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
-/** The planar way, from numbers to operands, Booleans, rounding, proof and the bytes of the file, on one thread. */
+/**
+ * The planar way, from numbers to operands, Booleans, rounding, proof and the bytes of the file, on one thread; memory is
+ * cleared on that thread too, as the launcher has it.
+ */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.SampleTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Fork(value = 1, jvmArgsAppend = "-Xmx4g")
+@Fork(value = 1, jvmArgsAppend = {"-Xmx4g", "-XX:+UseSerialGC"})
 @Warmup(iterations = 4, time = 2)
 @Measurement(iterations = 4, time = 2)
 public class PlanarBenchmark {
