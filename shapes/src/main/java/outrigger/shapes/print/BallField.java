@@ -94,6 +94,7 @@ final class BallField {
   private final class Piece {
     private final SampleList list = new SampleList();
     private final BallProbe probe = reach.probe(tree);
+    private final Thinning thinning = new Thinning(tree, samples, reach.spacing / 2);
     private final FlatSpace flat = new FlatSpace(tree, reach.inward, reach.shown);
     private final OpenSpace open = new OpenSpace(tree, reach.inward, reach.shown);
     private final List<Spot> spots = new ArrayList<>();
@@ -107,6 +108,7 @@ final class BallField {
         }
       }
       list.sort();
+      thinning.thin(list, standIn);
       measure(0, list.size());
       return spots;
     }
@@ -172,7 +174,7 @@ final class BallField {
   /** Gives the facets that another stands for its width. */
   private void share() {
     for (int slot = 0; slot < standIn.length; slot++) {
-      least[tree.facet(slot)] = least[tree.facet(standIn[slot])];
+      least[tree.facet(slot)] = least[tree.facet(standIn[standIn[slot]])];
     }
   }
 

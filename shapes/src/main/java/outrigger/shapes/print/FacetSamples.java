@@ -32,6 +32,15 @@ final class FacetSamples {
     return corner(slot, 1).minus(a).cross(corner(slot, 2).minus(a)).length() / 2;
   }
 
+  /** Height over the longest edge, mm. */
+  double breadth(int slot) {
+    double longest = 0;
+    for (int k = 0; k < 3; k++) {
+      longest = Math.max(longest, corner(slot, k).distance(corner(slot, k + 1)));
+    }
+    return 2 * area(slot) / longest;
+  }
+
   /** Middle of the corners. */
   Vec middle(int slot) {
     return corner(slot, 0).plus(corner(slot, 1), 1).plus(corner(slot, 2), 1).times(1 / 3.0);

@@ -127,11 +127,26 @@ final class SampleList {
     int kept = from;
     for (int i = from; i < count; i++) {
       if (wanted.test(point(i))) {
-        System.arraycopy(numbers, WIDTH * i, numbers, WIDTH * kept, WIDTH);
-        slots[kept++] = slots[i];
+        move(i, kept++);
       }
     }
-    count = kept;
+    cut(kept);
+  }
+
+  /** Moves one to an earlier place, over what stands there. */
+  void move(int from, int to) {
+    System.arraycopy(numbers, WIDTH * from, numbers, WIDTH * to, WIDTH);
+    slots[to] = slots[from];
+  }
+
+  /** Lets one stand for another too. */
+  void merge(int from, int into) {
+    numbers[WIDTH * into + 3] += numbers[WIDTH * from + 3];
+  }
+
+  /** Drops all from an index on. */
+  void cut(int size) {
+    count = size;
   }
 
   /** Multiplies the areas of some. */

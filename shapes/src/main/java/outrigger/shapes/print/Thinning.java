@@ -1,0 +1,67 @@
+package outrigger.shapes.print;
+
+/**
+ * Leaves out samples of narrow facets that have another close by that faces nearly the same way: long narrow facets, as
+ * of a round post, would else have far more samples than its surface needs. What is kept stands for what is left out.
+ */
+final class Thinning {
+  /** cos 20 degrees. */
+  private static final double ALIKE = 0.94;
+  /** How many of the last ones kept are looked at: those near in a list sorted along a curve are mostly near in place. */
+  private static final int BACK = 12;
+
+  private final FacetTree tree;
+  private final FacetSamples samples;
+  private final double apart;
+
+  /** @param apart samples nearer than this are too many, and facets less wide than this are narrow, mm */
+  Thinning(FacetTree tree, FacetSamples samples, double apart) {
+    this.tree = tree;
+    this.samples = samples;
+    this.apart = apart;
+  }
+
+  /**
+   * Thins a sorted list.
+   *
+   * @param standIn for each slot the one whose samples stand for it, itself at first: changed where none is left
+   */
+  void thin(SampleList list, int[] standIn) {
+    int kept = 0;
+    boolean narrow = false;
+    int slot = -1;
+    for (int i = 0; i < list.size(); i++) {
+      if (list.slot(i) != slot) {
+        slot = list.slot(i);
+        narrow = samples.breadth(slot) < apart;
+      }
+      int near = narrow ? near(list, i, kept) : -1;
+      if (near < 0) {
+        list.move(i, kept++);
+      } else {
+        list.merge(i, near);
+        standIn[slot] = list.slot(near);
+      }
+    }
+    list.cut(kept);
+    for (int i = 0; i < kept; i++) {
+      standIn[list.slot(i)] = list.slot(i);
+    }
+  }
+
+  /** One of the last kept that is near a sample and alike, or -1. */
+  private int near(SampleList list, int i, int kept) {
+    int slot = list.slot(i);
+    for (int k = kept - 1; k >= Math.max(0, kept - BACK); k--) {
+      double dx = list.x(i) - list.x(k);
+      double dy = list.y(i) - list.y(k);
+      double dz = list.z(i) - list.z(k);
+      int other = list.slot(k);
+      if (dx * dx + dy * dy + dz * dz < apart * apart && other != slot && tree.alongNormal(slot, tree.normalX(other),
+          tree.normalY(other), tree.normalZ(other)) > ALIKE && samples.breadth(other) < apart) {
+        return k;
+      }
+    }
+    return -1;
+  }
+}
