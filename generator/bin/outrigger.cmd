@@ -67,7 +67,8 @@ exit /b 1
 
 :built
 del "%ARCHIVE%" 2>nul
-"%JAVA%" -XX:ArchiveClassesAtExit="%ARCHIVE%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -cp "%JAR%" outrigger.generator.cli.WarmUp "%TARGET%\warm-up" >nul 2>&1
+"%JAVA%" -XX:DumpLoadedClassList="%TARGET%\launcher.classes" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -cp "%JAR%" outrigger.generator.cli.WarmUp "%TARGET%\warm-up" >nul 2>&1
+if not errorlevel 1 "%JAVA%" -Xshare:dump -XX:SharedClassListFile="%TARGET%\launcher.classes" -XX:SharedArchiveFile="%ARCHIVE%" -cp "%JAR%" >nul 2>&1
 if errorlevel 1 del "%ARCHIVE%" 2>nul
 copy /y "%NOW%" "%LISTING%" >nul
 

@@ -1,13 +1,18 @@
 package outrigger.generator.cli;
 
 import java.io.PrintWriter;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
 import outrigger.generator.accessory.Accessories;
 import outrigger.generator.accessory.Kinds;
 import outrigger.generator.param.InputException;
 import outrigger.generator.run.UnprintableException;
 import outrigger.generator.run.UnsoundException;
 import outrigger.generator.run.Version;
+import outrigger.presets.Printer;
+import outrigger.presets.Shelf;
 import picocli.CommandLine;
 
 /** The program. */
@@ -24,10 +29,20 @@ public final class Main {
 
   /** Runs one command and ends with its exit code. */
   public static void main(String[] args) {
+    readAhead(args);
     PrintWriter out = new PrintWriter(System.out);
     PrintWriter err = new PrintWriter(System.err);
     int exit = new Main(Accessories.kinds(), System.console() != null).run(out, err, args);
     System.exit(exit);
+  }
+
+  /** Begins to read a table that every part needs while options are read: the first table takes longest. */
+  private static void readAhead(String... args) {
+    if (args.length > 1 && (args[0].equals("make") || args[0].equals("batch"))) {
+      Thread reader = new Thread(() -> Shelf.standard().names(Printer.class), "read-ahead");
+      reader.setDaemon(true);
+      reader.start();
+    }
   }
 
   /**
@@ -58,7 +73,7 @@ public final class Main {
   }
 
   private int execute(Console console, String... args) {
-    CommandLine line = commandLine();
+    CommandLine line = commandLine(args);
     CommandLine.ParseResult result;
     try {
       result = line.parseArgs(args);
@@ -81,21 +96,35 @@ public final class Main {
     return ((Command) last.commandSpec().userObject()).run(console);
   }
 
-  private CommandLine commandLine() {
+  /** With the command alone whose name comes first: describing all to the parser takes longer than making a small part. */
+  private CommandLine commandLine(String... args) {
     Root root = new Root();
     CommandLine line = new CommandLine(root);
-    line.addSubcommand(MakeCommand.of(root, kinds));
-    line.addSubcommand(new BatchCommand(root, kinds));
-    line.addSubcommand(new HardwareCommand(root, kinds));
-    line.addSubcommand(PlanCommand.of(root));
-    line.addSubcommand(new CheckCommand(root));
-    line.addSubcommand("hold", HoldCommand.spec(root));
-    line.addSubcommand("stack", StackCommand.spec(root));
-    line.addSubcommand(new PresetsCommand(root));
-    line.addSubcommand(new KindsCommand(kinds));
+    Map<String, Supplier<Object>> commands = commands(root, args);
+    String first = args.length > 0 ? args[0] : "";
+    commands.forEach((name, command) -> {
+      if (name.equals(first) || !commands.containsKey(first)) {
+        line.addSubcommand(name, command.get());
+      }
+    });
     line.setUsageHelpWidth(WIDTH);
     line.setExpandAtFiles(false);
     return line;
+  }
+
+  /** What makes each command, in the order users see them. */
+  private Map<String, Supplier<Object>> commands(Root root, String... args) {
+    Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
+    commands.put("make", () -> MakeCommand.of(root, kinds, args.length > 1 ? args[1] : ""));
+    commands.put("batch", () -> new BatchCommand(root, kinds));
+    commands.put("hardware", () -> new HardwareCommand(root, kinds));
+    commands.put("plan", () -> PlanCommand.of(root));
+    commands.put("check", () -> new CheckCommand(root));
+    commands.put("hold", () -> HoldCommand.spec(root));
+    commands.put("stack", () -> StackCommand.spec(root));
+    commands.put("presets", () -> new PresetsCommand(root));
+    commands.put("kinds", () -> new KindsCommand(kinds));
+    return commands;
   }
 
   private static void text(Console console, String name, String text) {

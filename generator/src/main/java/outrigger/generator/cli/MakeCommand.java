@@ -15,10 +15,13 @@ final class MakeCommand implements Command {
     this.kinds = kinds;
   }
 
-  static CommandLine of(Root root, Kinds kinds) {
+  /** @param asked the kind that is asked for and alone described; all are where it is none of them, so that help lists them */
+  static CommandLine of(Root root, Kinds kinds, String asked) {
     CommandLine make = new CommandLine(new MakeCommand(kinds.names()));
     for (Accessory<?> accessory : kinds.all()) {
-      make.addSubcommand(accessory.kind(), KindCommand.spec(root, accessory));
+      if (accessory.kind().equals(asked) || kinds.find(asked).isEmpty()) {
+        make.addSubcommand(accessory.kind(), KindCommand.spec(root, accessory));
+      }
     }
     return make;
   }
