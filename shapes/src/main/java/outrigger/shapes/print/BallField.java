@@ -94,7 +94,7 @@ final class BallField {
   private final class Piece {
     private final SampleList list = new SampleList();
     private final BallProbe probe = reach.probe(tree);
-    private final Thinning thinning = new Thinning(tree, samples, reach.spacing / 2);
+    private final Thinning thinning = new Thinning(tree, samples, reach.spacing);
     private final FlatSpace flat = new FlatSpace(tree, reach.inward, reach.shown);
     private final OpenSpace open = new OpenSpace(tree, reach.inward, reach.shown);
     private final List<Spot> spots = new ArrayList<>();

@@ -10,15 +10,21 @@ final class Thinning {
   /** How many of the last ones kept are looked at: those near in a list sorted along a curve are mostly near in place. */
   private static final int BACK = 12;
 
+  /** Parts of the spacing. */
+  private static final double NARROW = 0.5;
+  private static final double NEAR = 0.8;
+
   private final FacetTree tree;
   private final FacetSamples samples;
+  private final double narrowest;
   private final double apart;
 
-  /** @param apart samples nearer than this are too many, and facets less wide than this are narrow, mm */
-  Thinning(FacetTree tree, FacetSamples samples, double apart) {
+  /** @param spacing of samples, mm */
+  Thinning(FacetTree tree, FacetSamples samples, double spacing) {
     this.tree = tree;
     this.samples = samples;
-    this.apart = apart;
+    narrowest = NARROW * spacing;
+    apart = NEAR * spacing;
   }
 
   /**
@@ -33,7 +39,7 @@ final class Thinning {
     for (int i = 0; i < list.size(); i++) {
       if (list.slot(i) != slot) {
         slot = list.slot(i);
-        narrow = samples.breadth(slot) < apart;
+        narrow = samples.breadth(slot) < narrowest;
       }
       int near = narrow ? near(list, i, kept) : -1;
       if (near < 0) {
@@ -58,7 +64,7 @@ final class Thinning {
       double dz = list.z(i) - list.z(k);
       int other = list.slot(k);
       if (dx * dx + dy * dy + dz * dz < apart * apart && other != slot && tree.alongNormal(slot, tree.normalX(other),
-          tree.normalY(other), tree.normalZ(other)) > ALIKE && samples.breadth(other) < apart) {
+          tree.normalY(other), tree.normalZ(other)) > ALIKE && samples.breadth(other) < narrowest) {
         return k;
       }
     }
