@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,6 +23,7 @@ import outrigger.presets.Printer;
 import outrigger.presets.Shelf;
 import outrigger.shapes.check.CheckedMesh;
 import outrigger.shapes.check.Proof;
+import outrigger.shapes.num.Axis;
 import outrigger.shapes.num.ShapeException;
 import outrigger.shapes.print.PrintLimits;
 import outrigger.shapes.print.PrintReport;
@@ -61,6 +63,11 @@ final class CheckCommand implements Command {
       description = "Where the pictures go. (default out)")
   private String out = Arguments.OUT;
 
+  @CommandLine.Option(names = "--load", paramLabel = "AXIS",
+      description = "The axis of the file along which the part is pulled or bent: poses whose layers lie across it rank "
+          + "lower. (X, Y or Z; default the part's longest direction)")
+  private String load = "";
+
   @CommandLine.Mixin
   private PrintOptions printing = new PrintOptions();
 
@@ -90,9 +97,10 @@ final class CheckCommand implements Command {
   @Override
   public int run(Console console) {
     PrintLimits limits = limits();
+    Optional<Axis> along = axis();
     Progress progress = console.progress();
     progress.begin(files.size() * Steps.OF_A_FILE);
-    List<Checked> all = files.stream().map(file -> check(file, limits, new Steps(progress, file))).toList();
+    List<Checked> all = files.stream().map(file -> check(file, limits, along, new Steps(progress, file))).toList();
     int exit = all.stream().anyMatch(checked -> checked.fault().isPresent()) ? Exit.BAD_INPUT
         : all.stream().allMatch(Checked::isGood) ? Exit.DONE : Exit.UNSOUND;
     if (picture) {
@@ -116,11 +124,22 @@ final class CheckCommand implements Command {
     return Workers.of(Runtime.getRuntime().availableProcessors());
   }
 
-  private static PrintReport measure(CheckedMesh mesh, PrintLimits limits, Steps steps) {
-    return Printability.examine(new Specimen(mesh, limits, Map.of(), workers()), gauge -> steps.done());
+  private PrintReport measure(CheckedMesh mesh, PrintLimits limits, Optional<Axis> along, Steps steps) {
+    Specimen specimen = new Specimen(mesh, limits, Map.of(), workers());
+    return Printability.examine(along.map(specimen::loaded).orElse(specimen), gauge -> steps.done());
   }
 
-  private static Checked check(String name, PrintLimits limits, Steps steps) {
+  /** The axis of the load, if one is given. */
+  private Optional<Axis> axis() {
+    if (load.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(Arrays.stream(Axis.values()).filter(axis -> axis.name().equalsIgnoreCase(load)).findFirst()
+        .orElseThrow(() -> new InputException(new Fault("", "load", "there is no axis " + Texts.quoted(load), load,
+            "X, Y or Z", "Name the axis of the file along which the part is loaded.", Origin.option("--load")))));
+  }
+
+  private Checked check(String name, PrintLimits limits, Optional<Axis> along, Steps steps) {
     try {
       Path path = Arguments.path("FILE", name);
       if (Files.isDirectory(path)) {
@@ -131,7 +150,7 @@ final class CheckCommand implements Command {
       Proof.Verdict verdict = Proof.judge(grid.mesh());
       steps.done();
       return new Checked(name, Optional.of(stl), Optional.of(grid), Optional.of(verdict),
-          verdict.proven().map(mesh -> measure(mesh, limits, steps)), Optional.empty());
+          verdict.proven().map(mesh -> measure(mesh, limits, along, steps)), Optional.empty());
     } catch (OutOfMemoryError e) {
       return unread(name, "there are more facets in it than " + Runtime.getRuntime().maxMemory() / BYTES_PER_MIB
           + " MiB of memory hold", "Split it, or give Java more memory, such as JAVA_TOOL_OPTIONS=-Xmx6g.");

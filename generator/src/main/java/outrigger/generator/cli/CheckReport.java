@@ -23,6 +23,9 @@ final class CheckReport {
   private static final String UNEXAMINED = "printing: not examined, since walls and overhangs have a meaning only for a "
       + "surface without the faults above";
 
+  /** Places of a rule that text tells. */
+  private static final int LISTED = 5;
+
   private CheckReport() {}
 
   static void print(Console console, List<CheckCommand.Checked> all, int exit) {
@@ -38,6 +41,9 @@ final class CheckReport {
         Proof.Verdict verdict = checked.verdict().orElseThrow();
         faults(verdict).forEach(line -> console.line("  " + line));
         measures(verdict.measures()).forEach(line -> console.line("  " + line));
+        if (checked.isSound()) {
+          console.line("  " + make(verdict.measures()));
+        }
         console.line("  " + rounding(checked.grid().orElseThrow()));
         UnitGuess.of(verdict.measures()).ifPresent(guess -> console.line("  " + guess));
         checked.report().map(PrintWords::lines).orElse(List.of(UNEXAMINED)).forEach(line -> console.line("  " + line));
@@ -56,9 +62,10 @@ final class CheckReport {
   static List<String> faults(Proof.Verdict verdict) {
     List<String> lines = new ArrayList<>();
     for (Tally tally : verdict.tallies()) {
-      List<Finding> listed = verdict.findings().stream().filter(f -> f.rule().equals(tally.rule())).toList();
+      List<Finding> listed = verdict.findings().stream().filter(f -> f.rule().equals(tally.rule())).limit(LISTED)
+          .toList();
       lines.add(tally.rule() + ": " + tally.count() + (listed.size() < tally.count()
-          ? ", the first " + listed.size() + " of them:" : ""));
+          ? ", the first " + listed.size() + " of them (--json lists more):" : ""));
       listed.forEach(finding -> lines.add("  at " + place(finding) + ": " + finding.message() + ". "
           + finding.advice()));
     }
@@ -75,10 +82,15 @@ final class CheckReport {
         "size " + MakeReport.size(m) + ", from (" + Words.number(m.minX()) + ", " + Words.number(m.minY()) + ", "
             + Words.number(m.minZ()) + ") to (" + Words.number(m.maxX()) + ", " + Words.number(m.maxY()) + ", "
             + Words.number(m.maxZ()) + ")",
-        m.facets() + " facets, " + m.vertices() + " vertices, volume " + finite(m.volume()) + " mm3, area "
-            + finite(m.area()) + " mm2",
-        "pieces " + m.pieces() + ", shells " + m.shells() + ", genus "
-            + (m.genus() == Measures.NO_GENUS ? "unknown" : m.genus()));
+        m.facets() + " triangles, volume " + finite(m.volume()) + " mm3, surface " + finite(m.area()) + " mm2");
+  }
+
+  /** How a sound part hangs together. */
+  private static String make(Measures m) {
+    int hollows = m.shells() - m.pieces();
+    return (m.pieces() == 1 ? "one body" : m.pieces() + " bodies that are not joined") + ", "
+        + (hollows == 0 ? "" : hollows == 1 ? "one closed hollow inside, " : hollows + " closed hollows inside, ")
+        + (m.genus() == 0 ? "no hole" : m.genus() == 1 ? "one hole" : m.genus() + " holes") + (m.pieces() == 1 ? " through it" : " through them");
   }
 
   private static String finite(double value) {
@@ -86,8 +98,8 @@ final class CheckReport {
   }
 
   private static String rounding(StlFile.OnGrid grid) {
-    return grid.movedCorners() == 0 ? "every coordinate lies on the grid of 2^-14 mm"
-        : grid.movedCorners() + " facet corners were rounded to the grid of 2^-14 mm, by at most "
+    return grid.movedCorners() == 0 ? "every corner is taken exactly as it stands in the file"
+        : grid.movedCorners() + " corners of triangles were rounded, by at most "
             + String.format(Locale.ROOT, "%.7f", Math.min(grid.largestMove(), Grid.STEP)) + " mm";
   }
 

@@ -36,13 +36,21 @@ class CheckTest {
     assertEquals(sound + """
         : sound
           size 20 x 20 x 10 mm, from (-10, -10, 0) to (10, 10, 10)
-          12 facets, 8 vertices, volume 4000 mm3, area 1600 mm2
-          pieces 1, shells 1, genus 0
-          every coordinate lies on the grid of 2^-14 mm
+          12 triangles, volume 4000 mm3, surface 1600 mm2
+          one body, no hole through it
+          every corner is taken exactly as it stands in the file
         """, run.outWithoutPrinting());
     assertTrue(run.out().contains("\n  printing: no concern\n"), run.out());
     assertEquals("", run.err());
     assertEquals(Exit.DONE, run.exit());
+  }
+
+  @Test
+  void check_load_isAnAxis() {
+    assertTrue(Run.hook("check", "--load", "z", sound.toString()).out().contains("a load along Z pulls apart"));
+    Run run = Run.hook("check", "--load", "up", sound.toString());
+    assertEquals(2, run.exit());
+    assertEquals("there is no axis \"up\". Name the axis of the file along which the part is loaded.\n", run.err());
   }
 
   @Test
@@ -70,7 +78,7 @@ class CheckTest {
     Path ascii = Files.writeString(folder.resolve("t.stl"), tetrahedron());
     Run run = Run.hook("check", ascii.toString());
     assertEquals(Exit.DONE, run.exit(), run.err() + run.out());
-    assertTrue(run.out().contains("facet corners were rounded to the grid of 2^-14 mm, by at most 0.00"), run.out());
+    assertTrue(run.out().contains("corners of triangles were rounded, by at most 0.00"), run.out());
   }
 
   private static String tetrahedron() {

@@ -22,6 +22,8 @@ final class PoseGauge implements Gauge {
     List<double[]> downs = Poses.of(s);
     List<Pose> poses = s.workers().each(downs.size(), i -> PoseTrial.of(s, downs.get(i)));
     Pose stated = poses.get(0);
+    String across = s.load().map(axis -> ", layers that a load along " + axis + " pulls apart")
+        .orElse(", layers across its length");
     Comparator<Pose> rank = PoseRank.of(s.measures().volume(), s.limit(Limit.CONTACT));
     List<Pose> ranked = new ArrayList<>(poses);
     ranked.sort(rank);
@@ -30,26 +32,26 @@ final class PoseGauge implements Gauge {
     boolean isBest = rank.compare(stated, best) == 0;
     long better = ranked.stream().filter(pose -> rank.compare(pose, stated) < 0).count();
     facts.add(new Fact("better-poses", better, "poses", isBest
-        ? "stands in the best of " + poses.size() + " poses tried: " + words(stated)
-        : "would print better with " + direction(best) + " on the bed: " + words(best) + "; as it stands: "
-            + words(stated)));
+        ? "stands in the best of " + poses.size() + " poses tried: " + words(stated, across)
+        : "would print better with " + direction(best) + " on the bed: " + words(best, across) + "; as it stands: "
+            + words(stated, across)));
     for (int i = isBest ? 0 : 1; i < Math.min(TOLD, ranked.size()); i++) {
       Pose pose = ranked.get(i);
       if (pose.stands() && pose.fits() && pose.contact() >= s.limit(Limit.CONTACT) && !pose.equals(stated)) {
         facts.add(new Fact("pose-" + (i + 1), pose.support(), "mm3", "another pose, " + direction(pose)
-            + " on the bed: " + words(pose)));
+            + " on the bed: " + words(pose, across)));
       }
     }
     return Reading.of(List.of(), facts);
   }
 
-  private static String words(Pose pose) {
+  private static String words(Pose pose, String across) {
     String support = pose.support() < 1 ? "no support"
         : String.format(Locale.ROOT, "support of up to %.0f mm3", pose.support());
     String standing = pose.stands() ? String.format(Locale.ROOT, "stands on %.0f mm2", pose.contact())
         : "does not stand for itself";
     return support + ", " + standing + String.format(Locale.ROOT, ", %.1f mm high", pose.height())
-        + (pose.alongLength() ? ", layers across its length" : "") + (pose.fits() ? "" : ", does not fit the bed");
+        + (pose.alongLength() ? across : "") + (pose.fits() ? "" : ", does not fit the bed");
   }
 
   private static String direction(Pose pose) {

@@ -3,6 +3,7 @@ package outrigger.shapes.print;
 import java.util.ArrayList;
 import java.util.List;
 import outrigger.shapes.mesh.Mesh;
+import outrigger.shapes.num.Axis;
 import outrigger.shapes.num.Grid;
 
 /** Lays a part on the bed in one way and weighs what that means. */
@@ -13,6 +14,8 @@ final class PoseTrial {
   private static final double AT_LIMIT = 0.005;
   /** From this ratio of height to the larger side a part stands on end. */
   private static final double ON_END = 1.5;
+  /** cos 45 degrees: layers whose normal lies nearer to the load are pulled apart by it; those of a slanted edge are not. */
+  private static final double ACROSS = 0.71;
 
   private final Specimen specimen;
   private final Mesh mesh;
@@ -66,8 +69,12 @@ final class PoseTrial {
     double wide = Math.max(most[0] - least[0], most[1] - least[1]);
     double narrow = Math.min(most[0] - least[0], most[1] - least[1]);
     double[] below = below();
-    return new Pose(down[0], down[1], down[2], below[0], below[1], height, tilt(), height > ON_END * wide,
-        fits(wide, narrow, height));
+    return new Pose(down[0], down[1], down[2], below[0], below[1], height, tilt(),
+        specimen.load().map(this::isAcross).orElse(height > ON_END * wide), fits(wide, narrow, height));
+  }
+
+  private boolean isAcross(Axis load) {
+    return Math.abs(down[load.ordinal()]) > ACROSS;
   }
 
   private double along(double[] axis, int v) {

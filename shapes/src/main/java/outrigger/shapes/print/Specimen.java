@@ -3,10 +3,12 @@ package outrigger.shapes.print;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import outrigger.shapes.check.CheckedMesh;
 import outrigger.shapes.check.Measures;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.mesh.Mesh;
+import outrigger.shapes.num.Axis;
 
 /**
  * A proven part as it stands on the bed, with all that gauges share.
@@ -19,6 +21,7 @@ public final class Specimen {
   private final Map<String, Double> heights;
   private final Workers workers;
   private final boolean mapped;
+  private final Optional<Axis> load;
   private BoxTree tree;
   private Facets facets;
   private FacetTree facetTree;
@@ -30,11 +33,12 @@ public final class Specimen {
    * @param workers who measures
    */
   public Specimen(CheckedMesh checked, PrintLimits limits, Map<String, Double> heights, Workers workers) {
-    this(checked, limits, heights, workers, false);
+    this(checked, limits, heights, workers, false, Optional.empty());
   }
 
   private Specimen(CheckedMesh checked, PrintLimits limits, Map<String, Double> heights, Workers workers,
-      boolean mapped) {
+      boolean mapped, Optional<Axis> load) {
+    this.load = load;
     this.mapped = mapped;
     this.checked = checked;
     this.limits = limits;
@@ -74,7 +78,17 @@ public final class Specimen {
 
   /** The same, its maps to tell widths up to twice the limit, which takes longer. */
   Specimen mapped() {
-    return new Specimen(checked, limits, heights, workers, true);
+    return new Specimen(checked, limits, heights, workers, true, load);
+  }
+
+  /** The same, pulled or bent along an axis, which its layers had better not lie across. */
+  public Specimen loaded(Axis along) {
+    return new Specimen(checked, limits, heights, workers, mapped, Optional.of(along));
+  }
+
+  /** The axis it is loaded along; empty if nothing is known, and its length is taken. */
+  Optional<Axis> load() {
+    return load;
   }
 
   /** Whether maps tell widths up to twice the limit. */

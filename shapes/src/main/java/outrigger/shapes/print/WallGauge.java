@@ -41,7 +41,7 @@ final class WallGauge implements Gauge {
     BallField field = BallField.of(specimen.facetTree(), reach, specimen.workers());
     Descent descent = new Descent(specimen.facetTree(), reach);
     List<NarrowPlace> places = NarrowPlaces.of(field.narrow(), 2 * Math.max(spacing, bound / 2),
-        LEAST_AREA * bound * bound, descent);
+        Math.min(LEAST_AREA * bound * bound, specimen.measures().area() / 4), descent);
     List<Concern> concerns = new ArrayList<>();
     places.forEach(place -> concern(specimen, place).ifPresent(concerns::add));
     List<String> left = new ArrayList<>();

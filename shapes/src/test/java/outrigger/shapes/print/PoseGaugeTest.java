@@ -42,6 +42,16 @@ class PoseGaugeTest {
   }
 
   @Test
+  void read_cubeLoadedUpright_isBetterOnItsSide() {
+    Specimen cube = Specimens.of(Specimens.box(0, 0, 0, 20, 20, 20));
+    assertEquals(0, fact(cube, "better-poses").value());
+    assertEquals(0, fact(cube.loaded(Axis.X), "better-poses").value());
+    Fact upright = fact(cube.loaded(Axis.Z), "better-poses");
+    assertEquals(4, upright.value(), "its four sides: " + upright.words());
+    assertTrue(upright.words().endsWith("layers that a load along Z pulls apart"), upright.words());
+  }
+
+  @Test
   void read_mushroom_isBetterOnItsCap() {
     Fact better = fact(Specimens.of(MUSHROOM), "better-poses");
     assertTrue(better.value() >= 1, better.words());
