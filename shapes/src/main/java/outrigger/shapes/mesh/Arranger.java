@@ -26,14 +26,14 @@ final class Arranger {
   private final List<Piercing> piercings = new ArrayList<>();
   private final List<Stretch> stretches = new ArrayList<>();
 
-  private Arranger(Faces faces, ConvexOperands convex, Hiding hiding, boolean soup) {
+  private Arranger(Faces faces, Contacts contacts, ConvexOperands convex, Hiding hiding, boolean soup) {
     this.faces = faces;
     this.hiding = hiding;
     this.convex = convex;
     this.soup = soup;
     spans = new Spans(faces);
     piercingNumbers = new LongMap(faces.halfEdges().size());
-    contacts = new Contacts(faces);
+    this.contacts = contacts;
     segments = new SheetSegments(faces);
   }
 
@@ -42,21 +42,39 @@ final class Arranger {
    *
    * @param tree the boxes of the faces
    * @param hiding what need not be met
-   * @param soup whether faces of one operand may cross each other and do not know their neighbours
    */
-  static Arranger of(Faces faces, BoxTree tree, ConvexOperands convex, Hiding hiding, boolean soup) {
-    Arranger arranger = new Arranger(faces, convex, hiding, soup);
+  static Arranger of(Faces faces, BoxTree tree, ConvexOperands convex, Hiding hiding) {
+    Arranger arranger = new Arranger(faces, new Contacts(faces), convex, hiding, false);
     tree.selfPairs((f, g) -> {
       Interrupt.check();
       arranger.meet(f, g);
       return true;
     });
-    if (soup) {
-      arranger.contacts.markAll();
-    } else {
-      arranger.contacts.spread();
-      CrossingFinder.find(faces, hiding, arranger.contacts, arranger.stretches);
-      arranger.markStale();
+    arranger.contacts.spread();
+    CrossingFinder.find(faces, hiding, arranger.contacts, arranger.stretches);
+    arranger.markStale();
+    return arranger;
+  }
+
+  /**
+   * Meets the faces of a soup, which may cross each other and do not know their neighbours, as far as they need sheets.
+   *
+   * @param boxes the boxes of the faces
+   * @param contacts which of them do
+   */
+  static Arranger ofSoup(Faces faces, BoxTree tree, int[] boxes, ConvexOperands convex, Hiding hiding, Contacts contacts) {
+    Arranger arranger = new Arranger(faces, contacts, convex, hiding, true);
+    for (int f = 0; f < faces.faceCount(); f++) {
+      if (contacts.needsSheet(f)) {
+        Interrupt.check();
+        int face = f;
+        int b = 6 * f;
+        tree.forEachOverlap(boxes[b], boxes[b + 1], boxes[b + 2], boxes[b + 3], boxes[b + 4], boxes[b + 5], g -> {
+          if (g > face || g < face && !contacts.needsSheet(g)) {
+            arranger.meet(Math.min(face, g), Math.max(face, g));
+          }
+        });
+      }
     }
     return arranger;
   }
@@ -101,7 +119,7 @@ final class Arranger {
       return;
     }
     if (face.plane == other.plane) {
-      if (soup || !convex.areApart(face, other) && !convex.areApart(other, face)) {
+      if (!soup && !convex.areApart(face, other) && !convex.areApart(other, face)) {
         contacts.mark(f);
         contacts.mark(g);
       }

@@ -1,6 +1,5 @@
 package outrigger.shapes.mesh;
 
-import java.util.Arrays;
 import outrigger.shapes.exact.Plane;
 
 /**
@@ -40,10 +39,6 @@ final class Contacts {
   /** A face needs a sheet. */
   void mark(int face) {
     marked[face] = true;
-  }
-
-  void markAll() {
-    Arrays.fill(marked, true);
   }
 
   /**

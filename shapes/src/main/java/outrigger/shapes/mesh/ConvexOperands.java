@@ -168,8 +168,8 @@ final class ConvexOperands {
     return true;
   }
 
-  /** Whether a point lies strictly inside a convex operand. */
+  /** Whether a point lies strictly inside a convex operand; ask whether it is near first. */
   boolean holds(int operand, ExactPoint p) {
-    return isNear(operand, p) && side(operand, p, -1) < 0;
+    return side(operand, p, -1) < 0;
   }
 }

@@ -164,7 +164,7 @@ final class CrossingFinder {
   }
 
   private boolean isHidden(int f, Stretch s, Stretch t, ExactPoint from, ExactPoint to) {
-    return hiding.hides(f, s.other(f), from, to) || hiding.hides(t.other(f), from, to);
+    return hiding.hides(f, s.other(f), from, to) || hiding.hides(f, t.other(f), from, to);
   }
 
   private static boolean isWithin(ExactPoint p, Stretch s, int axis) {

@@ -18,7 +18,7 @@ final class Hiding {
   private final Dominance dominance;
   private final ConvexOperands convex;
   private final boolean[] hides;
-  /** Of each face the operands that may hide parts of it; null until asked for. */
+  /** Of each face the operands near it that may hide something; null until asked for. */
   private final int[][] near;
   /** Of each face whether all of it is hidden: 1 if so, -1 if not, 0 if not yet asked. */
   private final byte[] hidden;
@@ -68,28 +68,31 @@ final class Hiding {
   }
 
   private boolean lookAt(int f) {
+    Face face = faces.face(f);
     for (int k : near(f)) {
-      boolean in = true;
-      Face face = faces.face(f);
+      boolean in = dominance.over(k, face.operand);
       for (int e = 0; in && e < face.edges(); e++) {
         in = convex.holds(k, face.from[e]);
       }
       if (in) {
-        hides[k] = true;
-        any = true;
+        note(k);
         return true;
       }
     }
     return false;
   }
 
+  private void note(int operand) {
+    hides[operand] = true;
+    any = true;
+  }
+
   private int[] near(int f) {
     if (near[f] == null) {
       IntList found = new IntList();
-      int operand = faces.face(f).operand;
       convex.tree().forEachOverlap(boxes[6 * f], boxes[6 * f + 1], boxes[6 * f + 2], boxes[6 * f + 3], boxes[6 * f + 4],
           boxes[6 * f + 5], k -> {
-            if (mayHide(k) && dominance.over(k, operand)) {
+            if (mayHide(k)) {
               found.add(k);
             }
           });
@@ -98,20 +101,17 @@ final class Hiding {
     return near[f];
   }
 
-  /** Whether a straight piece common to two faces is hidden with its ends, from the one or from the other. */
+  /** Whether a straight piece common to two faces is hidden with its ends, because one of their operands is dominated. */
   boolean hides(int f, int g, ExactPoint from, ExactPoint to) {
-    return possible && (hides(f, from, to) || hides(g, from, to));
-  }
-
-  /** Whether a straight piece on a face is hidden with its ends. */
-  boolean hides(int f, ExactPoint from, ExactPoint to) {
     if (!possible) {
       return false;
     }
-    for (int k : near(f)) {
-      if (convex.isNear(k, to) && convex.holds(k, from) && (from == to || convex.holds(k, to))) {
-        hides[k] = true;
-        any = true;
+    int a = faces.face(f).operand;
+    int b = faces.face(g).operand;
+    for (int k : near(f).length < near(g).length ? near(f) : near(g)) {
+      if (convex.isNear(k, from) && convex.isNear(k, to) && (dominance.over(k, a) || dominance.over(k, b))
+          && convex.holds(k, from) && (from == to || convex.holds(k, to))) {
+        note(k);
         return true;
       }
     }

@@ -31,7 +31,13 @@ final class Kernel {
 
   /** The same, without facets where nothing is left. */
   static Rounded evaluateAny(Faces faces, Membership.Tree tree) {
-    return evaluate(faces, tree, false);
+    Outline outline = new Outline(faces);
+    if (faces.operandCount() == 1) {
+      addAll(faces, outline);
+    } else {
+      addBoundary(faces, tree, outline);
+    }
+    return finish(outline);
   }
 
   /** Makes one solid of facets that cross and overlap: all that they wind round, without facets if that is nothing. */
@@ -40,16 +46,16 @@ final class Kernel {
     faces.addSoup(xyz, corners);
     Membership.Tree tree = new Membership.Tree();
     tree.operand();
-    return evaluate(faces, tree, true);
-  }
-
-  private static Rounded evaluate(Faces faces, Membership.Tree tree, boolean soup) {
     Outline outline = new Outline(faces);
-    if (faces.operandCount() == 1 && !soup) {
-      addAll(faces, outline);
-    } else {
-      addBoundary(faces, tree, soup, outline);
-    }
+    int[] boxes = boxes(faces);
+    BoxTree boxTree = BoxTree.of(boxes);
+    ConvexOperands convex = new ConvexOperands(faces);
+    Hiding hiding = new Hiding(faces, boxes, tree, convex);
+    Locator locator = new Locator(faces, boxTree, convex, hiding);
+    Contacts contacts = new Contacts(faces);
+    Untouched.of(faces, boxTree, xyz, contacts).outline(locator, outline);
+    Arranger arranger = Arranger.ofSoup(faces, boxTree, boxes, convex, hiding, contacts);
+    addSheets(faces, arranger, new Walker(locator, hiding, tree, 1), outline);
     return finish(outline);
   }
 
@@ -69,20 +75,23 @@ final class Kernel {
     }
   }
 
-  private static void addBoundary(Faces faces, Membership.Tree tree, boolean soup, Outline outline) {
+  private static void addBoundary(Faces faces, Membership.Tree tree, Outline outline) {
+    int[] boxes = boxes(faces);
+    BoxTree boxTree = BoxTree.of(boxes);
+    ConvexOperands convex = new ConvexOperands(faces);
+    Hiding hiding = new Hiding(faces, boxes, tree, convex);
+    Arranger arranger = Arranger.of(faces, boxTree, convex, hiding);
+    Locator locator = new Locator(faces, boxTree, convex, hiding);
+    new WireWalker(faces, arranger, hiding, locator, tree, outline).walk(arranger.stretches());
+    addSheets(faces, arranger, new Walker(locator, hiding, tree, faces.operandCount()), outline);
+  }
+
+  private static int[] boxes(Faces faces) {
     int[] boxes = new int[6 * faces.faceCount()];
     for (int f = 0; f < faces.faceCount(); f++) {
       System.arraycopy(faces.box(f), 0, boxes, 6 * f, 6);
     }
-    BoxTree boxTree = BoxTree.of(boxes);
-    ConvexOperands convex = new ConvexOperands(faces);
-    Hiding hiding = new Hiding(faces, boxes, tree, convex);
-    Arranger arranger = Arranger.of(faces, boxTree, convex, hiding, soup);
-    Locator locator = new Locator(faces, boxTree, convex, hiding);
-    if (!soup) {
-      new WireWalker(faces, arranger, hiding, locator, tree, outline).walk(arranger.stretches());
-    }
-    addSheets(faces, arranger, new Walker(locator, hiding, tree, faces.operandCount()), outline);
+    return boxes;
   }
 
   private static void addSheets(Faces faces, Arranger arranger, Walker walker, Outline outline) {

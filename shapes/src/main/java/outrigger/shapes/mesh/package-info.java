@@ -28,7 +28,7 @@
  *     corners that bend nothing, and {@code EdgeMatcher} splits edges at corners of their neighbours.
  * <li>{@code FaceTriangulator} cuts each face into facets, constrained Delaunay, and only now are corners that lie off the
  *     grid rounded to it ({@code Kernel}). {@code Settler} looks whether that made facets meet, and if so resolves them by
- *     the same steps as a soup, until none do.
+ *     the same steps as a soup, of which all that is {@code Untouched} stays whole, until none do.
  * </ol>
  *
  * <p><b>The planar way.</b> Where all operands are straight prisms along one axis ({@code Uprights}), {@code PlanarWay} comes
