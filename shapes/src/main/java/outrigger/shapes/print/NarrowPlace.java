@@ -16,6 +16,9 @@ record NarrowPlace(Spot narrowest, Form form, double length, double breadth, Lis
   private static final double ROUND = 0.3;
   /** cos 60 degrees: a facet leaning more is not one of the two that hold the ball. */
   private static final double ACROSS = 0.5;
+  /** cos 30 degrees, and how much of a strip its top is at least: of one 2 mm high and a tenth wide, a fortieth. */
+  private static final double ALONG = 0.866;
+  private static final double TOP = 0.02;
   /** Middles of a pin or hole keep within this part of the width from its axis. */
   private static final double STRAIGHT = 0.25;
   /** Sides all round face away from each other: their mean is no longer than this part of a unit. */
@@ -36,7 +39,7 @@ record NarrowPlace(Spot narrowest, Form form, double length, double breadth, Lis
   enum Form {
     /** As wide one way as the other across its length: a pin of the solid, a hole of the air. */
     ROUND,
-    /** A low strip: a rib or raised stroke of the solid, an engraved stroke of the air. */
+    /** A low strip that ends: a rib or raised stroke of the solid, an engraved stroke of the air. */
     STRIP,
     /** Wide two ways: a wall of the solid, a slot of the air. */
     SHEET
@@ -84,7 +87,15 @@ record NarrowPlace(Spot narrowest, Form form, double length, double breadth, Lis
       return Form.ROUND;
     }
     Axes axes = new Axes(spread);
-    return Math.min(length, extent(axes.value(1))) < LOW && extent(axes.value(0)) > LOW ? Form.STRIP : Form.SHEET;
+    double height = extent(axes.value(1));
+    boolean low = Math.min(length, height) < LOW && extent(axes.value(0)) > LOW;
+    return low && ends(spots, total, length < height ? axis : axes.axis(1)) ? Form.STRIP : Form.SHEET;
+  }
+
+  /** Whether some of the surface faces along a direction, as the top of a rib does and a web between two holes does not. */
+  private static boolean ends(List<Spot> spots, double total, Vec along) {
+    return spots.stream().filter(s -> Math.abs(s.normal().dot(along)) > ALONG).mapToDouble(Spot::area).sum()
+        > TOP * total;
   }
 
   /** The way a spot is held: the facet's own way, unless it lies across, as the top of a rib does. */
