@@ -2,9 +2,7 @@ package outrigger.shapes.mesh;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.Plane;
 
@@ -20,8 +18,7 @@ final class Faces {
   private int vertices;
   private final List<Face> faces = new ArrayList<>();
   private final HalfEdges halfEdges = new HalfEdges();
-  private final List<Plane> planes = new ArrayList<>();
-  private final Map<Plane, Integer> planeNumbers = new HashMap<>();
+  private final PlaneNumbers planes = new PlaneNumbers();
   private int operands;
   /** Number of the first face of each operand, and after the last. */
   private int[] firstFace = new int[8];
@@ -66,7 +63,7 @@ final class Faces {
   }
 
   Plane plane(int p) {
-    return planes.get(p);
+    return planes.plane(p);
   }
 
   int x(int vertex) {
@@ -121,7 +118,7 @@ final class Faces {
     for (int[][] loops : FlatFaces.of(polyhedron)) {
       addFace(loops, base);
     }
-    linkAcross(first);
+    linkAcross(first, base);
     return endOperand();
   }
 
@@ -182,17 +179,12 @@ final class Faces {
     int number = number(planeOf(from));
     int[] across = new int[n];
     Arrays.fill(across, -1);
-    faces.add(new Face(operands, number, looksUp(planes.get(number), from, to), first, from, to, across));
+    faces.add(new Face(operands, number, looksUp(planes.plane(number), from, to), first, from, to, across));
   }
 
   /** Number of a plane, a new one where it has none. */
   int number(Plane plane) {
-    Integer number = planeNumbers.putIfAbsent(plane, planes.size());
-    if (number == null) {
-      planes.add(plane);
-      return planes.size() - 1;
-    }
-    return number;
+    return planes.number(plane);
   }
 
   private Plane planeOf(int[] corners) {
@@ -222,25 +214,28 @@ final class Faces {
     return twice > 0 == plane.normal(w) > 0;
   }
 
-  private void linkAcross(int first) {
-    LongMap map = new LongMap(4 * (faces.size() - first));
-    for (int f = first; f < faces.size(); f++) {
+  private void linkAcross(int firstFace, int firstVertex) {
+    int first = faces.get(firstFace).first;
+    int[] from = new int[halfEdges.size() - first];
+    int[] to = new int[from.length];
+    for (int f = firstFace; f < faces.size(); f++) {
       Face face = faces.get(f);
       for (int e = 0; e < face.edges(); e++) {
-        if (map.put(LongMap.edge(face.from[e], face.to[e]), face.first + e) >= 0) {
-          throw new IllegalStateException("an operand has an edge twice in one direction");
-        }
+        from[face.first - first + e] = face.from[e] - firstVertex;
+        to[face.first - first + e] = face.to[e] - firstVertex;
       }
     }
-    for (int f = first; f < faces.size(); f++) {
+    int[] twin = Twins.of(from, to, vertices - firstVertex);
+    for (int f = firstFace; f < faces.size(); f++) {
       Face face = faces.get(f);
       for (int e = 0; e < face.edges(); e++) {
-        int twin = map.get(LongMap.edge(face.to[e], face.from[e]));
-        if (twin < 0) {
-          throw new IllegalStateException("an operand has an open edge");
+        int h = face.first + e;
+        if (twin[h - first] < 0) {
+          throw new IllegalStateException(twin[h - first] == Twins.NONE ? "an operand has an open edge"
+              : "an operand has an edge twice in one direction");
         }
-        halfEdges.setTwin(face.first + e, twin);
-        face.across[e] = halfEdges.face(twin);
+        halfEdges.setTwin(h, first + twin[h - first]);
+        face.across[e] = halfEdges.face(first + twin[h - first]);
       }
     }
   }

@@ -30,7 +30,6 @@ final class FlatFaces {
   }
 
   private List<int[][]> joined() {
-    LongMap map = new LongMap(4 * faces.size());
     for (int f = 0; f < faces.size(); f++) {
       for (int[] loop : faces.get(f)) {
         int start = halfEdges.size();
@@ -38,20 +37,20 @@ final class FlatFaces {
         if (from.length < halfEdges.size()) {
           from = Arrays.copyOf(from, 2 * halfEdges.size());
         }
-        for (int i = 0; i < loop.length; i++) {
-          from[start + i] = loop[i];
-          map.put(LongMap.edge(loop[i], loop[(i + 1) % loop.length]), start + i);
-        }
+        System.arraycopy(loop, 0, from, start, loop.length);
       }
       first[f + 1] = halfEdges.size();
     }
-    flat = new boolean[halfEdges.size()];
+    from = Arrays.copyOf(from, halfEdges.size());
+    int[] to = new int[from.length];
+    Arrays.setAll(to, h -> from[halfEdges.next(h)]);
+    int[] twin = Twins.of(from, to, xyz.length / 3);
+    flat = new boolean[twin.length];
     boolean any = false;
     for (int h = 0; h < flat.length; h++) {
-      int twin = map.get(LongMap.edge(from[halfEdges.next(h)], from[h]));
-      if (twin >= 0) {
-        halfEdges.setTwin(h, twin);
-        flat[h] = isFlat(halfEdges.face(h), halfEdges.face(twin));
+      if (twin[h] >= 0) {
+        halfEdges.setTwin(h, twin[h]);
+        flat[h] = isFlat(halfEdges.face(h), halfEdges.face(twin[h]));
         any |= flat[h];
       }
     }

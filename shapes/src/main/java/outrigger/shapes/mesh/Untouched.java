@@ -43,20 +43,18 @@ final class Untouched {
   /** Links facets over edges that two have; those at any other edge are touched. */
   private void link() {
     HalfEdges halfEdges = faces.halfEdges();
-    LongMap map = new LongMap(halfEdges.size());
-    for (int h = 0; h < halfEdges.size(); h++) {
-      int other = map.put(LongMap.edge(faces.from(h), faces.to(h)), h);
-      if (other >= 0) {
-        contacts.mark(halfEdges.face(h));
-        contacts.mark(halfEdges.face(other));
-      }
+    int[] from = new int[halfEdges.size()];
+    int[] to = new int[from.length];
+    for (int f = 0; f < faces.faceCount(); f++) {
+      System.arraycopy(faces.face(f).from, 0, from, 3 * f, 3);
+      System.arraycopy(faces.face(f).to, 0, to, 3 * f, 3);
     }
-    for (int h = 0; h < halfEdges.size(); h++) {
-      int twin = map.get(LongMap.edge(faces.to(h), faces.from(h)));
-      if (twin < 0) {
+    int[] twin = Twins.of(from, to, faces.vertexCount());
+    for (int h = 0; h < twin.length; h++) {
+      if (twin[h] < 0) {
         contacts.mark(halfEdges.face(h));
       } else {
-        halfEdges.setTwin(h, twin);
+        halfEdges.setTwin(h, twin[h]);
       }
     }
   }
