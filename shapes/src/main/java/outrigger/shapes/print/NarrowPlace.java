@@ -55,8 +55,19 @@ record NarrowPlace(Spot narrowest, Form form, double length, double breadth, Lis
   /** Whether it runs out to nothing within a short way: the last of a sharp edge or tip, not a wall. */
   boolean isSharp(double bound) {
     double widest = spots.stream().mapToDouble(Spot::width).max().orElseThrow();
-    boolean runsOut = narrowest.width() < NOTHING * bound && widest > WALL * bound || narrowest.width() < FOIL * bound;
+    boolean runsOut = narrowest.width() < NOTHING * bound && widest > WALL * bound || runsOut(bound);
     return runsOut && breadth < SHORT_RUN * bound;
+  }
+
+  /** Whether it is nothing at its thinnest, as no wall is meant to be. */
+  boolean runsOut(double bound) {
+    return narrowest.width() < FOIL * bound;
+  }
+
+  /** The part of it that is narrower than a bound, its narrowest spot at least. */
+  NarrowPlace below(double bound) {
+    List<Spot> narrower = spots.stream().filter(s -> s.width() < bound).toList();
+    return of(narrowest, narrower.isEmpty() ? List.of(narrowest) : narrower);
   }
 
   /** Whether a sharp place is a tip and no edge. */

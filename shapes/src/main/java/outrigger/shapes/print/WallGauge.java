@@ -66,7 +66,10 @@ final class WallGauge implements Gauge {
   private static Optional<Concern> concern(Specimen specimen, NarrowPlace place) {
     double wall = specimen.limit(Limit.WALL);
     if (place.isSharp(wall)) {
-      return place.isTip(wall) ? Optional.empty() : Optional.of(sharp(specimen, place));
+      return place.isTip(wall) ? Optional.empty() : Optional.of(sharp(specimen, place, Severity.CAUTION, Limit.WALL));
+    }
+    if (place.runsOut(wall)) {
+      return Optional.of(sharp(specimen, place, Severity.ERROR, Limit.LINE));
     }
     double width = place.narrowest().width();
     Limit line = place.form() == NarrowPlace.Form.SHEET ? Limit.LINE : Limit.STROKE;
@@ -79,13 +82,20 @@ final class WallGauge implements Gauge {
         : Optional.of(told(specimen, place, Severity.CAUTION, Limit.WALL));
   }
 
-  private static Concern sharp(Specimen specimen, NarrowPlace place) {
-    double bound = specimen.limit(Limit.WALL);
+  /** A sharp edge: a caution where little is lost, an error where a long way of it is thinner than a line. */
+  private static Concern sharp(Specimen specimen, NarrowPlace place, Severity severity, Limit limit) {
+    double bound = specimen.limit(limit);
+    double wall = specimen.limit(Limit.WALL);
     Vec at = place.narrowest().ball().middle();
-    return new Concern("thin-edge", Severity.CAUTION, at.x(), at.y(), at.z(), place.narrowest().width(), bound,
-        Limit.WALL, place.area(bound), "the part runs out to a sharp edge, thinner than " + Widths.mm(bound)
-            + " mm over its last " + Widths.mm(place.breadth()) + " mm: it will come out ragged or shorter",
-        "Cut the edge off where it is " + Widths.mm(bound) + " mm thick, or make it blunter than 25 degrees.");
+    NarrowPlace thin = place.below(bound);
+    String over = " mm over its last " + Widths.mm(thin.breadth()) + " mm";
+    return new Concern("thin-edge", severity, at.x(), at.y(), at.z(), place.narrowest().width(), bound, limit,
+        thin.area(bound), severity == Severity.ERROR
+            ? "the part runs out to a sharp edge, thinner than one printed line of " + Widths.mm(bound) + over
+                + ": that much of it will be missing"
+            : "the part runs out to a sharp edge, thinner than " + Widths.mm(bound) + over
+                + ": it will come out ragged or shorter",
+        "Cut the edge off where it is " + Widths.mm(wall) + " mm thick, or make it blunter than 25 degrees.");
   }
 
   private static Concern told(Specimen specimen, NarrowPlace place, Severity severity, Limit limit) {

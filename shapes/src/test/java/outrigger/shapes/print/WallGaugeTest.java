@@ -76,6 +76,16 @@ class WallGaugeTest {
     assertTrue(c.measured() < CLOSE, c.toString());
     assertEquals(0, c.x(), 0.1);
     assertEquals(Severity.ERROR, c.severity());
+    assertEquals("thin-edge", c.rule());
+    // 0.45 mm thick 3 mm from the edge
+    assertTrue(c.message().matches(".*over its last (2[.]9|3[.]0)\\d mm: that much of it will be missing"), c.message());
+  }
+
+  @Test
+  void read_sharpEdgeThatLosesLittle_isACaution() {
+    Concern c = only(WallShapes.wedge(20, 0, 20 * StrictMath.tan(StrictMath.toRadians(20)), 10));
+    assertEquals("thin-edge", c.rule());
+    assertEquals(Severity.CAUTION, c.severity());
   }
 
   @Test
