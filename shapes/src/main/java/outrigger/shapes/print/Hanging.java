@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import outrigger.shapes.mesh.Mesh;
+import outrigger.shapes.num.Grid;
 
 /**
  * All that hangs together over layers.
@@ -16,6 +18,7 @@ import java.util.List;
 record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area) {
   /** Smaller shares of the whole area do not tell how steep it is. */
   private static final double TELLING = 0.005;
+  private static final double HEIGHT = 100;
 
   Hanging {
     hangs = List.copyOf(hangs);
@@ -52,6 +55,34 @@ record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area)
       middle[2] += patch.area() * patch.z() / area;
     }
     return middle;
+  }
+
+  /** The middle, or where undersides lie all round it and not there, the middle of the one nearest to it, in height above all. */
+  double[] place(Mesh mesh) {
+    double[] middle = middle();
+    if (area == 0 || patches.stream().anyMatch(patch -> isOver(mesh, patch.facet(), middle))) {
+      return middle;
+    }
+    Patch nearest = patches.stream().min(Comparator.comparingDouble(patch -> square(patch, middle))).orElseThrow();
+    return new double[] {nearest.x(), nearest.y(), nearest.z()};
+  }
+
+  private static double square(Patch patch, double... p) {
+    return (patch.x() - p[0]) * (patch.x() - p[0]) + (patch.y() - p[1]) * (patch.y() - p[1])
+        + HEIGHT * (patch.z() - p[2]) * (patch.z() - p[2]);
+  }
+
+  /** Whether a facet holds a place as seen from below. */
+  private static boolean isOver(Mesh mesh, int facet, double... p) {
+    int turns = 0;
+    for (int k = 0; k < 3; k++) {
+      int a = mesh.corner(facet, k);
+      int b = mesh.corner(facet, (k + 1) % 3);
+      double x = Grid.toMm(mesh.x(a));
+      double y = Grid.toMm(mesh.y(a));
+      turns += (Grid.toMm(mesh.x(b)) - x) * (p[1] - y) - (Grid.toMm(mesh.y(b)) - y) * (p[0] - x) <= 0 ? 1 : 0;
+    }
+    return turns == 3;
   }
 
   /** Lean of its steepest underside, slivers left out, degrees from the vertical. */

@@ -52,7 +52,7 @@ final class HangingWords {
 
   private Concern island(Hanging hanging) {
     Hang first = hanging.hangs().stream().filter(Hang::starts).findFirst().orElseThrow();
-    double[] at = Hanging.of(List.of(first), 0).middle();
+    double[] at = Hanging.of(List.of(first), 0).place(specimen.mesh());
     double size = FlatHull.around(first.piece().loops()).diameter();
     return new Concern("island", Severity.ERROR, at[0], at[1], at[2], size, 0, Limit.LEDGE, hanging.area(),
         "something starts in the air, " + Words.mm(at[2] - specimen.bed()) + " above the bed, with nothing under it: "
@@ -104,7 +104,7 @@ final class HangingWords {
 
   private Concern at(Hanging hanging, String rule, Severity severity, double measured, Limit limit, String message,
       String advice) {
-    double[] at = hanging.middle();
+    double[] at = hanging.place(specimen.mesh());
     return new Concern(rule, severity, at[0], at[1], at[2], measured, specimen.limit(limit), limit, hanging.area(),
         message, advice);
   }
