@@ -11,10 +11,10 @@ import java.util.function.Supplier;
  */
 public final class ExactPoint {
   /**
-   * Bound on the error of the double coordinates of a fraction, which stay below 2^24: each way they are made comes within
-   * 2^-25, as said there.
+   * Bound on the error of the double coordinates of a fraction, which stay below 2^24: where planes meet they come
+   * within 2^-25, as said there, and a mean of such within twice that.
    */
-  private static final double ROUGH = 0x1p-25;
+  private static final double ROUGH = 0x1p-24;
 
   private final long x;
   private final long y;
@@ -192,17 +192,30 @@ public final class ExactPoint {
     return n;
   }
 
-  /** A point inside the triangle of three points: their mean by whole weights. */
+  /** A point inside the triangle of three points, none of them a mean itself: their mean by whole weights. */
   public static ExactPoint mean(ExactPoint p, long wp, ExactPoint q, long wq, ExactPoint r, long wr) {
+    // within 2^-25 as the points are, and five roundings within 2^-53 of values below 2^24
+    double all = wp + wq + wr;
+    double x = (wp * p.roughX + wq * q.roughX + wr * r.roughX) / all;
+    double y = (wp * p.roughY + wq * q.roughY + wr * r.roughY) / all;
+    double z = (wp * p.roughZ + wq * q.roughZ + wr * r.roughZ) / all;
+    if (seemsOnGrid(x, y, z)) {
+      BigInteger[] at = exactMean(p, wp, q, wq, r, wr);
+      return fraction(at[0], at[1], at[2], at[3]);
+    }
+    return new ExactPoint(x, y, z, () -> exactMean(p, wp, q, wq, r, wr));
+  }
+
+  private static BigInteger[] exactMean(ExactPoint p, long wp, ExactPoint q, long wq, ExactPoint r, long wr) {
     BigInteger a = BigInteger.valueOf(wp).multiply(q.w()).multiply(r.w());
     BigInteger b = BigInteger.valueOf(wq).multiply(r.w()).multiply(p.w());
     BigInteger c = BigInteger.valueOf(wr).multiply(p.w()).multiply(q.w());
-    BigInteger[] at = new BigInteger[3];
+    BigInteger[] at = new BigInteger[4];
     for (int k = 0; k < 3; k++) {
       at[k] = a.multiply(p.big(k)).add(b.multiply(q.big(k))).add(c.multiply(r.big(k)));
     }
-    BigInteger w = BigInteger.valueOf(wp + wq + wr).multiply(p.w()).multiply(q.w()).multiply(r.w());
-    return fraction(at[0], at[1], at[2], w);
+    at[3] = BigInteger.valueOf(wp + wq + wr).multiply(p.w()).multiply(q.w()).multiply(r.w());
+    return at;
   }
 
   /**
