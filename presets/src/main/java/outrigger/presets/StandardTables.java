@@ -20,7 +20,7 @@ final class StandardTables {
   private static Table<?> read(TableSpec<?> spec) {
     String file = spec.key() + ".toml";
     try {
-      Table<?> table = new TableFile(file, text(file)).read(SourceBook::standard, Table::empty).get(spec);
+      Table<?> table = new TableFile(file, text(file)).readPlain(SourceBook::standard, Table::empty).get(spec);
       if (table == null) {
         throw new IllegalStateException(file + " has no section " + spec.key());
       }
@@ -30,7 +30,7 @@ final class StandardTables {
     }
   }
 
-  private static String text(String file) {
+  static String text(String file) {
     try (InputStream in = StandardTables.class.getResourceAsStream(file)) {
       if (in == null) {
         throw new IllegalStateException("The table " + file + " is missing from the program.");

@@ -7,6 +7,7 @@ import java.util.function.Function;
 import org.tomlj.Toml;
 import org.tomlj.TomlParseResult;
 import org.tomlj.TomlPosition;
+import org.tomlj.TomlTable;
 
 /** Reads the text of a table file, which may hold sections for any of the tables. */
 final class TableFile {
@@ -29,7 +30,21 @@ final class TableFile {
    * @throws PresetFileException with everything that is wrong
    */
   Map<TableSpec<?>, Table<?>> read(Function<Node, SourceBook> books, Function<TableSpec<?>, Table<?>> known) {
-    Node root = new Node(parse(), TomlPosition.positionAt(1, 1), "tables", faults);
+    return read(parse(), books, known);
+  }
+
+  /**
+   * The same of a file that comes with the program and is written in the part of TOML that {@link PlainToml} reads.
+   *
+   * @throws IllegalArgumentException where it is not
+   */
+  Map<TableSpec<?>, Table<?>> readPlain(Function<Node, SourceBook> books, Function<TableSpec<?>, Table<?>> known) {
+    return read(PlainToml.read(text), books, known);
+  }
+
+  private Map<TableSpec<?>, Table<?>> read(TomlTable parsed, Function<Node, SourceBook> books,
+      Function<TableSpec<?>, Table<?>> known) {
+    Node root = new Node(parsed, TomlPosition.positionAt(1, 1), "tables", faults);
     SourceBook book = books.apply(root);
     Map<TableSpec<?>, Table<?>> tables = new LinkedHashMap<>();
     for (TableSpec<?> spec : Tables.ALL) {
