@@ -11,8 +11,6 @@ import outrigger.generator.param.InputException;
 import outrigger.generator.run.UnprintableException;
 import outrigger.generator.run.UnsoundException;
 import outrigger.generator.run.Version;
-import outrigger.presets.Printer;
-import outrigger.presets.Shelf;
 import picocli.CommandLine;
 
 /** The program. */
@@ -29,20 +27,10 @@ public final class Main {
 
   /** Runs one command and ends with its exit code. */
   public static void main(String[] args) {
-    readAhead(args);
     PrintWriter out = new PrintWriter(System.out);
     PrintWriter err = new PrintWriter(System.err);
     int exit = new Main(Accessories.kinds(), System.console() != null).run(out, err, args);
     System.exit(exit);
-  }
-
-  /** Begins to read a table that every part needs while options are read: the first table takes longest. */
-  private static void readAhead(String... args) {
-    if (args.length > 1 && (args[0].equals("make") || args[0].equals("batch"))) {
-      Thread reader = new Thread(() -> Shelf.standard().names(Printer.class), "read-ahead");
-      reader.setDaemon(true);
-      reader.start();
-    }
   }
 
   /**
