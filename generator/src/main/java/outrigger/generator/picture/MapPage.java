@@ -21,6 +21,8 @@ final class MapPage {
   /** Widest line of text. */
   private static final double ROOM = 900;
   private static final double SWATCH = 15;
+  /** Room of a number. */
+  private static final double TAG = 22;
   /** Concerns that are numbered. */
   private static final int NUMBERED = 20;
 
@@ -70,14 +72,29 @@ final class MapPage {
       marks.add(Caption.of("from below", ROOM).from(right, under));
       marks.add(new Figure(mesh, above, scale, MARGIN, top, classes::hue));
       marks.add(new Figure(mesh, below, scale, right, top, classes::hue));
+      List<double[]> taken = new ArrayList<>();
       for (int i = 0; i < Math.min(NUMBERED, report.concerns().size()); i++) {
         Concern c = report.concerns().get(i);
         double[] place = {c.x(), c.y(), c.z()};
-        marks.add(tag(i + 1, above.pixelOf(place, scale, MARGIN, top)));
-        marks.add(tag(i + 1, below.pixelOf(place, scale, right, top)));
+        marks.add(tag(i + 1, apart(above.pixelOf(place, scale, MARGIN, top), taken)));
+        marks.add(tag(i + 1, apart(below.pixelOf(place, scale, right, top), taken)));
       }
       return marks;
     });
+  }
+
+  /** Moves a tag to the right until none taken is too near, and takes its place. */
+  static double[] apart(double[] at, List<double[]> taken) {
+    double[] free = at;
+    for (int i = 0; i < taken.size(); i++) {
+      double[] other = taken.get(i);
+      if (Math.abs(other[0] - free[0]) < TAG && Math.abs(other[1] - free[1]) < TAG) {
+        free = new double[] {other[0] + TAG, free[1]};
+        i = -1;
+      }
+    }
+    taken.add(free);
+    return free;
   }
 
   /** A number on a light plate. */
@@ -122,6 +139,7 @@ final class MapPage {
     } else if (report.concerns().size() > NUMBERED) {
       lines.add("and " + (report.concerns().size() - NUMBERED) + " more");
     }
+    lines.add("A triangle has the colour of its worst place; the numbers mark the places, seen through the part.");
     return new Strip((int) Math.ceil(LINE * (lines.size() + 1)), () -> {
       List<Mark> marks = new ArrayList<>();
       for (int i = 0; i < lines.size(); i++) {

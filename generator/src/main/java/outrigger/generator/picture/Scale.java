@@ -9,7 +9,7 @@ import outrigger.shapes.print.FacetField;
 /** Classes that a field's values fall into, worst first, and their words; the limit always parts two of them. */
 final class Scale {
   /** Borders as parts of the limit, where low values are bad and where high ones are. */
-  private static final double[] LOW = {0.5, 1, 2, 4};
+  private static final double[] LOW = {0.5, 1, 1.5, 2};
   private static final double[] HIGH = {1.5, 1, 0.75, 0.5};
 
   private final FacetField field;

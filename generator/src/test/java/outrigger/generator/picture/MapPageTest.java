@@ -48,6 +48,14 @@ class MapPageTest {
   }
 
   @Test
+  void apart_tagsAtOnePlace_standSideBySide() {
+    List<double[]> taken = new java.util.ArrayList<>();
+    assertArrayEquals(new double[] {50, 60}, MapPage.apart(new double[] {50, 60}, taken));
+    double[] second = MapPage.apart(new double[] {52, 61}, taken);
+    assertTrue(Math.abs(second[0] - 50) >= 20 || Math.abs(second[1] - 60) >= 20);
+  }
+
+  @Test
   void map_twice_givesTheSameBytes() {
     assertArrayEquals(map(0.3), map(0.3));
   }
@@ -55,8 +63,8 @@ class MapPageTest {
   @Test
   void words_ofAScale_nameTheLimit() {
     Scale scale = new Scale(new FacetField("wall-thickness", "mm", 0.9, true, 0.3, 0.9, 5, Double.NaN));
-    assertEquals(List.of("under 0.45 mm", "0.45 to 0.9 mm (limit)", "0.9 to 1.8 mm", "1.8 to 3.6 mm",
-        "3.6 mm and over"), scale.words());
+    assertEquals(List.of("under 0.45 mm", "0.45 to 0.9 mm (limit)", "0.9 to 1.35 mm", "1.35 to 1.8 mm",
+        "1.8 mm and over"), scale.words());
     assertEquals(List.of(1, 3, 5, Hue.NONE), List.of(scale.hue(0), scale.hue(1), scale.hue(2), scale.hue(3)));
   }
 }
