@@ -115,6 +115,16 @@ final class ConvexOperands {
     return tree;
   }
 
+  /** Whether a box, its bounds found at a place among those of many, lies inside the box of an operand. */
+  boolean boxHolds(int operand, int[] all, int at) {
+    for (int k = 0; k < 3; k++) {
+      if (all[at + k] <= boxes[6 * operand + k] || all[at + 3 + k] >= boxes[6 * operand + 3 + k]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** Whether a point may lie in the box of an operand, by a grid unit. */
   boolean isNear(int operand, ExactPoint p) {
     for (int k = 0; k < 3; k++) {

@@ -70,7 +70,7 @@ final class Hiding {
   private boolean lookAt(int f) {
     Face face = faces.face(f);
     for (int k : near(f)) {
-      boolean in = dominance.over(k, face.operand);
+      boolean in = convex.boxHolds(k, boxes, 6 * f) && dominance.over(k, face.operand);
       for (int e = 0; in && e < face.edges(); e++) {
         in = convex.holds(k, face.from[e]);
       }
@@ -109,8 +109,10 @@ final class Hiding {
     int a = faces.face(f).operand;
     int b = faces.face(g).operand;
     for (int k : near(f).length < near(g).length ? near(f) : near(g)) {
-      if (convex.isNear(k, from) && convex.isNear(k, to) && (dominance.over(k, a) || dominance.over(k, b))
-          && convex.holds(k, from) && (from == to || convex.holds(k, to))) {
+      // on its own surface nothing is strictly inside
+      if (k != a && k != b && convex.isNear(k, from) && convex.isNear(k, to)
+          && (dominance.over(k, a) || dominance.over(k, b)) && convex.holds(k, from)
+          && (from == to || convex.holds(k, to))) {
         note(k);
         return true;
       }
