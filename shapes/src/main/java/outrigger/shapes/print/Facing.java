@@ -86,16 +86,23 @@ final class Facing {
 
   private boolean mayFace(int a, int b) {
     double gap = 0;
+    for (int k = 0; k < AXES; k++) {
+      double d = Math.max(tree.low(a, k) - tree.high(b, k), tree.low(b, k) - tree.high(a, k));
+      gap += d > 0 ? d * d : 0;
+    }
+    // nothing is below an empty node: its distance is infinite
+    return gap <= width * width && leastProduct(a, b) < SQUARE && mayReach(a, b) && mayReach(b, a);
+  }
+
+  /** A number not above the product of any normal below a node and any below another. */
+  private double leastProduct(int a, int b) {
     double product = 0;
     for (int k = 0; k < AXES; k++) {
-      double d = Math.max(0, Math.max(tree.low(a, k) - tree.high(b, k), tree.low(b, k) - tree.high(a, k)));
-      gap += d * d;
       double low = tree.leastNormal(b, k);
       double high = tree.mostNormal(b, k);
       product += Math.min(least(tree.leastNormal(a, k), low, high), least(tree.mostNormal(a, k), low, high));
     }
-    // nothing is below an empty node: its distance is infinite
-    return gap <= width * width && product < SQUARE && mayReach(a, b) && mayReach(b, a);
+    return product;
   }
 
   /** Whether something below a node may lie before something below another, no farther than the width. */
@@ -120,29 +127,45 @@ final class Facing {
   private void pair(int leaf, int[] others, int count) {
     int from = tree.firstSlot(leaf);
     int to = Math.min(from + FacetTree.PER_LEAF, tree.size());
+    double[] box = new double[2 * AXES];
     for (int slot = from; slot < to; slot++) {
+      for (int k = 0; k < AXES; k++) {
+        box[k] = tree.least(slot, k);
+        box[k + AXES] = tree.most(slot, k);
+      }
       for (int i = 0; i < count; i++) {
-        int first = tree.firstSlot(others[i]);
-        int end = Math.min(first + FacetTree.PER_LEAF, tree.size());
-        for (int other = first; other < end; other++) {
-          if (faces(slot, other)) {
-            NearRegions.add(regions, tree, slot, other, margin);
-          }
+        if (isNear(box, others[i])) {
+          pairSlot(slot, others[i]);
         }
       }
     }
   }
 
-  private boolean faces(int a, int b) {
-    return tree.alongNormal(a, tree.normalX(b), tree.normalY(b), tree.normalZ(b)) < SQUARE && isNear(a, b)
-        && reaches(a, b) && reaches(b, a);
+  private void pairSlot(int slot, int leaf) {
+    int first = tree.firstSlot(leaf);
+    int end = Math.min(first + FacetTree.PER_LEAF, tree.size());
+    for (int other = first; other < end; other++) {
+      if (isNear(slot, other) && tree.alongNormal(slot, tree.normalX(other), tree.normalY(other),
+          tree.normalZ(other)) < SQUARE && reaches(slot, other) && reaches(other, slot)) {
+        NearRegions.add(regions, tree, slot, other, margin);
+      }
+    }
+  }
+
+  private boolean isNear(double[] box, int node) {
+    double gap = 0;
+    for (int k = 0; k < AXES; k++) {
+      double d = Math.max(box[k] - tree.high(node, k), tree.low(node, k) - box[k + AXES]);
+      gap += d > 0 ? d * d : 0;
+    }
+    return gap <= width * width;
   }
 
   private boolean isNear(int a, int b) {
     double gap = 0;
     for (int k = 0; k < AXES; k++) {
-      double d = Math.max(0, Math.max(tree.least(a, k) - tree.most(b, k), tree.least(b, k) - tree.most(a, k)));
-      gap += d * d;
+      double d = Math.max(tree.least(a, k) - tree.most(b, k), tree.least(b, k) - tree.most(a, k));
+      gap += d > 0 ? d * d : 0;
     }
     return gap <= width * width;
   }
