@@ -13,9 +13,14 @@ import outrigger.shapes.num.ShapeException;
 /** Sees to it that every edge of an outline has one that runs the other way, splitting edges at corners within them. */
 final class EdgeMatcher {
   private final Outline outline;
+  private final boolean soup;
 
-  EdgeMatcher(Outline outline) {
+  /**
+   * @param soup whether more than two faces may meet along an edge, to be parted when they are on the grid
+   */
+  EdgeMatcher(Outline outline, boolean soup) {
     this.outline = outline;
+    this.soup = soup;
   }
 
   /**
@@ -30,7 +35,7 @@ final class EdgeMatcher {
       int g = outline.groups().get(k);
       IntList edges = outline.edges(g);
       for (int i = 0; i < edges.size(); i += 2) {
-        if (map.get(LongMap.edge(edges.get(i + 1), edges.get(i))) < 0) {
+        if (!isMatched(map, edges.get(i), edges.get(i + 1))) {
           corners.add(edges.get(i));
           corners.add(edges.get(i + 1));
         }
@@ -42,13 +47,22 @@ final class EdgeMatcher {
     }
   }
 
+  private static boolean isMatched(LongMap map, int a, int b) {
+    return map.get(LongMap.edge(b, a)) == map.get(LongMap.edge(a, b));
+  }
+
+  /** How many times, less one, an edge runs each way. */
   private LongMap edgeMap() {
     LongMap map = new LongMap(3 * outline.vertexCount());
     for (int k = 0; k < outline.groups().size(); k++) {
       int g = outline.groups().get(k);
       IntList edges = outline.edges(g);
       for (int i = 0; i < edges.size(); i += 2) {
-        if (map.put(LongMap.edge(edges.get(i), edges.get(i + 1)), g) >= 0) {
+        long edge = LongMap.edge(edges.get(i), edges.get(i + 1));
+        int before = map.put(edge, 0);
+        if (before >= 0 && soup) {
+          map.put(edge, before + 1);
+        } else if (before >= 0) {
           ExactPoint a = outline.point(edges.get(i));
           ExactPoint b = outline.point(edges.get(i + 1));
           throw new ShapeException("parts touch only along a line here, from " + Outline.place(a) + " to "
@@ -65,7 +79,7 @@ final class EdgeMatcher {
       int g = outline.groups().get(k);
       IntList edges = outline.edges(g);
       for (int i = 0; i < edges.size(); i += 2) {
-        if (map.get(LongMap.edge(edges.get(i + 1), edges.get(i))) < 0) {
+        if (!isMatched(map, edges.get(i), edges.get(i + 1))) {
           throw new IllegalStateException("an edge of the result has no partner near "
               + Outline.place(outline.point(edges.get(i))) + " and " + Outline.place(outline.point(edges.get(i + 1))));
         }
@@ -83,7 +97,7 @@ final class EdgeMatcher {
       for (int i = 0; i < edges.size(); i += 2) {
         int a = edges.get(i);
         int b = edges.get(i + 1);
-        if (map.get(LongMap.edge(b, a)) >= 0) {
+        if (isMatched(map, a, b)) {
           result.add(a);
           result.add(b);
         } else {

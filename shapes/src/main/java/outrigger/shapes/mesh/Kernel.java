@@ -37,7 +37,7 @@ final class Kernel {
     } else {
       addBoundary(faces, tree, outline);
     }
-    return finish(outline);
+    return finish(outline, false);
   }
 
   /** Makes one solid of facets that cross and overlap: all that they wind round, without facets if that is nothing. */
@@ -56,7 +56,7 @@ final class Kernel {
     Untouched.of(faces, boxTree, xyz, contacts).outline(locator, outline);
     Arranger arranger = Arranger.ofSoup(faces, boxTree, boxes, convex, hiding, contacts);
     addSheets(faces, arranger, new Walker(locator, hiding, tree, 1), outline);
-    return finish(outline);
+    return finish(outline, true);
   }
 
   private static void addAll(Faces faces, Outline outline) {
@@ -131,8 +131,8 @@ final class Kernel {
   }
 
   /** Brings an outline to its fewest edges, cuts its faces into facets and rounds their corners. */
-  static Rounded finish(Outline outline) {
-    outline.simplify();
+  static Rounded finish(Outline outline, boolean soup) {
+    outline.simplify(soup);
     return round(outline, new FaceTriangulator(outline).triangulate());
   }
 

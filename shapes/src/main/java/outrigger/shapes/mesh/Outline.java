@@ -88,9 +88,10 @@ final class Outline {
   /**
    * Brings all outlines to their fewest edges.
    *
-   * @throws ShapeException if the result touches itself along a line
+   * @param soup whether the result may touch itself along a line
+   * @throws ShapeException if it does and may not
    */
-  void simplify() {
+  void simplify(boolean soup) {
     bends = new boolean[points.size()];
     Links links = new Links(points.size());
     groups.sort();
@@ -103,7 +104,7 @@ final class Outline {
       links.load(byGroup[g]);
       byGroup[g] = straightened(byGroup[g], links);
     }
-    new EdgeMatcher(this).match();
+    new EdgeMatcher(this, soup).match();
   }
 
   /** The vertices before and after each vertex of one group's outline. */

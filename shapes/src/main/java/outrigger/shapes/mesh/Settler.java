@@ -3,24 +3,27 @@ package outrigger.shapes.mesh;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
-import outrigger.shapes.exact.BoxTree;
-import outrigger.shapes.exact.FacetContact;
-import outrigger.shapes.exact.Plane;
+import java.util.Set;
 import outrigger.shapes.num.Grid;
 import outrigger.shapes.num.ShapeException;
 
 /**
  * Brings rounded facets to rest: where rounding made facets cross, touch or vanish, they are resolved again, exactly,
- * and rounded again, until none do.
+ * and rounded again, until none do; where it made the surface touch itself, that is parted by a grid step.
+ *
+ * <p>What touched before any rounding is left to touch, for whoever asked for it to mend.
  */
 final class Settler {
-  /** Passes before giving up; real parts were seen to need at most two. */
-  private static final int PASSES = 6;
+  /** Passes before giving up. Those that need more were seen to grow without end. */
+  private static final int PASSES = 8;
+  /** Times the facets' corners there were at first, and some more for small parts, beyond which passes are given up. */
+  private static final int GROWTH = 3;
+  private static final int ROOM = 1_000;
 
   private Settler() {}
 
   /**
-   * A mesh in which no facet meets another but at common corners and edges.
+   * A mesh in which no facet meets another but at common corners and edges, unless it did before it was rounded.
    *
    * @throws ShapeException if the passes do not settle it, or nothing thick enough is left
    */
@@ -41,23 +44,59 @@ final class Settler {
       if (corners.length == 0) {
         return Optional.empty();
       }
-      int fault = fault(now, corners);
-      if (fault < 0) {
-        return Optional.of(Mesh.of(now.xyz(), corners));
-      }
-      if (pass == PASSES) {
-        throw unsettled(now.xyz(), corners[fault]);
-      }
       Mesh mesh = Mesh.of(now.xyz(), corners);
-      now = Kernel.resolve(mesh.xyz(), withArea(mesh.xyz(), mesh.corners()));
+      Faults faults = Faults.firstOf(mesh, movedFacets(now, corners));
+      if (!faults.isNone() && (pass == PASSES || corners.length > GROWTH * facets.corners().length + ROOM)) {
+        throw unsettled(mesh, faults.vertex());
+      }
+      boolean rests = faults.isNone() && (pass == PASSES || pass == 0 && !fellTogether(now, mesh));
+      Optional<Kernel.Rounded> next = rests ? Optional.empty() : faults.isNone() ? parted(mesh)
+          : Optional.of(Kernel.resolve(mesh.xyz(), withArea(mesh.xyz(), mesh.corners())));
+      if (next.isEmpty()) {
+        return Optional.of(mesh);
+      }
+      if (pass == 0) {
+        checkTouch(facets);
+      }
+      now = next.get();
     }
   }
 
-  private static ShapeException unsettled(int[] xyz, int vertex) {
-    return new ShapeException(String.format(Locale.ROOT,
-        "rounding to the grid makes facets meet near (%.3f, %.3f, %.3f) mm", xyz[3 * vertex] * Grid.STEP,
-        xyz[3 * vertex + 1] * Grid.STEP, xyz[3 * vertex + 2] * Grid.STEP),
+  /** The mesh with its touches parted; nothing where there are none or they cannot be. */
+  private static Optional<Kernel.Rounded> parted(Mesh mesh) {
+    Faults faults = Faults.of(mesh);
+    return faults.isNone() || faults.areTouches() ? Parting.part(mesh, faults.touching()) : Optional.empty();
+  }
+
+  private static void checkTouch(Kernel.Rounded facets) {
+    int v = ExactTouch.find(facets);
+    if (v >= 0) {
+      throw new ShapeException("parts touch only at a point or along a line here, near " + place(facets.xyz(), v)
+          + ", which no print file can say", "Let them overlap by a tenth of a millimetre there, or move them apart.");
+    }
+  }
+
+  private static ShapeException unsettled(Mesh mesh, int vertex) {
+    return new ShapeException("rounding to the grid makes facets meet near " + place(mesh.xyz(), vertex),
         "Move or turn one of the parts there a little, so that they meet less narrowly.");
+  }
+
+  private static String place(int[] xyz, int v) {
+    return String.format(Locale.ROOT, "(%.3f, %.3f, %.3f) mm", xyz[3 * v] * Grid.STEP, xyz[3 * v + 1] * Grid.STEP,
+        xyz[3 * v + 2] * Grid.STEP);
+  }
+
+  /** Whether different vertices came to lie in one place. */
+  private static boolean fellTogether(Kernel.Rounded facets, Mesh mesh) {
+    return mesh.vertexCount() < Arrays.stream(facets.corners()).distinct().count();
+  }
+
+  private static boolean[] movedFacets(Kernel.Rounded facets, int[] corners) {
+    boolean[] moved = new boolean[corners.length / 3];
+    for (int i = 0; i < corners.length; i++) {
+      moved[i / 3] |= facets.moved()[corners[i]];
+    }
+    return moved;
   }
 
   /** Facets two corners of which fell together are gone; their neighbours then share an edge. */
@@ -79,73 +118,15 @@ final class Settler {
     return Arrays.equals(xyz, 3 * v, 3 * v + 3, xyz, 3 * w, 3 * w + 3);
   }
 
-  private static boolean hasArea(int[] xyz, int[] corners, int i) {
-    int a = 3 * corners[i];
-    int b = 3 * corners[i + 1];
-    int c = 3 * corners[i + 2];
-    return Plane.through(xyz[a], xyz[a + 1], xyz[a + 2], xyz[b], xyz[b + 1], xyz[b + 2], xyz[c], xyz[c + 1],
-        xyz[c + 2]) != null;
-  }
-
   private static int[] withArea(int[] xyz, int[] corners) {
     int[] kept = new int[corners.length];
     int n = 0;
     for (int i = 0; i < corners.length; i += 3) {
-      if (hasArea(xyz, corners, i)) {
+      if (Faults.hasArea(xyz, corners, i)) {
         System.arraycopy(corners, i, kept, n, 3);
         n += 3;
       }
     }
     return Arrays.copyOf(kept, n);
-  }
-
-  /**
-   * Place in {@code corners} of a facet with a rounded corner that lost its area or meets another where it must not; -1
-   * where there is none. What did not move meets as exactly as it was made.
-   */
-  private static int fault(Kernel.Rounded facets, int[] corners) {
-    int[] xyz = facets.xyz();
-    boolean[] moved = new boolean[corners.length / 3];
-    boolean any = false;
-    for (int f = 0; f < moved.length; f++) {
-      for (int k = 0; k < 3; k++) {
-        moved[f] |= facets.moved()[corners[3 * f + k]];
-      }
-      any |= moved[f];
-      if (moved[f] && !hasArea(xyz, corners, 3 * f)) {
-        return 3 * f;
-      }
-    }
-    return any ? meeting(xyz, corners, moved) : -1;
-  }
-
-  private static int meeting(int[] xyz, int[] corners, boolean[] moved) {
-    BoxTree tree = BoxTree.ofFacets(xyz, corners);
-    int[] found = {-1};
-    for (int f = 0; f < moved.length && found[0] < 0; f++) {
-      if (moved[f]) {
-        Interrupt.check();
-        int facet = f;
-        int a = 3 * corners[3 * f];
-        int b = 3 * corners[3 * f + 1];
-        int c = 3 * corners[3 * f + 2];
-        tree.forEachOverlap(least(xyz, a, b, c, 0), least(xyz, a, b, c, 1), least(xyz, a, b, c, 2),
-            greatest(xyz, a, b, c, 0), greatest(xyz, a, b, c, 1), greatest(xyz, a, b, c, 2), g -> {
-              if (found[0] < 0 && (!moved[g] || g > facet) && FacetContact.improper(xyz, a / 3, b / 3, c / 3,
-                  corners[3 * g], corners[3 * g + 1], corners[3 * g + 2])) {
-                found[0] = 3 * facet;
-              }
-            });
-      }
-    }
-    return found[0];
-  }
-
-  private static int least(int[] xyz, int a, int b, int c, int axis) {
-    return Math.min(xyz[a + axis], Math.min(xyz[b + axis], xyz[c + axis]));
-  }
-
-  private static int greatest(int[] xyz, int a, int b, int c, int axis) {
-    return Math.max(xyz[a + axis], Math.max(xyz[b + axis], xyz[c + axis]));
   }
 }

@@ -37,6 +37,7 @@ record Outcome(Optional<Mesh> mesh, Optional<Proof.Verdict> verdict, Cause refus
     } catch (ShapeException e) {
       String words = e.getMessage();
       return new Outcome(Optional.empty(), Optional.empty(), words.startsWith("parts touch only along a line") ? Cause.LINE
+          : words.startsWith("parts touch only at a point or") ? Cause.TOUCH
           : words.startsWith("rounding to the grid makes facets meet") ? Cause.ROUNDING : Cause.OTHER, words);
     }
   }

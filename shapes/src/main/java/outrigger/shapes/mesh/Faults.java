@@ -1,0 +1,151 @@
+package outrigger.shapes.mesh;
+
+import java.util.Set;
+import java.util.TreeSet;
+import outrigger.shapes.exact.BoxTree;
+import outrigger.shapes.exact.FacetContact;
+import outrigger.shapes.exact.Plane;
+import outrigger.shapes.exact.Sign;
+
+/** What is wrong with a mesh on the grid: facets without area, and facets that meet other than in a corner or an edge. */
+final class Faults {
+  private final int[] xyz;
+  private final int[] corners;
+  private final Set<Integer> touching = new TreeSet<>();
+  private boolean crossing;
+  private int first = -1;
+
+  private Faults(Mesh mesh) {
+    xyz = mesh.xyz();
+    corners = mesh.corners();
+  }
+
+  /** All faults of a mesh. */
+  static Faults of(Mesh mesh) {
+    Faults faults = new Faults(mesh);
+    for (int f = 0; f < mesh.facetCount(); f++) {
+      faults.checkArea(f);
+    }
+    BoxTree.ofFacets(faults.xyz, faults.corners).selfPairs((f, g) -> {
+      Interrupt.check();
+      faults.check(f, g);
+      return true;
+    });
+    return faults;
+  }
+
+  /** The first fault that a facet of which a corner moved has a part in: what did not move meets as exactly as it was made. */
+  static Faults firstOf(Mesh mesh, boolean[] moved) {
+    Faults faults = new Faults(mesh);
+    boolean any = false;
+    for (int f = 0; f < moved.length && faults.isNone(); f++) {
+      any |= moved[f];
+      if (moved[f]) {
+        faults.checkArea(f);
+      }
+    }
+    if (any && faults.isNone()) {
+      faults.meetMoved(BoxTree.ofFacets(faults.xyz, faults.corners), moved);
+    }
+    return faults;
+  }
+
+  private void meetMoved(BoxTree tree, boolean[] moved) {
+    for (int f = 0; f < moved.length && isNone(); f++) {
+      if (moved[f]) {
+        Interrupt.check();
+        int facet = f;
+        tree.forEachOverlap(least(f, 0), least(f, 1), least(f, 2), greatest(f, 0), greatest(f, 1), greatest(f, 2), g -> {
+          if (isNone() && (!moved[g] || g > facet)) {
+            check(facet, g);
+          }
+        });
+      }
+    }
+  }
+
+  boolean isNone() {
+    return first < 0;
+  }
+
+  /** A vertex of the first fault. */
+  int vertex() {
+    return corners[first];
+  }
+
+  /** Whether no facet goes through another and none has lost its area: some merely touch. */
+  boolean areTouches() {
+    return !isNone() && !crossing;
+  }
+
+  /** Vertices with which facets touch others. */
+  Set<Integer> touching() {
+    return touching;
+  }
+
+  private void checkArea(int f) {
+    if (!hasArea(xyz, corners, 3 * f)) {
+      first = first < 0 ? 3 * f : first;
+      crossing = true;
+    }
+  }
+
+  /** Whether a facet, by the place of its first corner, has an area. */
+  static boolean hasArea(int[] xyz, int[] corners, int i) {
+    int a = 3 * corners[i];
+    int b = 3 * corners[i + 1];
+    int c = 3 * corners[i + 2];
+    return Plane.through(xyz[a], xyz[a + 1], xyz[a + 2], xyz[b], xyz[b + 1], xyz[b + 2], xyz[c], xyz[c + 1],
+        xyz[c + 2]) != null;
+  }
+
+  private void check(int f, int g) {
+    if (FacetContact.improper(xyz, corners[3 * f], corners[3 * f + 1], corners[3 * f + 2], corners[3 * g],
+        corners[3 * g + 1], corners[3 * g + 2])) {
+      first = first < 0 ? 3 * f : first;
+      crossing |= !touches(f, g) && !touches(g, f);
+    }
+  }
+
+  /** Whether a facet lies on one side of another's plane but for corners in it, which are noted. */
+  private boolean touches(int f, int g) {
+    int[] side = new int[3];
+    int sum = 0;
+    int apart = 0;
+    for (int k = 0; k < 3; k++) {
+      side[k] = side(corners[3 * g], corners[3 * g + 1], corners[3 * g + 2], corners[3 * f + k]);
+      sum += side[k];
+      apart += Math.abs(side[k]);
+    }
+    if (apart == 0 || Math.abs(sum) != apart) {
+      return false;
+    }
+    for (int k = 0; k < 3; k++) {
+      if (side[k] == 0 && !isCorner(corners[3 * f + k], g)) {
+        touching.add(corners[3 * f + k]);
+      }
+    }
+    return true;
+  }
+
+  private boolean isCorner(int vertex, int g) {
+    return corners[3 * g] == vertex || corners[3 * g + 1] == vertex || corners[3 * g + 2] == vertex;
+  }
+
+  private int side(int a, int b, int c, int d) {
+    return Sign.side(xyz[3 * a], xyz[3 * a + 1], xyz[3 * a + 2], xyz[3 * b], xyz[3 * b + 1], xyz[3 * b + 2], xyz[3 * c],
+        xyz[3 * c + 1], xyz[3 * c + 2], xyz[3 * d], xyz[3 * d + 1], xyz[3 * d + 2]);
+  }
+
+  private int least(int f, int axis) {
+    return Math.min(at(f, 0, axis), Math.min(at(f, 1, axis), at(f, 2, axis)));
+  }
+
+  private int greatest(int f, int axis) {
+    return Math.max(at(f, 0, axis), Math.max(at(f, 1, axis), at(f, 2, axis)));
+  }
+
+  private int at(int f, int k, int axis) {
+    return xyz[3 * corners[3 * f + k] + axis];
+  }
+}
