@@ -29,8 +29,9 @@ final class Hiding {
    * For the operands of an expression.
    *
    * @param boxes the boxes of the faces
+   * @param look whether to look at all; if not, nothing is hidden
    */
-  Hiding(Faces faces, int[] boxes, Membership.Tree tree, ConvexOperands convex) {
+  Hiding(Faces faces, int[] boxes, Membership.Tree tree, ConvexOperands convex, boolean look) {
     this.faces = faces;
     this.boxes = boxes;
     this.convex = convex;
@@ -42,7 +43,7 @@ final class Hiding {
     for (int k = 0; k < hides.length; k++) {
       may |= mayHide(k);
     }
-    possible = may;
+    possible = may && look;
   }
 
   private boolean mayHide(int operand) {

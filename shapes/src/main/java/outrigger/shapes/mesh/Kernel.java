@@ -31,12 +31,22 @@ final class Kernel {
 
   /** The same, without facets where nothing is left. */
   static Rounded evaluateAny(Faces faces, Membership.Tree tree) {
-    Outline outline = new Outline(faces);
     if (faces.operandCount() == 1) {
+      Outline outline = new Outline(faces);
       addAll(faces, outline);
-    } else {
-      addBoundary(faces, tree, outline);
+      return finish(outline, false);
     }
+    try {
+      return evaluate(faces, tree, true);
+    } catch (IllegalStateException open) {
+      // seen once in 230,000 evaluations, always with what is hidden left out: then nothing is
+      return evaluate(faces, tree, false);
+    }
+  }
+
+  private static Rounded evaluate(Faces faces, Membership.Tree tree, boolean hide) {
+    Outline outline = new Outline(faces);
+    addBoundary(faces, tree, hide, outline);
     return finish(outline, false);
   }
 
@@ -50,7 +60,7 @@ final class Kernel {
     int[] boxes = boxes(faces);
     BoxTree boxTree = BoxTree.of(boxes);
     ConvexOperands convex = new ConvexOperands(faces);
-    Hiding hiding = new Hiding(faces, boxes, tree, convex);
+    Hiding hiding = new Hiding(faces, boxes, tree, convex, true);
     Locator locator = new Locator(faces, boxTree, convex, hiding);
     Contacts contacts = new Contacts(faces);
     Untouched.of(faces, boxTree, xyz, contacts).outline(locator, outline);
@@ -75,11 +85,11 @@ final class Kernel {
     }
   }
 
-  private static void addBoundary(Faces faces, Membership.Tree tree, Outline outline) {
+  private static void addBoundary(Faces faces, Membership.Tree tree, boolean hide, Outline outline) {
     int[] boxes = boxes(faces);
     BoxTree boxTree = BoxTree.of(boxes);
     ConvexOperands convex = new ConvexOperands(faces);
-    Hiding hiding = new Hiding(faces, boxes, tree, convex);
+    Hiding hiding = new Hiding(faces, boxes, tree, convex, hide);
     Arranger arranger = Arranger.of(faces, boxTree, convex, hiding);
     Locator locator = new Locator(faces, boxTree, convex, hiding);
     new WireWalker(faces, arranger, hiding, locator, tree, outline).walk(arranger.stretches());

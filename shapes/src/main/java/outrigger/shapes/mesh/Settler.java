@@ -53,7 +53,7 @@ final class Settler {
       Optional<Kernel.Rounded> next = rests ? Optional.empty() : faults.isNone() ? parted(mesh)
           : Optional.of(Kernel.resolve(mesh.xyz(), withArea(mesh.xyz(), mesh.corners())));
       if (next.isEmpty()) {
-        return Optional.of(mesh);
+        return pass == 0 && !isRounded(facets) ? Optional.of(mesh) : withoutSlivers(mesh);
       }
       if (pass == 0) {
         checkTouch(facets);
@@ -66,6 +66,21 @@ final class Settler {
   private static Optional<Kernel.Rounded> parted(Mesh mesh) {
     Faults faults = Faults.of(mesh);
     return faults.isNone() || faults.areTouches() ? Parting.part(mesh, faults.touching()) : Optional.empty();
+  }
+
+  private static boolean isRounded(Kernel.Rounded facets) {
+    for (boolean moved : facets.moved()) {
+      if (moved) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static Optional<Mesh> withoutSlivers(Mesh mesh) {
+    int[] corners = Slivers.without(mesh);
+    return corners.length == 0 ? Optional.empty() : corners.length == mesh.corners().length ? Optional.of(mesh)
+        : Optional.of(Mesh.of(mesh.xyz(), corners));
   }
 
   private static void checkTouch(Kernel.Rounded facets) {

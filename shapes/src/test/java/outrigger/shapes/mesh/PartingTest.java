@@ -1,5 +1,6 @@
 package outrigger.shapes.mesh;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -89,5 +90,21 @@ class PartingTest {
     Mesh touching = cubes(2, 2, 2);
     int v = ExactTouch.find(new Kernel.Rounded(touching.xyz(), touching.corners(), new boolean[touching.vertexCount()]));
     assertEquals(new Place(Grid.PER_MM, Grid.PER_MM, 2 * Grid.PER_MM), Place.of(touching.xyz(), v));
+  }
+
+  /** A film two steps high beside the cube, inside out, is gone; the cube stays. */
+  @Test
+  void without_filmThinnerThanTheGrid_leavesIt() {
+    int mm = Grid.PER_MM;
+    int n = CUBE.vertexCount();
+    int[] film = {3 * mm, 0, 0, 4 * mm, 0, 0, 3 * mm, mm, 0, 3 * mm + 1, 1, 2};
+    int[] facets = {0, 1, 2, 0, 3, 1, 1, 3, 2, 2, 3, 0};
+    int[] xyz = Arrays.copyOf(CUBE.xyz(), 3 * n + film.length);
+    System.arraycopy(film, 0, xyz, 3 * n, film.length);
+    int[] corners = Arrays.copyOf(CUBE.corners(), CUBE.corners().length + facets.length);
+    for (int i = 0; i < facets.length; i++) {
+      corners[CUBE.corners().length + i] = n + facets[i];
+    }
+    assertArrayEquals(CUBE.corners(), Slivers.without(Mesh.of(xyz, corners)));
   }
 }
