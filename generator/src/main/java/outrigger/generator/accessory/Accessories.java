@@ -2,6 +2,7 @@ package outrigger.generator.accessory;
 
 import java.util.List;
 import outrigger.generator.accessory.body.BodyMount;
+import outrigger.generator.accessory.pad.BodyPad;
 import outrigger.generator.accessory.spacer.Spacer;
 import outrigger.generator.accessory.tray.Tray;
 
@@ -9,6 +10,7 @@ import outrigger.generator.accessory.tray.Tray;
 public final class Accessories {
   private static final Kinds KINDS = new Kinds(List.of(
       new BodyMount(),
+      new BodyPad(),
       new Spacer(),
       new Tray()
   ));

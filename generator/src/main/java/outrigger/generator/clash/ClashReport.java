@@ -31,11 +31,17 @@ public record ClashReport(List<Clash> clashes, List<Near> near, List<Reach> reac
     return near.stream().filter(Near::isTouch).toList();
   }
 
-  /** The working, one sentence a line: clashes, heads out of reach, touches, then the nearest that is free. */
-  public List<String> lines() {
+  /** What keeps the truck from going together: clashes, then heads out of reach; none where it is clear. */
+  public List<String> faults() {
     List<String> lines = new ArrayList<>();
     clashes.forEach(clash -> lines.add("Clash: " + clash.words()));
     reaches.stream().filter(reach -> !reach.isOpen()).forEach(reach -> lines.add("Out of reach: " + reach.words()));
+    return lines;
+  }
+
+  /** The working, one sentence a line: clashes, heads out of reach, touches, then the nearest that is free. */
+  public List<String> lines() {
+    List<String> lines = new ArrayList<>(faults());
     reaches.stream().filter(Reach::needsBentKey).forEach(reach -> lines.add("Bent key only: " + reach.words()));
     touches().forEach(touch -> lines.add("Touch: " + touch.words()));
     long open = reaches.stream().filter(Reach::isOpen).count();

@@ -21,8 +21,8 @@ import picocli.CommandLine;
 
 /** {@code batch PLAN}: every part of a plan. */
 @CommandLine.Command(name = "batch", sortOptions = false, header = "Make every part of a plan.",
-    description = "All parts are built, proven and measured before the first file is written; with one fault, or one part that "
-        + "will not print as drawn, none is.")
+    description = "All parts are built, proven and measured before the first file is written; with one fault, one part that "
+        + "will not print as drawn, or two things in one place on the truck, none is.")
 final class BatchCommand implements Command {
   private final Root root;
   private final Kinds kinds;
@@ -94,6 +94,9 @@ final class BatchCommand implements Command {
     Workshop.refuseUnfit(folder);
     Plan read = new PlanReader(kinds, root.ownPresets(), overrides()).read(Arguments.path("PLAN", plan)).with(printing.limits());
     Working working = workshop.working(read);
+    if (!writing.isAnyway() && working.standing().map(standing -> !standing.clashes().isClear()).orElse(false)) {
+      return Failures.clashing(console, working);
+    }
     Batch batch = workshop.make(read);
     writing.write(workshop, batch, folder, extras(working));
     MakeReport.printTable(console, batch, working, folder);

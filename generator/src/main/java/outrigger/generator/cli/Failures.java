@@ -3,12 +3,14 @@ package outrigger.generator.cli;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.Arrays;
+import outrigger.generator.clash.ClashReport;
 import outrigger.generator.param.Fault;
 import outrigger.generator.param.InputException;
 import outrigger.generator.run.PartJson;
 import outrigger.generator.run.UnprintableException;
 import outrigger.generator.run.UnsoundException;
 import outrigger.generator.run.Version;
+import outrigger.generator.run.Working;
 
 /** Tells why a command did not do what was asked. */
 final class Failures {
@@ -55,6 +57,19 @@ final class Failures {
     int count = e.parts().size();
     console.err().print(count + (count == 1 ? " part is" : " parts are") + " sound but will not print as drawn; "
         + "nothing was written. Change what is advised, or give --write-anyway.\n");
+    return Exit.UNSOUND;
+  }
+
+  static int clashing(Console console, Working working) {
+    ClashReport clashes = working.standing().orElseThrow().clashes();
+    if (console.json()) {
+      console.json(Exit.UNSOUND, working::write);
+      return Exit.UNSOUND;
+    }
+    clashes.faults().forEach(line -> console.err().print(line + "\n"));
+    int count = clashes.faults().size();
+    console.err().print((count == 1 ? "One fault" : count + " faults") + " of how the truck goes together; nothing was "
+        + "written. Move or change a part, or give --write-anyway.\n");
     return Exit.UNSOUND;
   }
 

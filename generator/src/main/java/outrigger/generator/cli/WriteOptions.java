@@ -6,11 +6,17 @@ import outrigger.generator.run.Extra;
 import outrigger.generator.run.Workshop;
 import picocli.CommandLine;
 
-/** Whether parts that will not print as drawn are written. */
+/** Whether parts that will not print as drawn, or clash on the truck, are written. */
 final class WriteOptions {
   @CommandLine.Option(names = "--write-anyway",
-      description = "Write parts too that will not print as drawn; what is wrong is told all the same.")
+      description = "Write parts too that will not print as drawn or that clash on the truck; what is wrong is told all "
+          + "the same.")
   private boolean anyway;
+
+  /** Whether what is wrong shall not stop the files. */
+  boolean isAnyway() {
+    return anyway;
+  }
 
   void write(Workshop workshop, Batch batch, Path folder, Extra... extras) {
     if (anyway) {

@@ -127,7 +127,9 @@ public final class FitText {
     List<String> lines = new ArrayList<>();
     lines.add("poles up, in mount and body alike: " + poles.up().entrySet().stream()
         .map(e -> e.getKey().name() + " " + e.getValue().name()).collect(Collectors.joining(", ")) + ".");
-    lines.add("  So the faces that meet are one N and one S: on the mount N shows where N is up, on the body S.");
+    lines.add("  So the faces that meet are one N and one S. Marks tell the pole you see: a mount's is the pole that is up, a "
+        + "pad's the other, so that the letters of a pair differ. Pads are numbered: "
+        + fit.sites().stream().map(site -> fit.mark(site) + " " + site.name()).collect(Collectors.joining(", ")) + ".");
     if (poles.wrong() == 0) {
       lines.add("  There is no other place where two or more of its magnets meet mounts.");
     } else if (poles.open().isEmpty()) {

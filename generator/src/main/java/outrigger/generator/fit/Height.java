@@ -20,6 +20,17 @@ public record Height(StackUp chain, Optional<String> solvedFor, double head, dou
     return layers + misfit;
   }
 
+  /** How far the body's disc lies below its pad's rim, mm: the mount's own lies 0.2 below; more gap is felt or paint. */
+  public double padRecess() {
+    double left = chain.member("gap").size().mm() - Heights.BELOW_HEAD;
+    return Math.max(0, Math.min(Heights.BELOW_HEAD, Math.rint(left * 1e6) / 1e6));
+  }
+
+  /** The body's floor over the rails' tops by what stands there, mm. */
+  public double floor() {
+    return chain.members().stream().filter(m -> m.sign() > 0).mapToDouble(m -> m.size().mm()).sum();
+  }
+
   /** The members in order. */
   public List<Member> members() {
     return chain.members();

@@ -16,6 +16,8 @@ import outrigger.presets.Printer;
 final class Heights {
   static final String FLOOR = "floor";
   static final String POST = "post";
+  /** How far a mount's magnet lies below its head, mm, as body-mount draws it. */
+  static final double BELOW_HEAD = 0.2;
   /** How far a disc's thickness may be off, mm; suppliers give 0.05 ground to 0.1. */
   private static final double DISC_OFF = 0.05;
   /** What measured and glued things may be off where nothing is said, mm; common practice with callipers. */

@@ -157,12 +157,19 @@ final class Magnets {
     try {
       tried(mount, need, offered(mount).stream().limit(1).toList());
       return mount.record().gap().isFree() ? Optional.of(mount.fault("gap", "gap cannot be solved: the hold depends on it",
-          "Give it as " + Words.number(0.4) + " or as you measure it.")) : Optional.empty();
+          "Give it as " + Words.number(0.4) + " or as you measure it.")) : shallow(mount);
     } catch (BadDimension e) {
       return Optional.of(mount.fault("magnet", e.what(), e.advice()));
     } catch (InputException e) {
       return Optional.of(mount.fault("magnet", e.faults().get(0).what(), e.faults().get(0).advice()));
     }
+  }
+
+  private static Optional<Fault> shallow(Told<MountParams> mount) {
+    double gap = mount.record().gap().mm();
+    return gap >= Heights.BELOW_HEAD ? Optional.empty() : Optional.of(mount.fault("gap", "a gap of " + Words.mm(gap)
+        + " is less than the " + Words.mm(Heights.BELOW_HEAD) + " by which the mount's magnet lies below its head",
+        "Use " + Words.mm(Heights.BELOW_HEAD) + " or more."));
   }
 
   /** Depth first over stations, cut off where what is left cannot do better. */

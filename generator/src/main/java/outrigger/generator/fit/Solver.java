@@ -23,8 +23,6 @@ public final class Solver {
   private static final double GRAVITY = 9.80665;
   /** Centre of gravity of a body over its floor where none is given, mm; an assumption that is told. */
   private static final double ASSUMED_ABOVE_FLOOR = 20;
-  /** How far a mount's magnet lies below its head, mm, as body-mount draws it. */
-  private static final double BELOW_HEAD = 0.2;
 
   private final Truck truck;
   private final Magnets magnets;
@@ -157,7 +155,7 @@ public final class Solver {
     Optional<String> free = chain.free().stream().map(Member::name).findFirst();
     StackUp solved = chain.solved();
     double head = Math.rint(1e6 * (solved.member(Heights.POST).size().mm() + solved.member("pocket-floor").size().mm()
-        + solved.member("magnet").size().mm() + BELOW_HEAD)) / 1e6;
+        + solved.member("magnet").size().mm() + Heights.BELOW_HEAD)) / 1e6;
     double under = BodyMount.railTop(truck.rails().section(mount.record().x()), mount.record().mounting());
     double layers = LayerNote.of(under + head, truck.printer()).layers().error();
     return new Height(solved, free, head, Math.rint(layers * 1e6) / 1e6 + 0.0, free.isPresent() ? 0 : chain.sum(),

@@ -37,6 +37,11 @@ public record TruckFit(Truck truck, List<Site> sites, Point centre, Map<Site, Ne
     return poles.up().get(site);
   }
 
+  /** What is engraved on a site's pad: its number in the order of the plan, left before right. */
+  public String mark(Site site) {
+    return String.valueOf(sites.indexOf(site) + 1);
+  }
+
   /** The sites of a station. */
   public List<Site> at(Told<MountParams> mount) {
     return sites.stream().filter(site -> site.mount().equals(mount)).toList();

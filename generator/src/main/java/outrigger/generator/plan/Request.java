@@ -17,21 +17,27 @@ import outrigger.shapes.print.Limit;
  * @param where where it was asked for
  * @param limits limits of printing set for it alone
  * @param at x of its middle on the truck, where the plan or the solved truck says it
+ * @param site the mount it belongs to, such as {@code cab-front-left}, where it was made for one
  */
 public record Request<P extends Record>(String name, Accessory<P> accessory, ParamValues<P> values, Origin where,
-    Map<Limit, Double> limits, Optional<Double> at) {
+    Map<Limit, Double> limits, Optional<Double> at, Optional<String> site) {
   public Request {
     limits = Map.copyOf(limits);
   }
 
   /** One without a place of its own. */
   public Request(String name, Accessory<P> accessory, ParamValues<P> values, Origin where, Map<Limit, Double> limits) {
-    this(name, accessory, values, where, limits, Optional.empty());
+    this(name, accessory, values, where, limits, Optional.empty(), Optional.empty());
   }
 
   /** The same at a place along the truck. */
   Request<P> at(double x) {
-    return new Request<>(name, accessory, values, where, limits, Optional.of(x));
+    return new Request<>(name, accessory, values, where, limits, Optional.of(x), site);
+  }
+
+  /** The same made for a mount. */
+  Request<P> over(String mount) {
+    return new Request<>(name, accessory, values, where, limits, at, Optional.of(mount));
   }
 
   /** One without limits of its own. */
@@ -44,6 +50,6 @@ public record Request<P extends Record>(String name, Accessory<P> accessory, Par
     Map<Limit, Double> both = new EnumMap<>(Limit.class);
     both.putAll(limits);
     both.putAll(more);
-    return new Request<>(name, accessory, values, where, both, at);
+    return new Request<>(name, accessory, values, where, both, at, site);
   }
 }

@@ -7,9 +7,12 @@ import java.util.Map;
 import java.util.Optional;
 import org.tomlj.TomlArray;
 import org.tomlj.TomlTable;
+import outrigger.generator.accessory.feature.Pole;
 import outrigger.generator.fit.Choice;
 import outrigger.generator.fit.Site;
+import outrigger.generator.fit.StackUp;
 import outrigger.generator.fit.TruckFit;
+import outrigger.generator.magnet.Facing;
 import outrigger.generator.param.BadDimension;
 import outrigger.generator.param.Fault;
 import outrigger.generator.param.Given;
@@ -18,6 +21,7 @@ import outrigger.generator.param.NearMiss;
 import outrigger.generator.param.Origin;
 import outrigger.generator.param.ParamValues;
 import outrigger.generator.param.Texts;
+import outrigger.generator.truck.MountParams;
 import outrigger.generator.truck.RailForm;
 import outrigger.generator.truck.RailParams;
 import outrigger.generator.truck.Told;
@@ -56,19 +60,20 @@ final class TruckFill {
     return fit.truck().mounts().isEmpty() ? shelf : shelf.withText("the plan's rails", rows.append("]\n").toString());
   }
 
-  private static String railName(Told<outrigger.generator.truck.MountParams> mount) {
+  private static String railName(Told<MountParams> mount) {
     return "truck-" + mount.record().name();
   }
 
   /** Whether a part may carry a key that is none of its parameters. */
   static boolean isPlaceKey(String kind, String key) {
-    return kind.equals("body-mount") && key.equals(MOUNT) || kind.equals("electronics-tray") && key.equals(X);
+    return (kind.equals("body-mount") || kind.equals("body-pad")) && key.equals(MOUNT) || kind.equals("electronics-tray") && key.equals(X);
   }
 
   /** The requests a part's request makes on this truck. */
   <P extends Record> List<Request<?>> fill(Request<P> request, TomlTable table, boolean isNamed) {
     return switch (request.accessory().kind()) {
       case "body-mount" -> mounts(request, table, isNamed);
+      case "body-pad" -> pads(request, table, isNamed);
       case "bumper-spacer" -> List.of(spacer(request));
       case "electronics-tray" -> List.of(tray(request, table));
       default -> List.of(request);
@@ -103,6 +108,43 @@ final class TruckFill {
       }
     }
     return all;
+  }
+
+  /** One for each site: the disc, what lies over it, and the pole that shows as the other half of the mount's. */
+  private <P extends Record> List<Request<?>> pads(Request<P> request, TomlTable table, boolean isNamed) {
+    if (fit.sites().isEmpty() && !table.contains(List.of(MOUNT))) {
+      return List.of(request);
+    }
+    List<String> wanted = wanted(table);
+    List<Request<?>> all = new ArrayList<>();
+    for (Site site : fit.sites()) {
+      if (wanted.isEmpty() || wanted.contains(site.mount().record().name())) {
+        String name = isNamed ? request.name() + "-" + site.name() : site.name() + "-pad";
+        Request<P> one = new Request<>(name, request.accessory(), request.values(), request.where(), request.limits());
+        all.add(with(one, pad(site), site.mount().where()).over(site.name()));
+      }
+    }
+    return all;
+  }
+
+  private Map<String, String> pad(Site site) {
+    MountParams mount = site.mount().record();
+    Choice choice = fit.choices().get(site);
+    StackUp chain = fit.heights().get(site).chain();
+    boolean isSteel = mount.facing() == Facing.STEEL;
+    Map<String, String> solved = new LinkedHashMap<>();
+    solved.put("facing", Texts.choice(mount.facing()));
+    solved.put("magnet", choice.magnet().name());
+    solved.put("stack", String.valueOf(choice.stack()));
+    if (isSteel) {
+      solved.put("steel", Texts.number(chain.member("steel").size().mm()));
+      solved.put("steel-width", Texts.number(mount.steelWidth()));
+    }
+    solved.put("pad", Texts.number(chain.member("pad").size().mm()));
+    solved.put("recess", Texts.number(fit.heights().get(site).padRecess()));
+    solved.put("pole", Texts.choice(isSteel ? Pole.NONE : fit.pole(site) == Pole.N ? Pole.S : Pole.N));
+    solved.put("label", fit.mark(site));
+    return solved;
   }
 
   /** The same without the height engraved where pole and height find no room together: the pole is what must be told. */

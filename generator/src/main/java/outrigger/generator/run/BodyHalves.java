@@ -2,6 +2,8 @@ package outrigger.generator.run;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import outrigger.generator.accessory.Words;
 import outrigger.generator.fit.Choice;
 import outrigger.generator.fit.Site;
@@ -18,9 +20,10 @@ import outrigger.generator.truck.MountParams;
 final class BodyHalves {
   private BodyHalves() {}
 
-  /** One entry for each site of a solved truck. */
-  static List<Fitted> of(Optional<TruckFit> fit) {
-    return fit.map(solved -> solved.sites().stream().map(site -> of(site, solved.choices().get(site))).toList())
+  /** One entry for each site of a solved truck over which no pad is made, as pads list their own. */
+  static List<Fitted> of(Optional<TruckFit> fit, List<Draft> drafts) {
+    Set<String> padded = drafts.stream().flatMap(draft -> draft.request().site().stream()).collect(Collectors.toSet());
+    return fit.map(solved -> solved.sites().stream().filter(site -> !padded.contains(site.name())).map(site -> of(site, solved.choices().get(site))).toList())
         .orElse(List.of());
   }
 

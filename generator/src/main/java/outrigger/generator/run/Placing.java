@@ -6,6 +6,7 @@ import java.util.Optional;
 import outrigger.generator.accessory.Part;
 import outrigger.generator.accessory.body.BodyMountParams;
 import outrigger.generator.accessory.body.Side;
+import outrigger.generator.accessory.pad.BodyPadParams;
 import outrigger.generator.accessory.spacer.SpacerParams;
 import outrigger.generator.accessory.spacer.SpacerPose;
 import outrigger.generator.accessory.tray.TrayParams;
@@ -65,6 +66,10 @@ final class Placing {
       return fit.sites().stream().filter(site -> site.side() == mount.side()
           && mount.rail().name().equals("truck-" + site.mount().record().name())).findFirst()
           .map(site -> Poses.bodyMount(rails, site.x(), site.side(), mount.mounting(), part.stated()));
+    }
+    if (record instanceof BodyPadParams) {
+      return fit.sites().stream().filter(site -> draft.request().site().equals(Optional.of(site.name()))).findFirst()
+          .map(site -> Poses.bodyPad(site.x(), site.y(), fit.heights().get(site).floor()));
     }
     if (record instanceof TrayParams tray) {
       return draft.request().at().filter(x -> fits(x, tray)).map(x -> tray(x, tray));

@@ -8,6 +8,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import outrigger.generator.accessory.body.BodyMountParams;
+import outrigger.generator.accessory.pad.BodyPadParams;
 import outrigger.generator.accessory.tray.TrayParams;
 import outrigger.generator.clash.ClashCheck;
 import outrigger.generator.clash.Meshed;
@@ -89,7 +90,8 @@ final class Stand {
       Scene.floor(item, parts, fit.truck()).ifPresent(at -> masses.add(new Mass(item.item().name(), grams(item),
           new Point(at.x(), at.y(), at.z() + item.item().height() / 2))));
     }
-    for (Placed part : placing.placed()) {
+    // What is glued into the body is weighed with it.
+    for (Placed part : placing.placed().stream().filter(p -> !(p.record() instanceof BodyPadParams)).toList()) {
       Measures m = Proof.judge(meshes.get(part.name())).measures();
       Placement p = part.pose();
       masses.add(new Mass(part.name(), m.volume() / PER_THOUSAND * material.density(),

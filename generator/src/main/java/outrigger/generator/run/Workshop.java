@@ -117,7 +117,7 @@ public final class Workshop {
       draft.parts().forEach(part -> fitted.add(
           new Fitted(draft.name(part), draft.request().name(), part.fixings(), draft.request().where())));
     }
-    fitted.addAll(BodyHalves.of(plan.fit()));
+    fitted.addAll(BodyHalves.of(plan.fit(), drafts));
     return HardwareList.of(fitted, plan.stock(), plan.shelf());
   }
 

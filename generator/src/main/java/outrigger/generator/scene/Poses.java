@@ -30,6 +30,17 @@ public final class Poses {
   }
 
   /**
+   * A body pad, face down, its back at the body's floor.
+   *
+   * @param x of its disc
+   * @param y of its disc
+   * @param floor of the body over the rails' tops
+   */
+  public static Placement bodyPad(double x, double y, double floor) {
+    return Placement.turn(Axis.X, 180).then(Placement.move(x, y, floor));
+  }
+
+  /**
    * A tray between the rails.
    *
    * @param x of its middle

@@ -6,6 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import outrigger.generator.accessory.body.BodyMountParams;
+import outrigger.generator.accessory.pad.BodyPadParams;
 import outrigger.generator.clash.Element;
 import outrigger.generator.clash.Sort;
 import outrigger.generator.clash.Spot;
@@ -47,7 +49,12 @@ public record Scene(List<Element> elements, List<ToolWay> ways) {
     List<Element> elements = new ArrayList<>(new RailShapes(truck.rails()).elements());
     List<ToolWay> ways = new ArrayList<>();
     Map<String, Placed> byName = parts.stream().collect(Collectors.toMap(Placed::name, Function.identity()));
-    parts.forEach(part -> elements.add(Element.of(part.name(), Sort.PART, part.solid())));
+    String[] pads = parts.stream().filter(part -> part.record() instanceof BodyPadParams).map(Placed::name)
+        .toArray(String[]::new);
+    parts.forEach(part -> {
+      Element element = Element.of(part.name(), Sort.PART, part.solid());
+      elements.add(part.record() instanceof BodyMountParams ? element.seatedOn(pads) : element);
+    });
     for (Chosen chosen : joints) {
       Placed part = byName.get(chosen.of().part());
       if (part != null && chosen.of().set().isEmpty()) {

@@ -73,14 +73,24 @@ class LayoutPlanTest {
 
   @Test
   void batch_items_tellsWhereTheyLie() throws IOException {
-    Run run = batch(PLAN.formatted("60", "tray"));
-    assertEquals("", run.err());
+    Run run = batch(PLAN.formatted("60", "tray"), "--write-anyway");
+    assertEquals(Exit.DONE, run.exit(), run.err());
     assertTrue(run.out().contains("battery lies in between-rails lengthwise"), run.out());
     assertTrue(run.out().contains("receiver lies in tray lengthwise, its middle at x 0, y 0 mm"), run.out());
     assertTrue(run.out().contains("battery alone in tray: "), run.out());
     String json = Files.readString(folder.resolve("out").resolve("manifest.json"));
     assertTrue(json.contains("\"item\" : \"battery\",\n        \"room\" : \"between-rails\""), json);
     assertTrue(batch(PLAN.formatted("60", "tray"), "--json").out().contains("\"layout\" : {"));
+  }
+
+  /** The tray's screw heads stand in the rail where it tapers away from the web the tray was drawn for. */
+  @Test
+  void batch_clash_writesNothingAndExitsThree() throws IOException {
+    Run run = batch(PLAN.formatted("60", "tray"));
+    assertEquals(Exit.UNSOUND, run.exit());
+    assertTrue(run.err().startsWith("Clash: rail left and tray, tab to rail 3 screw head share "), run.err());
+    assertTrue(run.err().endsWith("nothing was written. Move or change a part, or give --write-anyway.\n"), run.err());
+    assertTrue(Files.notExists(folder.resolve("out")));
   }
 
   /** 6.4 less over 120 mm behind x = -60: at 182 from the front 32.027 - 2 x 0.2 are left, and 33 is wanted. */

@@ -1,6 +1,7 @@
 package outrigger.generator.accessory.feature;
 
 import java.util.List;
+import java.util.Optional;
 import outrigger.generator.accessory.Words;
 import outrigger.generator.param.BadDimension;
 import outrigger.generator.param.Refused;
@@ -46,6 +47,32 @@ public record Label(String text, double capital, double stroke, Profile profile)
       Refused refused = Refused.by(e);
       throw new BadDimension(key, "the label \"" + text + "\" cannot be engraved: " + refused.what(),
           refused.advice());
+    }
+  }
+
+  /**
+   * The largest label that fits an area, upright or climbing, read from the right; refused as {@link #fit} does.
+   *
+   * @param width of the area, mm
+   * @param height of the area, mm
+   */
+  public static Label larger(String text, double width, double height, Printer printer) {
+    Optional<Label> upright = tryFit(text, width, height, printer);
+    Optional<Label> climbing = tryFit(text, height, width, printer).map(label -> label.turn(90));
+    if (upright.isEmpty() && climbing.isEmpty()) {
+      return fit(text, width, height, printer, "label");
+    }
+    if (upright.isEmpty() || climbing.isEmpty()) {
+      return upright.or(() -> climbing).orElseThrow();
+    }
+    return climbing.get().capital() > upright.get().capital() ? climbing.get() : upright.get();
+  }
+
+  private static Optional<Label> tryFit(String text, double width, double height, Printer printer) {
+    try {
+      return Optional.of(fit(text, width, height, printer, "label"));
+    } catch (BadDimension tooSmall) {
+      return Optional.empty();
     }
   }
 

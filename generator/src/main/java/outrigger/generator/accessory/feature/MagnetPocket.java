@@ -60,6 +60,12 @@ public record MagnetPocket(DiscMagnet magnet, int stack, PocketFit fit, double d
         (glue ? wall : grip) + 2 * leadIn, leadIn, printer.overhang(), printer.layer(), printer.extrusionWidth());
   }
 
+  /** The same with its magnets elsewhere below the face, as far as {@code recess}. */
+  public MagnetPocket withRecess(double below) {
+    return new MagnetPocket(magnet, stack, fit, diameter, grip, stack * magnet.thickness() + below, below, mouth, leadIn,
+        lean, layer, bead);
+  }
+
   /** Widest the pocket gets. */
   public double widest() {
     return Math.max(diameter, mouth);

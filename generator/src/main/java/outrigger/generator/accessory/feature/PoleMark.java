@@ -38,7 +38,7 @@ public record PoleMark(double y, double width, double bottom, double top) {
           : List.of(hung(Label.fit(pole.name(), width, Math.min(TALLEST_POLE, room), printer, "pole"), ceiling));
     }
     if (pole == Pole.NONE) {
-      return List.of(hung(larger(text.get(), width, room, printer), ceiling));
+      return List.of(hung(Label.larger(text.get(), width, room, printer), ceiling));
     }
     try {
       return stacked(pole.name(), text.get(), ceiling, room, printer);
@@ -51,28 +51,8 @@ public record PoleMark(double y, double width, double bottom, double top) {
   private List<Solid> stacked(String pole, String text, double ceiling, double room, Printer printer) {
     Label mark = Label.fit(pole, width, Math.min(TALLEST_POLE, room * POLE_SHARE), printer, "pole");
     double used = tall(mark) + printer.minimumWall();
-    Label line = larger(text, width, room - used, printer);
+    Label line = Label.larger(text, width, room - used, printer);
     return List.of(hung(mark, ceiling), hung(line, ceiling - used));
-  }
-
-  private static Label larger(String text, double width, double height, Printer printer) {
-    Optional<Label> upright = tryFit(text, width, height, printer);
-    Optional<Label> climbing = tryFit(text, height, width, printer).map(label -> label.turn(90));
-    if (upright.isEmpty() && climbing.isEmpty()) {
-      return Label.fit(text, width, height, printer, "label");
-    }
-    if (upright.isEmpty() || climbing.isEmpty()) {
-      return upright.or(() -> climbing).orElseThrow();
-    }
-    return climbing.get().capital() > upright.get().capital() ? climbing.get() : upright.get();
-  }
-
-  private static Optional<Label> tryFit(String text, double width, double height, Printer printer) {
-    try {
-      return Optional.of(Label.fit(text, width, height, printer, "label"));
-    } catch (BadDimension tooSmall) {
-      return Optional.empty();
-    }
   }
 
   /** The label as a cutter, its upper edge at a height. */
