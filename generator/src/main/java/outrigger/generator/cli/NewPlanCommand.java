@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import outrigger.generator.doc.NewPlan;
 import outrigger.generator.doc.ParameterWords;
@@ -68,22 +69,47 @@ final class NewPlanCommand implements Command {
     return Exit.DONE;
   }
 
-  private static ParamValues<NewPlan> asked(Console console, ParamValues<NewPlan> given) {
+  private ParamValues<NewPlan> asked(Console console, ParamValues<NewPlan> given) {
+    given.resolve(SUBJECT, root.shelf());
     ParamValues<NewPlan> values = given;
     BufferedReader in = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
     for (Parameter parameter : given.spec().parameters()) {
-      if (given.given(parameter.key()).origin().kind() != Origin.Kind.DEFAULT) {
-        continue;
+      if (given.given(parameter.key()).origin().kind() == Origin.Kind.DEFAULT) {
+        values = answered(console, in, parameter, values);
       }
+    }
+    console.err().print("\n");
+    return values;
+  }
+
+  /** Asks until an answer will do, is empty or there is none. */
+  private ParamValues<NewPlan> answered(Console console, BufferedReader in, Parameter parameter, ParamValues<NewPlan> values) {
+    while (true) {
       console.err().print(parameter.help() + " (" + String.join("|", parameter.choices())
           + (parameter.choices().isEmpty() ? "" : "; ") + ParameterWords.inHelp(parameter) + ") ");
       console.err().flush();
       String answer = line(in);
-      if (!answer.isBlank()) {
-        values = values.with(parameter.key(), Given.of(answer.strip(), Origin.option("answer to " + parameter.key())));
+      if (answer.isBlank()) {
+        return values;
       }
+      ParamValues<NewPlan> with = values.with(parameter.key(),
+          Given.of(answer.strip(), Origin.option("answer to " + parameter.key())));
+      List<Fault> faults = faults(with, parameter);
+      if (faults.isEmpty()) {
+        return with;
+      }
+      faults.forEach(fault -> console.err().print(fault.message() + "\n"));
     }
-    return values;
+  }
+
+  /** What is wrong with one value; what does not suit others is told when all are there. */
+  private List<Fault> faults(ParamValues<NewPlan> values, Parameter parameter) {
+    try {
+      values.resolve(SUBJECT, root.shelf());
+      return List.of();
+    } catch (InputException e) {
+      return e.faults().stream().filter(fault -> fault.parameter().equals(parameter.key())).toList();
+    }
   }
 
   private static String line(BufferedReader in) {

@@ -3,7 +3,10 @@ package outrigger.generator.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -42,5 +45,24 @@ class NewPlanTest {
     assertEquals(2, run.exit());
     assertTrue(run.err().contains("do not stand on rails"), run.err());
     assertTrue(Files.notExists(folder.resolve("x.toml")));
+  }
+
+  /** Answers, nonsense among them, then the end of input: what was said counts, the rest are defaults. */
+  @Test
+  void planNew_ask_asksAgainAfterNonsense() throws IOException {
+    Path plan = folder.resolve("asked.toml");
+    InputStream before = System.in;
+    try {
+      System.setIn(new ByteArrayInputStream("My tipper\n\nabc\nbox\n36\nx\n1.5mm\n".getBytes(StandardCharsets.UTF_8)));
+      Run run = Run.of(Accessories.kinds(), "plan", "new", "--ask", "--file", plan.toString());
+      assertEquals(0, run.exit(), run.err());
+      assertTrue(run.err().contains("form is \"abc\""), run.err());
+      assertTrue(run.err().contains("web is \"x\""), run.err());
+    } finally {
+      System.setIn(before);
+    }
+    String text = Files.readString(plan);
+    assertTrue(text.contains("My tipper") && text.contains("form = \"box\"") && text.contains("spacing = 36\n")
+        && text.contains("web = 1.5\n"), text);
   }
 }
