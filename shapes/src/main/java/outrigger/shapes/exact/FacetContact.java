@@ -186,8 +186,7 @@ public final class FacetContact {
   }
 
   private static int side(int[] p, int a, int b, int c, int d) {
-    return Sign.side(p[3 * a], p[3 * a + 1], p[3 * a + 2], p[3 * b], p[3 * b + 1], p[3 * b + 2], p[3 * c],
-        p[3 * c + 1], p[3 * c + 2], p[3 * d], p[3 * d + 1], p[3 * d + 2]);
+    return Sign.side(p, a, b, c, d);
   }
 
   private static int turn(int[] p, int drop, int a, int b, int c) {

@@ -32,6 +32,12 @@ public final class Sign {
     return dot(uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx, dx - ax, dy - ay, dz - az);
   }
 
+  /** Side of one vertex against the plane of three, as above; x, y, z of each vertex stand one after the other. */
+  public static int side(int[] xyz, int a, int b, int c, int d) {
+    return side(xyz[3 * a], xyz[3 * a + 1], xyz[3 * a + 2], xyz[3 * b], xyz[3 * b + 1], xyz[3 * b + 2], xyz[3 * c],
+        xyz[3 * c + 1], xyz[3 * c + 2], xyz[3 * d], xyz[3 * d + 1], xyz[3 * d + 2]);
+  }
+
   /**
    * Sign of n . w for components below 2^62: by doubles where they leave no doubt, else in 128 bits.
    *

@@ -172,7 +172,6 @@ final class Fans {
   }
 
   private int side(int a, int b, int c, int d) {
-    return Sign.side(xyz[3 * a], xyz[3 * a + 1], xyz[3 * a + 2], xyz[3 * b], xyz[3 * b + 1], xyz[3 * b + 2], xyz[3 * c],
-        xyz[3 * c + 1], xyz[3 * c + 2], xyz[3 * d], xyz[3 * d + 1], xyz[3 * d + 2]);
+    return Sign.side(xyz, a, b, c, d);
   }
 }

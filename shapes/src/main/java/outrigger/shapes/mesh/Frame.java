@@ -102,7 +102,8 @@ final class Frame {
     return xyz;
   }
 
-  private static int[] reversed(int[] corners) {
+  /** Facets turned over. */
+  static int[] reversed(int[] corners) {
     int[] reversed = corners.clone();
     for (int i = 0; i < corners.length; i += 3) {
       reversed[i + 1] = corners[i + 2];

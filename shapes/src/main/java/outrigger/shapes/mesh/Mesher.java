@@ -157,14 +157,7 @@ public final class Mesher {
           along(p.yx(), p.yy(), p.yz(), x, y, z) + Grid.fromMm(p.ty()),
           along(p.zx(), p.zy(), p.zz(), x, y, z) + Grid.fromMm(p.tz()));
     }
-    int[] corners = mesh.corners();
-    if (p.mirrors()) {
-      for (int i = 0; i < corners.length; i += 3) {
-        int c = corners[i + 1];
-        corners[i + 1] = corners[i + 2];
-        corners[i + 2] = c;
-      }
-    }
+    int[] corners = p.mirrors() ? Frame.reversed(mesh.corners()) : mesh.corners();
     Frame frame = Frame.of(List.of(polyhedron(xyz, corners)), List.of(false));
     Mesh settled = frame.out(Settler.settle(frame.in(new Kernel.Rounded(xyz, corners, allMoved(mesh.vertexCount())))));
     return polyhedron(settled.xyz(), settled.corners());

@@ -1,10 +1,8 @@
 package outrigger.shapes.mesh;
 
 import java.util.Arrays;
-import java.util.Locale;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.Plane;
-import outrigger.shapes.num.Grid;
 import outrigger.shapes.num.ShapeException;
 
 /**
@@ -172,8 +170,7 @@ final class Outline {
   }
 
   static String place(ExactPoint p) {
-    return String.format(Locale.ROOT, "(%.3f, %.3f, %.3f) mm", p.rough(0) * Grid.STEP,
-        p.rough(1) * Grid.STEP, p.rough(2) * Grid.STEP);
+    return Place.mm(p.rough(0), p.rough(1), p.rough(2));
   }
 
   void replace(int group, IntList edges) {

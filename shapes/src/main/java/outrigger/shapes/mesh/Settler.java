@@ -1,10 +1,8 @@
 package outrigger.shapes.mesh;
 
 import java.util.Arrays;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import outrigger.shapes.num.Grid;
 import outrigger.shapes.num.ShapeException;
 
 /**
@@ -86,24 +84,25 @@ final class Settler {
   private static void checkTouch(Kernel.Rounded facets) {
     int v = ExactTouch.find(facets);
     if (v >= 0) {
-      throw new ShapeException("parts touch only at a point or along a line here, near " + place(facets.xyz(), v)
+      throw new ShapeException("parts touch only at a point or along a line here, near " + Place.of(facets.xyz(), v).mm()
           + ", which no print file can say", "Let them overlap by a tenth of a millimetre there, or move them apart.");
     }
   }
 
   private static ShapeException unsettled(Mesh mesh, int vertex) {
-    return new ShapeException("rounding to the grid makes facets meet near " + place(mesh.xyz(), vertex),
+    return new ShapeException("rounding to the grid makes facets meet near " + Place.of(mesh.xyz(), vertex).mm(),
         "Move or turn one of the parts there a little, so that they meet less narrowly.");
-  }
-
-  private static String place(int[] xyz, int v) {
-    return String.format(Locale.ROOT, "(%.3f, %.3f, %.3f) mm", xyz[3 * v] * Grid.STEP, xyz[3 * v + 1] * Grid.STEP,
-        xyz[3 * v + 2] * Grid.STEP);
   }
 
   /** Whether different vertices came to lie in one place. */
   private static boolean fellTogether(Kernel.Rounded facets, Mesh mesh) {
-    return mesh.vertexCount() < Arrays.stream(facets.corners()).distinct().count();
+    boolean[] used = new boolean[facets.moved().length];
+    int count = 0;
+    for (int v : facets.corners()) {
+      count += used[v] ? 0 : 1;
+      used[v] = true;
+    }
+    return mesh.vertexCount() < count;
   }
 
   private static boolean[] movedFacets(Kernel.Rounded facets, int[] corners) {

@@ -1,8 +1,6 @@
 package outrigger.shapes.mesh;
 
 import java.util.Arrays;
-import java.util.HashMap;
-import java.util.Map;
 
 /**
  * Leaves out closed pieces of surface that are thinner than the grid: crumbs and pockets that rounding made or turned
@@ -11,12 +9,16 @@ import java.util.Map;
 final class Slivers {
   private final int[] xyz;
   private final int[] corners;
-  /** Of each piece, by its least vertex, six times the volume and twice the area. */
-  private final Map<Integer, double[]> sizes = new HashMap<>();
+  /** Of each piece, by its least vertex, six times the volume. */
+  private final double[] volume;
+  /** Of each piece, by its least vertex, twice the area. */
+  private final double[] area;
 
   private Slivers(Mesh mesh) {
     xyz = mesh.xyz();
     corners = mesh.corners();
+    volume = new double[mesh.vertexCount()];
+    area = new double[mesh.vertexCount()];
   }
 
   /** Corners of the facets that stay, of a mesh in which no more than two facets share an edge. */
@@ -24,15 +26,14 @@ final class Slivers {
     Slivers slivers = new Slivers(mesh);
     int[] piece = slivers.pieces(mesh.vertexCount());
     for (int i = 0; i < slivers.corners.length; i += 3) {
-      slivers.add(slivers.sizes.computeIfAbsent(piece[slivers.corners[i]], p -> new double[2]),
-          piece[slivers.corners[i]], i);
+      slivers.add(piece[slivers.corners[i]], i);
     }
     int[] kept = new int[slivers.corners.length];
     int n = 0;
     for (int i = 0; i < kept.length; i += 3) {
-      double[] size = slivers.sizes.get(piece[slivers.corners[i]]);
+      int p = piece[slivers.corners[i]];
       // thick, on average, as the volume over half the area
-      if (Math.abs(size[0]) / 6 >= size[1] / 4) {
+      if (Math.abs(slivers.volume[p]) / 6 >= slivers.area[p] / 4) {
         System.arraycopy(slivers.corners, i, kept, n, 3);
         n += 3;
       }
@@ -69,23 +70,20 @@ final class Slivers {
     return h;
   }
 
-  /** Adds a facet's share, seen from one vertex of its piece. */
-  private void add(double[] size, int from, int i) {
-    double[] a = away(from, corners[i]);
-    double[] b = away(from, corners[i + 1]);
-    double[] c = away(from, corners[i + 2]);
-    double[] n = new double[3];
+  /** Adds a facet's share to its piece, seen from the piece's least vertex. */
+  private void add(int piece, int i) {
+    double squares = 0;
     for (int k = 0; k < 3; k++) {
       int u = (k + 1) % 3;
       int w = (k + 2) % 3;
-      n[k] = (b[u] - a[u]) * (c[w] - a[w]) - (b[w] - a[w]) * (c[u] - a[u]);
-      size[0] += a[k] * n[k];
+      double n = away(i, i + 1, u) * away(i, i + 2, w) - away(i, i + 1, w) * away(i, i + 2, u);
+      volume[piece] += ((double) xyz[3 * corners[i] + k] - xyz[3 * piece + k]) * n;
+      squares += n * n;
     }
-    size[1] += Math.sqrt(n[0] * n[0] + n[1] * n[1] + n[2] * n[2]);
+    area[piece] += Math.sqrt(squares);
   }
 
-  private double[] away(int from, int v) {
-    return new double[] {xyz[3 * v] - (double) xyz[3 * from], xyz[3 * v + 1] - (double) xyz[3 * from + 1],
-        xyz[3 * v + 2] - (double) xyz[3 * from + 2]};
+  private double away(int from, int to, int axis) {
+    return (double) xyz[3 * corners[to] + axis] - xyz[3 * corners[from] + axis];
   }
 }
