@@ -34,7 +34,7 @@ final class Faults {
     return faults;
   }
 
-  /** The first fault that a facet of which a corner moved has a part in: what did not move meets as exactly as it was made. */
+  /** The first fault in which a facet with a moved corner has a part: what did not move meets as exactly as it was made. */
   static Faults firstOf(Mesh mesh, boolean[] moved) {
     Faults faults = new Faults(mesh);
     boolean any = false;
