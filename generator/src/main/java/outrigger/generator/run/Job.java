@@ -6,7 +6,6 @@ import outrigger.generator.param.Fault;
 import outrigger.generator.param.Refused;
 import outrigger.shapes.check.CheckedMesh;
 import outrigger.shapes.check.Proof;
-import outrigger.shapes.mesh.Mesher;
 import outrigger.shapes.num.ShapeException;
 import outrigger.shapes.print.PrintReport;
 import outrigger.shapes.print.Printability;
@@ -38,7 +37,7 @@ record Job(Draft draft, Part part, Workers workers) {
 
   Outcome finish() {
     try {
-      return judged(Proof.judge(Mesher.mesh(part.solid())));
+      return judged(Proof.of(part.solid()));
     } catch (ShapeException e) {
       Fault fault = Refused.by(e).fault(name(), draft.request().values());
       return Outcome.fault(FaultList.atPart(fault, draft.request().where()));

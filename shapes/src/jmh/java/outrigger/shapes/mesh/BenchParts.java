@@ -48,6 +48,10 @@ final class BenchParts {
   }
 
   /** Everything from operands to the bytes of the file, the proof included. */
+  static byte[] bytes(RoundedMesh mesh) {
+    return StlWriter.bytes(Proof.of(mesh).proven().orElseThrow(), "benchmark");
+  }
+
   static byte[] bytes(Mesh mesh) {
     return StlWriter.bytes(Proof.judge(mesh).proven().orElseThrow(), "benchmark");
   }

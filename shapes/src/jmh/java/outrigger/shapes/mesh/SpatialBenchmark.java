@@ -38,6 +38,6 @@ public class SpatialBenchmark {
 
   @Benchmark
   public byte[] toBytes() {
-    return BenchParts.bytes(read.mesh());
+    return BenchParts.bytes(read.rounded());
   }
 }

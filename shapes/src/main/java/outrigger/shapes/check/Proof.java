@@ -4,7 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.mesh.Mesh;
+import outrigger.shapes.mesh.Mesher;
+import outrigger.shapes.mesh.RoundedMesh;
 import outrigger.shapes.num.Grid;
+import outrigger.shapes.solid.Solid;
 
 /**
  * The proof that a mesh is sound.
@@ -41,14 +44,42 @@ public final class Proof {
     }
   }
 
+  /**
+   * Evaluates a solid and judges what comes of it.
+   *
+   * @throws outrigger.shapes.num.ShapeException as {@link Mesher#mesh} does
+   * @throws java.util.concurrent.CancellationException if the thread is interrupted
+   */
+  public static Verdict of(Solid solid) {
+    return of(RoundedMesh.of(solid));
+  }
+
+  /**
+   * Judges a mesh as it was rounded and, only where that is not sound, the one at rest.
+   *
+   * @throws outrigger.shapes.num.ShapeException as {@link RoundedMesh#atRest} does
+   */
+  public static Verdict of(RoundedMesh rounded) {
+    return rounded.asIs().flatMap(Proof::ifSound).orElseGet(() -> judge(rounded.atRest()));
+  }
+
+  private static Optional<Verdict> ifSound(Mesh mesh) {
+    Proof proof = new Proof(mesh);
+    proof.findOutOfRange();
+    return proof.surface.facets() == 0 || !proof.findings.isClean() ? Optional.empty()
+        : QuickProof.examine(proof.surface).map(shells -> proof.verdict(mesh, proof.weigh(shells)))
+            .filter(verdict -> verdict.proven().isPresent());
+  }
+
   /** Judges a mesh. Never repairs, never throws for a bad mesh; same mesh, same verdict. */
   public static Verdict judge(Mesh mesh) {
     Proof proof = new Proof(mesh);
-    Measures measures = proof.examine();
-    Optional<CheckedMesh> proven = proof.findings.isClean()
-        ? Optional.of(new CheckedMesh(mesh, measures))
-        : Optional.empty();
-    return new Verdict(proven, proof.findings.list(), proof.findings.tallies(), proof.findings.notExamined(), measures);
+    return proof.verdict(mesh, proof.examine());
+  }
+
+  private Verdict verdict(Mesh mesh, Measures measures) {
+    Optional<CheckedMesh> proven = findings.isClean() ? Optional.of(new CheckedMesh(mesh, measures)) : Optional.empty();
+    return new Verdict(proven, findings.list(), findings.tallies(), findings.notExamined(), measures);
   }
 
   private Measures examine() {

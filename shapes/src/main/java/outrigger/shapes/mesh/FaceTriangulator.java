@@ -18,9 +18,12 @@ final class FaceTriangulator {
   private final ConstrainedTriangulation marks = new ConstrainedTriangulation();
   /** Facet corners so far. */
   private final IntList corners = new IntList();
+  /** Of each vertex of the outline the one it is in the triangulation last made with it. */
+  private final int[] place;
 
   FaceTriangulator(Outline outline) {
     this.outline = outline;
+    place = new int[outline.vertexCount()];
   }
 
   /** All facets of all groups, three vertices each, counter-clockwise seen from outside. */
@@ -105,14 +108,14 @@ final class FaceTriangulator {
     Triangulation tri = marks.triangulation();
     IntList edges = hasRounded(given) ? LoopOrder.of(outline, given, u, v) : given;
     int[] number = new int[edges.size() + 3];
-    tri.insertSpread(edges.size() / 2, i -> outline.point(edges.get(2 * i)));
-    for (int i = 0; i < edges.size(); i += 2) {
-      ExactPoint pa = outline.point(edges.get(i));
-      int a = tri.insert(pa);
-      number[a] = edges.get(i);
-      int b = tri.insert(outline.point(edges.get(i + 1)));
-      number[b] = edges.get(i + 1);
-      marks.lay(a, b, i, ConstrainedTriangulation.NO_LINE);
+    int[] starts = tri.insertSpread(edges.size() / 2, i -> outline.point(edges.get(2 * i)));
+    for (int i = 0; i < starts.length; i++) {
+      number[starts[i]] = edges.get(2 * i);
+      place[edges.get(2 * i)] = starts[i];
+    }
+    for (int i = 0; i < starts.length; i++) {
+      // an outline is closed: where an edge ends another starts
+      marks.lay(starts[i], place[edges.get(2 * i + 1)], 2 * i, ConstrainedTriangulation.NO_LINE);
     }
     boolean[] inside = inside(tri);
     for (int t = 0; t < tri.triangleCount(); t++) {

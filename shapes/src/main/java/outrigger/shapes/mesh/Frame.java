@@ -15,7 +15,8 @@ final class Frame {
   private final int[] axis = {0, 1, 2};
   private final int[] sign = {1, 1, 1};
 
-  private Frame() {}
+  /** The axes as they are given. */
+  Frame() {}
 
   /**
    * The frame of some operands.

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import outrigger.shapes.num.Grid;
 import outrigger.shapes.num.Placement;
 import outrigger.shapes.num.ShapeException;
@@ -47,8 +48,19 @@ public final class Mesher {
 
   /** Evaluates a solid by the spatial way, whatever it is. */
   static Mesh spatial(Solid solid) {
-    return new Mesher(solid).framed(
-        (faces, tree) -> Optional.of(Settler.settle(Kernel.evaluate(faces, tree)))).orElseThrow();
+    return rounded(solid).atRest();
+  }
+
+  /** Evaluates a solid by the spatial way and rounds its corners. */
+  static RoundedMesh rounded(Solid solid) {
+    Mesher mesher = new Mesher(solid);
+    Frame frame = Frame.of(mesher.operands, mesher.cutAway);
+    Supplier<Kernel.Rounded> given = () -> Kernel.evaluate(mesher.faces(new Frame()), mesher.tree);
+    try {
+      return RoundedMesh.of(Kernel.evaluate(mesher.faces(frame), mesher.tree), frame, given);
+    } catch (ShapeException refusal) {
+      return RoundedMesh.of(given.get(), new Frame(), given);
+    }
   }
 
   /**
@@ -63,26 +75,24 @@ public final class Mesher {
   }
 
   private static Optional<Mesh> spatialIfAny(Solid solid) {
-    return new Mesher(solid).framed((faces, tree) -> Settler.settleAny(Kernel.evaluateAny(faces, tree)));
+    Mesher mesher = new Mesher(solid);
+    Frame frame = Frame.of(mesher.operands, mesher.cutAway);
+    try {
+      return mesher.settledIn(frame).map(frame::out);
+    } catch (ShapeException refusal) {
+      return mesher.settledIn(new Frame());
+    }
   }
 
-  /** Evaluates all operands together. */
-  private interface Evaluation {
-    Optional<Mesh> of(Faces faces, Membership.Tree tree);
+  private Optional<Mesh> settledIn(Frame frame) {
+    return Settler.settleAny(Kernel.evaluateAny(faces(frame), tree));
   }
 
   /** In the operands' own frame; where that is refused, once more as they are given, so that places are told right. */
-  private Optional<Mesh> framed(Evaluation evaluation) {
-    Frame frame = Frame.of(operands, cutAway);
+  private Faces faces(Frame frame) {
     Faces faces = new Faces();
     operands.forEach(p -> faces.add(frame.in(p)));
-    try {
-      return evaluation.of(faces, tree).map(frame::out);
-    } catch (ShapeException refusal) {
-      Faces given = new Faces();
-      operands.forEach(given::add);
-      return evaluation.of(given, tree);
-    }
+    return faces;
   }
 
   /** Adds an expression's operands and nodes; returns its node. */

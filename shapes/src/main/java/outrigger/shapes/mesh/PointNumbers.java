@@ -3,11 +3,14 @@ package outrigger.shapes.mesh;
 import java.util.Arrays;
 import outrigger.shapes.exact.ExactPoint;
 
-/** Numbers points from 0, equal ones alike, by an open-addressed table that is emptied without being swept. */
+/**
+ * Numbers points from 0, equal ones alike, by an open-addressed table that is emptied without being swept. A slot holds a
+ * point's hash beside its number, so that most others are told apart without being fetched.
+ */
 final class PointNumbers {
   private ExactPoint[] points = new ExactPoint[64];
   private int[] slotOf = new int[64];
-  private int[] slots = new int[256];
+  private long[] slots = new long[256];
   private int size;
 
   int size() {
@@ -29,10 +32,12 @@ final class PointNumbers {
 
   /** Number of a point; that of a new one is the size before. */
   int number(ExactPoint p) {
-    int slot = p.hashCode() & slots.length - 1;
+    int hash = p.hashCode();
+    int slot = hash & slots.length - 1;
     while (slots[slot] != 0) {
-      if (points[slots[slot] - 1].equals(p)) {
-        return slots[slot] - 1;
+      int number = (int) slots[slot] - 1;
+      if ((int) (slots[slot] >> 32) == hash && points[number].equals(p)) {
+        return number;
       }
       slot = slot + 1 & slots.length - 1;
     }
@@ -42,21 +47,23 @@ final class PointNumbers {
     }
     points[size] = p;
     slotOf[size] = slot;
-    slots[slot] = ++size;
+    slots[slot] = (long) hash << 32 | ++size;
     return size - 1;
   }
 
   private void grow() {
     points = Arrays.copyOf(points, 2 * size);
     slotOf = Arrays.copyOf(slotOf, 2 * size);
-    slots = new int[8 * size];
+    long[] before = slots;
+    slots = new long[2 * before.length];
     for (int i = 0; i < size; i++) {
-      int slot = points[i].hashCode() & slots.length - 1;
+      long entry = before[slotOf[i]];
+      int slot = (int) (entry >> 32) & slots.length - 1;
       while (slots[slot] != 0) {
         slot = slot + 1 & slots.length - 1;
       }
       slotOf[i] = slot;
-      slots[slot] = i + 1;
+      slots[slot] = entry;
     }
   }
 }

@@ -66,6 +66,16 @@ final class Settler {
     return faults.isNone() || faults.areTouches() ? Parting.part(mesh, faults.touching()) : Optional.empty();
   }
 
+  /** The mesh that {@link #settle} makes of facets if rounding made none of them meet; empty where it is known that it did. */
+  static Optional<Mesh> untried(Kernel.Rounded facets) {
+    int[] corners = withoutCollapsed(facets);
+    if (corners.length == 0) {
+      return Optional.empty();
+    }
+    Mesh mesh = Mesh.of(facets.xyz(), corners);
+    return fellTogether(facets, mesh) ? Optional.empty() : isRounded(facets) ? withoutSlivers(mesh) : Optional.of(mesh);
+  }
+
   private static boolean isRounded(Kernel.Rounded facets) {
     for (boolean moved : facets.moved()) {
       if (moved) {

@@ -53,6 +53,12 @@ final class ReferencePart {
     return Settler.settle(evaluate());
   }
 
+  /** The part evaluated by the spatial way, to be proven before it is looked at whether rounding made facets meet. */
+  RoundedMesh rounded() {
+    Kernel.Rounded facets = evaluate();
+    return RoundedMesh.of(facets, new Frame(), () -> facets);
+  }
+
   /** Whether all operands are prisms along one axis, so that the planar way applies. */
   boolean isPlanar() {
     return lines.stream().noneMatch(l -> l.kind == 'M')
