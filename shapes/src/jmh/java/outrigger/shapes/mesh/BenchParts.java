@@ -48,8 +48,8 @@ final class BenchParts {
   }
 
   /** Everything from operands to the bytes of the file, the proof included. */
-  static byte[] bytes(RoundedMesh mesh) {
-    return StlWriter.bytes(Proof.of(mesh).proven().orElseThrow(), "benchmark");
+  static byte[] bytes(ReferencePart part) {
+    return StlWriter.bytes(Proof.of(part::mesh).proven().orElseThrow(), "benchmark");
   }
 
   static byte[] bytes(Mesh mesh) {

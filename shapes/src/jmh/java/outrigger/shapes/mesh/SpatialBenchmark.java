@@ -38,6 +38,6 @@ public class SpatialBenchmark {
 
   @Benchmark
   public byte[] toBytes() {
-    return BenchParts.bytes(read.rounded());
+    return BenchParts.bytes(read);
   }
 }

@@ -1,11 +1,13 @@
 package outrigger.shapes.check;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.mesh.Mesher;
-import outrigger.shapes.mesh.RoundedMesh;
 import outrigger.shapes.num.Grid;
 import outrigger.shapes.solid.Solid;
 
@@ -51,16 +53,17 @@ public final class Proof {
    * @throws java.util.concurrent.CancellationException if the thread is interrupted
    */
   public static Verdict of(Solid solid) {
-    return of(RoundedMesh.of(solid));
+    return of(isSound -> Mesher.mesh(solid, isSound));
   }
 
-  /**
-   * Judges a mesh as it was rounded and, only where that is not sound, the one at rest.
-   *
-   * @throws outrigger.shapes.num.ShapeException as {@link RoundedMesh#atRest} does
-   */
-  public static Verdict of(RoundedMesh rounded) {
-    return rounded.asIs().flatMap(Proof::ifSound).orElseGet(() -> judge(rounded.atRest()));
+  /** Judges a mesh that is made by one who shows what comes of it on the way, as {@link Mesher#mesh(Solid, Predicate)}. */
+  public static Verdict of(Function<Predicate<Mesh>, Mesh> maker) {
+    List<Verdict> sound = new ArrayList<>();
+    Mesh mesh = maker.apply(shown -> {
+      ifSound(shown).ifPresent(sound::add);
+      return !sound.isEmpty();
+    });
+    return sound.isEmpty() ? judge(mesh) : sound.get(0);
   }
 
   private static Optional<Verdict> ifSound(Mesh mesh) {

@@ -50,8 +50,12 @@ final class Kernel {
     return finish(outline, false);
   }
 
-  /** Makes one solid of facets that cross and overlap: all that they wind round, without facets if that is nothing. */
-  static Rounded resolve(int[] xyz, int[] corners) {
+  /**
+   * Makes one solid of facets that cross and overlap: all that they wind round, without facets if that is nothing.
+   *
+   * @param moved of each facet whether it may meet others otherwise than in common corners and edges; two that may not do not
+   */
+  static Rounded resolve(int[] xyz, int[] corners, boolean[] moved) {
     Faces faces = new Faces();
     faces.addSoup(xyz, corners);
     Membership.Tree tree = new Membership.Tree();
@@ -63,7 +67,7 @@ final class Kernel {
     Hiding hiding = new Hiding(faces, boxes, tree, convex, true);
     Locator locator = new Locator(faces, boxTree, convex, hiding);
     Contacts contacts = new Contacts(faces);
-    Untouched.of(faces, boxTree, xyz, contacts).outline(locator, outline);
+    Untouched.of(faces, boxTree, boxes, xyz, moved, contacts).outline(locator, outline);
     Arranger arranger = Arranger.ofSoup(faces, boxTree, boxes, convex, hiding, contacts);
     addSheets(faces, arranger, new Walker(locator, hiding, tree, 1), outline);
     return finish(outline, true);

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
+import java.util.function.Predicate;
 import outrigger.shapes.num.Grid;
 import outrigger.shapes.num.Placement;
 import outrigger.shapes.num.ShapeException;
@@ -43,24 +43,28 @@ public final class Mesher {
    * @throws java.util.concurrent.CancellationException if the thread is interrupted
    */
   public static Mesh mesh(Solid solid) {
-    return PlanarWay.mesh(solid).orElseGet(() -> spatial(solid));
+    return mesh(solid, mesh -> false);
+  }
+
+  /**
+   * The same, for a caller who proves the mesh. Rounding seldom makes facets meet, and a proof finds that out on the way: so
+   * that it need not be looked for, meshes are first shown to the caller.
+   *
+   * @param isSound asked, once or more, whether a mesh is known to be sound; the one it says so of is the result. False may
+   *     mean that it is not known
+   */
+  public static Mesh mesh(Solid solid, Predicate<Mesh> isSound) {
+    return PlanarWay.mesh(solid).orElseGet(() -> spatial(solid, isSound));
   }
 
   /** Evaluates a solid by the spatial way, whatever it is. */
   static Mesh spatial(Solid solid) {
-    return rounded(solid).atRest();
+    return spatial(solid, mesh -> false);
   }
 
-  /** Evaluates a solid by the spatial way and rounds its corners. */
-  static RoundedMesh rounded(Solid solid) {
-    Mesher mesher = new Mesher(solid);
-    Frame frame = Frame.of(mesher.operands, mesher.cutAway);
-    Supplier<Kernel.Rounded> given = () -> Kernel.evaluate(mesher.faces(new Frame()), mesher.tree);
-    try {
-      return RoundedMesh.of(Kernel.evaluate(mesher.faces(frame), mesher.tree), frame, given);
-    } catch (ShapeException refusal) {
-      return RoundedMesh.of(given.get(), new Frame(), given);
-    }
+  private static Mesh spatial(Solid solid, Predicate<Mesh> isSound) {
+    return new Mesher(solid).framed((faces, tree, frame) -> Optional.of(
+        Settler.settle(Kernel.evaluate(faces, tree), frame, isSound))).orElseThrow();
   }
 
   /**
@@ -71,24 +75,25 @@ public final class Mesher {
    */
   public static Optional<Mesh> meshIfAny(Solid solid) {
     Optional<Mesh> planar = PlanarWay.mesh(solid);
-    return planar.isPresent() ? planar : spatialIfAny(solid);
+    return planar.isPresent() ? planar : new Mesher(solid).framed(
+        (faces, tree, frame) -> Settler.settleAny(Kernel.evaluateAny(faces, tree), frame, mesh -> false));
   }
 
-  private static Optional<Mesh> spatialIfAny(Solid solid) {
-    Mesher mesher = new Mesher(solid);
-    Frame frame = Frame.of(mesher.operands, mesher.cutAway);
-    try {
-      return mesher.settledIn(frame).map(frame::out);
-    } catch (ShapeException refusal) {
-      return mesher.settledIn(new Frame());
-    }
-  }
-
-  private Optional<Mesh> settledIn(Frame frame) {
-    return Settler.settleAny(Kernel.evaluateAny(faces(frame), tree));
+  /** Evaluates all operands together, in a frame that they are in. */
+  private interface Evaluation {
+    Optional<Mesh> of(Faces faces, Membership.Tree tree, Frame frame);
   }
 
   /** In the operands' own frame; where that is refused, once more as they are given, so that places are told right. */
+  private Optional<Mesh> framed(Evaluation evaluation) {
+    Frame frame = Frame.of(operands, cutAway);
+    try {
+      return evaluation.of(faces(frame), tree, frame);
+    } catch (ShapeException refusal) {
+      return evaluation.of(faces(new Frame()), tree, new Frame());
+    }
+  }
+
   private Faces faces(Frame frame) {
     Faces faces = new Faces();
     operands.forEach(p -> faces.add(frame.in(p)));
@@ -169,7 +174,8 @@ public final class Mesher {
     }
     int[] corners = p.mirrors() ? Frame.reversed(mesh.corners()) : mesh.corners();
     Frame frame = Frame.of(List.of(polyhedron(xyz, corners)), List.of(false));
-    Mesh settled = frame.out(Settler.settle(frame.in(new Kernel.Rounded(xyz, corners, allMoved(mesh.vertexCount())))));
+    Mesh settled = Settler.settle(frame.in(new Kernel.Rounded(xyz, corners, allMoved(mesh.vertexCount()))), frame,
+        made -> false);
     return polyhedron(settled.xyz(), settled.corners());
   }
 

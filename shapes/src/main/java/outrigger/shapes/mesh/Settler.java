@@ -2,7 +2,7 @@ package outrigger.shapes.mesh;
 
 import java.util.Arrays;
 import java.util.Optional;
-import java.util.Set;
+import java.util.function.Predicate;
 import outrigger.shapes.num.ShapeException;
 
 /**
@@ -17,16 +17,39 @@ final class Settler {
   /** Times the facets' corners there were at first, and some more for small parts, beyond which passes are given up. */
   private static final int GROWTH = 3;
   private static final int ROOM = 1_000;
+  /**
+   * Corners above which the first look is at the facets that were rounded, and only the second at whether all are sound:
+   * there a proof in vain costs more. Any number would do.
+   */
+  private static final int MANY = 60_000;
 
-  private Settler() {}
+  private final Kernel.Rounded given;
+  private final Frame frame;
+  private final Predicate<Mesh> isSound;
+  private boolean lookedForTouch;
+  /** The mesh last shown. */
+  private Optional<Mesh> shown = Optional.empty();
+
+  private Settler(Kernel.Rounded given, Frame frame, Predicate<Mesh> isSound) {
+    this.given = given;
+    this.frame = frame;
+    this.isSound = isSound;
+  }
+
+  /** As below, in the axes as they are given and with nobody to say that a mesh is sound. */
+  static Mesh settle(Kernel.Rounded facets) {
+    return settle(facets, new Frame(), mesh -> false);
+  }
 
   /**
    * A mesh in which no facet meets another but at common corners and edges, unless it did before it was rounded.
    *
+   * @param frame the frame that the facets are in; the mesh is brought back to the axes given
+   * @param isSound whether such a mesh is known to be one in which facets meet only so; false may mean that nobody knows
    * @throws ShapeException if the passes do not settle it, or nothing thick enough is left
    */
-  static Mesh settle(Kernel.Rounded facets) {
-    return settleAny(facets).orElseThrow(() -> new ShapeException(
+  static Mesh settle(Kernel.Rounded facets, Frame frame, Predicate<Mesh> isSound) {
+    return settleAny(facets, frame, isSound).orElseThrow(() -> new ShapeException(
         "what is left of the solid is thinner than the grid of 61 nm", "Check the sizes and places of what is cut."));
   }
 
@@ -35,45 +58,74 @@ final class Settler {
    *
    * @throws ShapeException if the passes do not settle it
    */
-  static Optional<Mesh> settleAny(Kernel.Rounded facets) {
-    Kernel.Rounded now = facets;
+  static Optional<Mesh> settleAny(Kernel.Rounded facets, Frame frame, Predicate<Mesh> isSound) {
+    return new Settler(facets, frame, isSound).settle();
+  }
+
+  private Optional<Mesh> settle() {
+    Kernel.Rounded now = given;
     for (int pass = 0;; pass++) {
       int[] corners = withoutCollapsed(now);
       if (corners.length == 0) {
         return Optional.empty();
       }
       Mesh mesh = Mesh.of(now.xyz(), corners);
-      Faults faults = Faults.firstOf(mesh, movedFacets(now, corners));
-      if (!faults.isNone() && (pass == PASSES || corners.length > GROWTH * facets.corners().length + ROOM)) {
+      boolean whole = pass > 0 || !fellTogether(now, mesh);
+      if (pass == 0 && whole && corners.length <= MANY && isSound(mesh)) {
+        return shown;
+      }
+      boolean[] moved = movedFacets(now, corners);
+      Faults faults = Faults.firstOf(mesh, moved);
+      if (faults.isNone()) {
+        Optional<Kernel.Rounded> parted = pass == 0 && whole || pass == PASSES || isSound(mesh) ? Optional.empty() : parted(mesh);
+        if (parted.isEmpty()) {
+          return finished(mesh);
+        }
+        now = parted.get();
+      } else if (pass == PASSES || corners.length > GROWTH * given.corners().length + ROOM) {
+        checkTouch();
         throw unsettled(mesh, faults.vertex());
+      } else {
+        now = resolved(mesh, moved);
       }
-      boolean rests = faults.isNone() && (pass == PASSES || pass == 0 && !fellTogether(now, mesh));
-      Optional<Kernel.Rounded> next = rests ? Optional.empty() : faults.isNone() ? parted(mesh)
-          : Optional.of(Kernel.resolve(mesh.xyz(), withArea(mesh.xyz(), mesh.corners())));
-      if (next.isEmpty()) {
-        return pass == 0 && !isRounded(facets) ? Optional.of(mesh) : withoutSlivers(mesh);
-      }
-      if (pass == 0) {
-        checkTouch(facets);
-      }
-      now = next.get();
     }
+  }
+
+  private boolean isSound(Mesh mesh) {
+    shown = finished(mesh);
+    return shown.filter(isSound).isPresent();
+  }
+
+  /** The mesh as it is handed on. Nothing that was not rounded is thinner than the grid. */
+  private Optional<Mesh> finished(Mesh mesh) {
+    return (isRounded(given) ? withoutSlivers(mesh) : Optional.of(mesh)).map(frame::out);
   }
 
   /** The mesh with its touches parted; nothing where there are none or they cannot be. */
-  private static Optional<Kernel.Rounded> parted(Mesh mesh) {
+  private Optional<Kernel.Rounded> parted(Mesh mesh) {
     Faults faults = Faults.of(mesh);
-    return faults.isNone() || faults.areTouches() ? Parting.part(mesh, faults.touching()) : Optional.empty();
+    Optional<Kernel.Rounded> parted = faults.isNone() || faults.areTouches() ? Parting.part(mesh, faults.touching())
+        : Optional.empty();
+    if (parted.isPresent()) {
+      checkTouch();
+    }
+    return parted;
   }
 
-  /** The mesh that {@link #settle} makes of facets if rounding made none of them meet; empty where it is known that it did. */
-  static Optional<Mesh> untried(Kernel.Rounded facets) {
-    int[] corners = withoutCollapsed(facets);
-    if (corners.length == 0) {
-      return Optional.empty();
+  /** Resolved again, without the facets that have no area. */
+  private static Kernel.Rounded resolved(Mesh mesh, boolean[] moved) {
+    int[] xyz = mesh.xyz();
+    int[] corners = mesh.corners();
+    int[] kept = new int[corners.length];
+    boolean[] keptMoved = new boolean[moved.length];
+    int n = 0;
+    for (int f = 0; f < moved.length; f++) {
+      if (Faults.hasArea(xyz, corners, 3 * f)) {
+        System.arraycopy(corners, 3 * f, kept, 3 * n, 3);
+        keptMoved[n++] = moved[f];
+      }
     }
-    Mesh mesh = Mesh.of(facets.xyz(), corners);
-    return fellTogether(facets, mesh) ? Optional.empty() : isRounded(facets) ? withoutSlivers(mesh) : Optional.of(mesh);
+    return Kernel.resolve(xyz, Arrays.copyOf(kept, 3 * n), Arrays.copyOf(keptMoved, n));
   }
 
   private static boolean isRounded(Kernel.Rounded facets) {
@@ -91,10 +143,12 @@ final class Settler {
         : Optional.of(Mesh.of(mesh.xyz(), corners));
   }
 
-  private static void checkTouch(Kernel.Rounded facets) {
-    int v = ExactTouch.find(facets);
+  /** What touched before it was rounded is refused, not parted. */
+  private void checkTouch() {
+    int v = lookedForTouch ? -1 : ExactTouch.find(given);
+    lookedForTouch = true;
     if (v >= 0) {
-      throw new ShapeException("parts touch only at a point or along a line here, near " + Place.of(facets.xyz(), v).mm()
+      throw new ShapeException("parts touch only at a point or along a line here, near " + Place.of(given.xyz(), v).mm()
           + ", which no print file can say", "Let them overlap by a tenth of a millimetre there, or move them apart.");
     }
   }
@@ -140,17 +194,5 @@ final class Settler {
 
   private static boolean same(int[] xyz, int v, int w) {
     return Arrays.equals(xyz, 3 * v, 3 * v + 3, xyz, 3 * w, 3 * w + 3);
-  }
-
-  private static int[] withArea(int[] xyz, int[] corners) {
-    int[] kept = new int[corners.length];
-    int n = 0;
-    for (int i = 0; i < corners.length; i += 3) {
-      if (Faults.hasArea(xyz, corners, i)) {
-        System.arraycopy(corners, i, kept, n, 3);
-        n += 3;
-      }
-    }
-    return Arrays.copyOf(kept, n);
   }
 }

@@ -13,6 +13,8 @@ import outrigger.shapes.exact.FacetContact;
  * that hang together whether they bound what is wound round, from which side, or not.
  */
 final class Untouched {
+  private static final int[][] WEIGHTS = {{1, 1, 1}, {1, 2, 3}, {5, 3, 1}, {2, 7, 11}, {13, 29, 17}, {97, 89, 83}};
+
   private final Faces faces;
   private final Contacts contacts;
   private int[] queue = new int[16];
@@ -22,22 +24,38 @@ final class Untouched {
     this.contacts = contacts;
   }
 
-  /** Marks all facets of a soup that need a sheet, and links the others. */
-  static Untouched of(Faces faces, BoxTree tree, int[] xyz, Contacts contacts) {
+  /**
+   * Marks all facets of a soup that need a sheet, and links the others.
+   *
+   * @param boxes the boxes of the facets
+   * @param moved of each facet whether it may meet others improperly; two that may not do not
+   */
+  static Untouched of(Faces faces, BoxTree tree, int[] boxes, int[] xyz, boolean[] moved, Contacts contacts) {
     Untouched untouched = new Untouched(faces, contacts);
-    tree.selfPairs((f, g) -> {
-      Interrupt.check();
-      int[] a = faces.face(f).from;
-      int[] b = faces.face(g).from;
-      if (FacetContact.improper(xyz, a[0], a[1], a[2], b[0], b[1], b[2])) {
-        contacts.mark(f);
-        contacts.mark(g);
+    for (int f = 0; f < moved.length; f++) {
+      if (moved[f]) {
+        Interrupt.check();
+        int facet = f;
+        int b = 6 * f;
+        tree.forEachOverlap(boxes[b], boxes[b + 1], boxes[b + 2], boxes[b + 3], boxes[b + 4], boxes[b + 5], g -> {
+          if (g > facet || g < facet && !moved[g]) {
+            untouched.meet(facet, g, xyz);
+          }
+        });
       }
-      return true;
-    });
+    }
     untouched.link();
     untouched.spread();
     return untouched;
+  }
+
+  private void meet(int f, int g, int[] xyz) {
+    int[] a = faces.face(f).from;
+    int[] b = faces.face(g).from;
+    if (FacetContact.improper(xyz, a[0], a[1], a[2], b[0], b[1], b[2])) {
+      contacts.mark(f);
+      contacts.mark(g);
+    }
   }
 
   /** Links facets over edges that two have; those at any other edge are touched. */
@@ -89,10 +107,21 @@ final class Untouched {
 
   /** Whether a facet bounds what is wound round as it is (1), turned over (-1) or not at all (0). */
   private int way(int f, Locator locator) {
+    for (int[] weight : WEIGHTS) {
+      try {
+        return way(f, weight, locator);
+      } catch (Locator.OnFace chance) {
+        // another facet touches this one there: the next weights give another point
+      }
+    }
+    throw new IllegalStateException("every point tried on a facet lies on another");
+  }
+
+  private int way(int f, int[] weight, Locator locator) {
     Face face = faces.face(f);
     int[] sides = new int[2];
-    locator.look(ExactPoint.mean(faces.point(face.from[0]), 1, faces.point(face.from[1]), 1,
-        faces.point(face.from[2]), 1), face.plane).replay((operand, above, below) -> {
+    locator.look(ExactPoint.mean(faces.point(face.from[0]), weight[0], faces.point(face.from[1]), weight[1],
+        faces.point(face.from[2]), weight[2]), face.plane).replay((operand, above, below) -> {
           sides[0] += above;
           sides[1] += below;
         }, 1);

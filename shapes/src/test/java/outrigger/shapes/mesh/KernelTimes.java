@@ -28,7 +28,7 @@ final class KernelTimes {
     for (String name : args.length > 0 ? args : PARTS) {
       ReferencePart part = name.endsWith(".ops") ? ReferencePart.of(Files.readString(Path.of(name)))
           : ReferencePart.named(name);
-      time(name, "spatial", part::rounded, Proof::of);
+      time(name, "spatial", () -> part, p -> Proof.of(p::mesh));
       if (part.isPlanar()) {
         time(name, "planar", part::planarMesh, Proof::judge);
       }

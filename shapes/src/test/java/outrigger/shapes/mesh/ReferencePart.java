@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 
 /**
  * A part written as lines of text, one node a line: prisms (P), polyhedra of facets (M), all together (U), the first less
@@ -53,10 +54,9 @@ final class ReferencePart {
     return Settler.settle(evaluate());
   }
 
-  /** The part evaluated by the spatial way, to be proven before it is looked at whether rounding made facets meet. */
-  RoundedMesh rounded() {
-    Kernel.Rounded facets = evaluate();
-    return RoundedMesh.of(facets, new Frame(), () -> facets);
+  /** The same, shown on the way to one who may know that it is sound. */
+  Mesh mesh(Predicate<Mesh> isSound) {
+    return Settler.settle(evaluate(), new Frame(), isSound);
   }
 
   /** Whether all operands are prisms along one axis, so that the planar way applies. */
