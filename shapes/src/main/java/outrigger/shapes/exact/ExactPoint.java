@@ -267,6 +267,9 @@ public final class ExactPoint {
 
   /** Order of two points along an axis. */
   public static int compare(ExactPoint p, ExactPoint q, int axis) {
+    if (p == q) {
+      return 0;
+    }
     if (p.onGrid && q.onGrid) {
       Level.WORDS.note();
       return Long.compare(p.grid(axis), q.grid(axis));

@@ -48,14 +48,20 @@ public final class Plane {
     return new Plane(nx / g, ny / g, nz / g, ax, ay, az);
   }
 
-  /** Greatest common divisor of two numbers, neither negative. */
+  /** Greatest common divisor of two numbers, neither negative: by shifts, which are faster than divisions. */
   static long gcd(long p, long q) {
-    while (q != 0) {
-      long r = p % q;
-      p = q;
-      q = r;
+    if (p == 0 || q == 0) {
+      return p | q;
     }
-    return p;
+    int twos = Long.numberOfTrailingZeros(p | q);
+    long a = p >> Long.numberOfTrailingZeros(p);
+    long b = q >> Long.numberOfTrailingZeros(q);
+    while (a != b && a != 1 && b != 1) {
+      long gap = a - b;
+      b = Math.min(a, b);
+      a = Math.abs(gap) >> Long.numberOfTrailingZeros(gap);
+    }
+    return Math.min(a, b) << twos;
   }
 
   /** Component of the normal along axis 0, 1 or 2. */

@@ -94,44 +94,56 @@ final class Outline {
     Links links = new Links(points.size());
     groups.sort();
     for (int i = 0; i < groups.size(); i++) {
-      links.load(byGroup[groups.get(i)]);
-      markBends(groups.get(i), links);
+      IntList edges = byGroup[groups.get(i)];
+      if (!bendsThroughout(edges)) {
+        links.load(edges);
+        markBends(groups.get(i), links);
+      }
     }
     for (int i = 0; i < groups.size(); i++) {
       int g = groups.get(i);
-      links.load(byGroup[g]);
-      byGroup[g] = straightened(byGroup[g], links);
+      if (!bendsThroughout(byGroup[g])) {
+        links.load(byGroup[g]);
+        byGroup[g] = straightened(byGroup[g], links);
+      }
     }
     new EdgeMatcher(this, soup).match();
   }
 
-  /** The vertices before and after each vertex of one group's outline. */
+  /** The vertices before and after each vertex of one group's outline, side by side: they are asked for together. */
   private static final class Links {
-    final int[] before;
-    final int[] after;
-    final int[] ins;
-    final int[] outs;
+    private final int[] links;
 
     Links(int n) {
-      before = new int[n];
-      after = new int[n];
-      ins = new int[n];
-      outs = new int[n];
+      links = new int[4 * n];
     }
 
     void load(IntList edges) {
       for (int i = 0; i < edges.size(); i++) {
-        ins[edges.get(i)] = 0;
-        outs[edges.get(i)] = 0;
+        links[4 * edges.get(i)] = 0;
+        links[4 * edges.get(i) + 1] = 0;
       }
       for (int i = 0; i < edges.size(); i += 2) {
         int a = edges.get(i);
         int b = edges.get(i + 1);
-        after[a] = b;
-        outs[a]++;
-        before[b] = a;
-        ins[b]++;
+        links[4 * a]++;
+        links[4 * a + 3] = b;
+        links[4 * b + 1]++;
+        links[4 * b + 2] = a;
       }
+    }
+
+    /** Whether one edge comes in at a vertex and one goes out. */
+    boolean isPassed(int v) {
+      return links[4 * v] == 1 && links[4 * v + 1] == 1;
+    }
+
+    int before(int v) {
+      return links[4 * v + 2];
+    }
+
+    int after(int v) {
+      return links[4 * v + 3];
     }
   }
 
@@ -143,10 +155,19 @@ final class Outline {
     for (int i = 0; i < edges.size(); i += 2) {
       int a = edges.get(i);
       if (!bends[a]) {
-        bends[a] = links.ins[a] != 1 || links.outs[a] != 1
-            || ExactPoint.turn(point(links.before[a]), point(a), point(links.after[a]), u, v) != 0;
+        bends[a] = !links.isPassed(a)
+            || ExactPoint.turn(point(links.before(a)), point(a), point(links.after(a)), u, v) != 0;
       }
     }
+  }
+
+  private boolean bendsThroughout(IntList edges) {
+    for (int i = 0; i < edges.size(); i += 2) {
+      if (!bends[edges.get(i)]) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private IntList straightened(IntList edges, Links links) {
@@ -155,7 +176,7 @@ final class Outline {
       if (bends[edges.get(i)]) {
         int to = edges.get(i + 1);
         while (!bends[to]) {
-          to = links.after[to];
+          to = links.after(to);
         }
         result.add(edges.get(i));
         result.add(to);

@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import outrigger.shapes.exact.Plane;
 
-/** Numbers planes from 0, equal ones alike, by an open-addressed table. */
+/**
+ * Numbers planes from 0, equal ones alike, by an open-addressed table. A slot holds a plane's hash beside its number, so that
+ * most others are told apart without being fetched.
+ */
 final class PlaneNumbers {
   private final List<Plane> planes = new ArrayList<>();
-  /** Number and one, 0 where free; never more than half full. */
-  private int[] slots = new int[64];
+  /** Hash, and number and one; 0 where free. Never more than half full. */
+  private long[] slots = new long[64];
 
   int size() {
     return planes.size();
@@ -20,31 +23,32 @@ final class PlaneNumbers {
 
   /** Number of a plane; that of a new one is the size before. */
   int number(Plane plane) {
-    int slot = slot(plane);
-    if (slots[slot] == 0) {
-      planes.add(plane);
-      slots[slot] = planes.size();
-      if (2 * planes.size() > slots.length) {
-        grow();
+    int hash = plane.hashCode();
+    int slot = hash & slots.length - 1;
+    while (slots[slot] != 0) {
+      int number = (int) slots[slot] - 1;
+      if ((int) (slots[slot] >> 32) == hash && planes.get(number).equals(plane)) {
+        return number;
       }
-      return planes.size() - 1;
+      slot = slot + 1 & slots.length - 1;
     }
-    return slots[slot] - 1;
-  }
-
-  private int slot(Plane plane) {
-    int mask = slots.length - 1;
-    int slot = plane.hashCode() & mask;
-    while (slots[slot] != 0 && !planes.get(slots[slot] - 1).equals(plane)) {
-      slot = slot + 1 & mask;
+    planes.add(plane);
+    slots[slot] = (long) hash << 32 | planes.size();
+    if (2 * planes.size() > slots.length) {
+      grow();
     }
-    return slot;
+    return planes.size() - 1;
   }
 
   private void grow() {
-    slots = new int[2 * slots.length];
-    for (int i = 0; i < planes.size(); i++) {
-      slots[slot(planes.get(i))] = i + 1;
+    long[] before = slots;
+    slots = new long[2 * before.length];
+    for (long entry : before) {
+      int slot = (int) (entry >> 32) & slots.length - 1;
+      while (entry != 0 && slots[slot] != 0) {
+        slot = slot + 1 & slots.length - 1;
+      }
+      slots[slot] = entry == 0 ? slots[slot] : entry;
     }
   }
 }

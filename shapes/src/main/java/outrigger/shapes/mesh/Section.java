@@ -31,12 +31,16 @@ final class Section {
     this.axis = axis;
     this.places = places;
     if (places.size() == 2) {
-      if (ExactPoint.compare(places.get(0).at, places.get(1).at, axis) > 0) {
+      if (compare(places.get(0), places.get(1)) > 0) {
         places.add(places.remove(0));
       }
     } else {
-      places.sort((p, q) -> ExactPoint.compare(p.at, q.at, axis));
+      places.sort(this::compare);
     }
+  }
+
+  private int compare(Place p, Place q) {
+    return ExactPoint.compare(p.at, q.at, axis);
   }
 
   /** The lowest place. */
