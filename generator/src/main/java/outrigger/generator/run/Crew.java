@@ -45,7 +45,8 @@ final class Crew {
     }
   }
 
-  private static RuntimeException rethrown(Throwable cause) {
+  /** What a task threw, to be thrown on. */
+  static RuntimeException rethrown(Throwable cause) {
     if (cause instanceof Error error) {
       throw error;
     }

@@ -14,7 +14,7 @@ import outrigger.shapes.print.Workers;
 import outrigger.shapes.stl.StlWriter;
 
 /** A part to be meshed, proven and turned into the bytes of its file. */
-record Job(Draft draft, Part part, Workers workers) {
+record Job(Drawn drawn, Draft draft, Part part, Workers workers) {
 
   /** What came of it: exactly one of the three. */
   record Outcome(Optional<Made> made, Optional<UnsoundException.Unsound> unsound, Optional<Fault> fault) {
@@ -37,7 +37,7 @@ record Job(Draft draft, Part part, Workers workers) {
 
   Outcome finish() {
     try {
-      return judged(Proof.of(part.solid()));
+      return judged(drawn.proof(part));
     } catch (ShapeException e) {
       Fault fault = Refused.by(e).fault(name(), draft.request().values());
       return Outcome.fault(FaultList.atPart(fault, draft.request().where()));

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import outrigger.generator.accessory.body.BodyMountParams;
@@ -31,9 +30,6 @@ import outrigger.generator.truck.Point;
 import outrigger.generator.truck.TruckParams;
 import outrigger.presets.Material;
 import outrigger.shapes.check.Measures;
-import outrigger.shapes.check.Proof;
-import outrigger.shapes.mesh.Mesh;
-import outrigger.shapes.mesh.Mesher;
 import outrigger.shapes.num.Placement;
 
 /** Works out how a truck stands. */
@@ -46,24 +42,24 @@ final class Stand {
   private static final double GRAVITY = 9.80665;
   private static final double PER_THOUSAND = 1000;
 
-  private final Plan plan;
   private final TruckFit fit;
+  private final Drawn drawn;
   private final Placing placing;
   private final List<Laid> laid;
   private final Map<String, Placed> parts;
   private final Scene scene;
   private final Material material;
-  private final Map<String, Mesh> meshes = new ConcurrentHashMap<>();
 
-  Stand(Plan plan, TruckFit fit, List<Draft> drafts, HardwareList hardware, List<Laid> laid) {
-    this.plan = plan;
+  Stand(TruckFit fit, Drawn drawn, HardwareList hardware, List<Laid> laid) {
+    Plan plan = drawn.plan();
     this.fit = fit;
-    this.placing = new Placing(plan, fit, drafts);
+    this.drawn = drawn;
+    this.placing = new Placing(plan, fit, drawn.drafts());
     this.laid = laid;
     this.parts = placing.placed().stream().collect(Collectors.toMap(Placed::name, Function.identity()));
     this.scene = Scene.of(fit.truck(), placing.placed(), hardware.screws().joints(), laid, plan.shelf());
     this.material = plan.material().orElseGet(() -> plan.shelf().get(Material.class, PLA));
-    placing.placed().parallelStream().forEach(part -> meshes.put(part.name(), Mesher.mesh(part.part().solid())));
+    placing.placed().parallelStream().forEach(part -> drawn.proof(part.part()));
   }
 
   Standing standing() {
@@ -77,7 +73,7 @@ final class Stand {
 
   private Map<String, Meshed> meshed() {
     return placing.placed().stream().collect(Collectors.toMap(Placed::name,
-        part -> new Meshed(meshes.get(part.name()), part.pose())));
+        part -> new Meshed(drawn.mesh(part.part()), part.pose())));
   }
 
   private List<Mass> masses() {
@@ -92,7 +88,7 @@ final class Stand {
     }
     // What is glued into the body is weighed with it.
     for (Placed part : placing.placed().stream().filter(p -> !(p.record() instanceof BodyPadParams)).toList()) {
-      Measures m = Proof.judge(meshes.get(part.name())).measures();
+      Measures m = drawn.proof(part.part()).measures();
       Placement p = part.pose();
       masses.add(new Mass(part.name(), m.volume() / PER_THOUSAND * material.density(),
           new Point(p.x(m.centroidX(), m.centroidY(), m.centroidZ()), p.y(m.centroidX(), m.centroidY(), m.centroidZ()),
@@ -116,7 +112,7 @@ final class Stand {
         post(part).bend(each, strength).ifPresent(bent::add);
       } else if (part.record() instanceof TrayParams tray) {
         double load = laid.stream().filter(item -> item.room().name().equals(part.name())).mapToDouble(this::grams).sum()
-            + Proof.judge(meshes.get(part.name())).measures().volume() / PER_THOUSAND * material.density();
+            + drawn.proof(part.part()).measures().volume() / PER_THOUSAND * material.density();
         Tab.of(part.name(), tray).ifPresent(tab -> bent.add(tab.bend(load * jolt, strength)));
       }
     }
@@ -126,7 +122,7 @@ final class Stand {
   private Post post(Placed part) {
     Map<String, Double> s = part.part().stated();
     double head = s.get("total-height");
-    return new Post(part.name(), meshes.get(part.name()), s.get("flange-height"), head - s.get("pocket-depth"), 0,
+    return new Post(part.name(), drawn.mesh(part.part()), s.get("flange-height"), head - s.get("pocket-depth"), 0,
         s.get("reach"), head);
   }
 }

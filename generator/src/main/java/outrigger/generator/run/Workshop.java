@@ -43,6 +43,8 @@ public final class Workshop {
   private final int threads;
   private final Crew crew;
   private final Progress progress;
+  /** The plan last asked about: what stands on its truck and what is written are the same parts. */
+  private Optional<Drawn> last = Optional.empty();
 
   /** A workshop that uses every core and tells nobody how far it is. */
   public Workshop() {
@@ -93,11 +95,12 @@ public final class Workshop {
    * @throws UnsoundException if a mesh does not pass its proof
    */
   public Batch make(Plan plan) {
-    List<Draft> drafts = drafts(plan);
+    Drawn drawn = drawn(plan);
+    List<Draft> drafts = drawn.drafts();
     List<Job> jobs = new ArrayList<>();
     // Parts are made side by side; a part alone is measured on all threads instead.
     Workers workers = Workers.of(drafts.stream().mapToInt(draft -> draft.parts().size()).sum() == 1 ? threads : 1);
-    drafts.forEach(draft -> draft.parts().forEach(part -> jobs.add(new Job(draft, part, workers))));
+    drafts.forEach(draft -> draft.parts().forEach(part -> jobs.add(new Job(drawn, draft, part, workers))));
     progress.begin(jobs.size());
     return batch(plan, crew.each(jobs, this::finish));
   }
@@ -108,7 +111,7 @@ public final class Workshop {
    * @throws InputException with every fault of the plan, if it has any, or with every joint that no screw suits
    */
   public HardwareList hardware(Plan plan) {
-    return hardware(plan, drafts(plan));
+    return hardware(plan, drawn(plan).drafts());
   }
 
   private static HardwareList hardware(Plan plan, List<Draft> drafts) {
@@ -128,11 +131,19 @@ public final class Workshop {
    *     that finds no place
    */
   public Working working(Plan plan) {
-    List<Draft> drafts = drafts(plan);
+    Drawn drawn = drawn(plan);
+    List<Draft> drafts = drawn.drafts();
     HardwareList hardware = hardware(plan, drafts);
     Arrangement layout = new Rooms(plan, drafts).arrange();
     return new Working(hardware, layout, plan.fit(),
-        plan.fit().map(fit -> new Stand(plan, fit, drafts, hardware, layout.laid()).standing()));
+        plan.fit().map(fit -> new Stand(fit, drawn, hardware, layout.laid()).standing()));
+  }
+
+  private synchronized Drawn drawn(Plan plan) {
+    if (last.isEmpty() || last.get().plan() != plan) {
+      last = Optional.of(new Drawn(plan, drafts(plan)));
+    }
+    return last.get();
   }
 
   private List<Draft> drafts(Plan plan) {
