@@ -12,6 +12,7 @@ import outrigger.generator.joint.Stock;
 import outrigger.generator.magnet.Facing;
 import outrigger.generator.magnet.Hold;
 import outrigger.generator.magnet.HoldParams;
+import outrigger.generator.magnet.Steel;
 import outrigger.generator.param.BadDimension;
 import outrigger.generator.param.Fault;
 import outrigger.generator.param.InputException;
@@ -125,6 +126,10 @@ final class Magnets {
   /** Why no magnet holds a station, and the nearest that would. */
   Fault noneHolds(Told<MountParams> mount, Need need) {
     List<Choice> tried = tried(mount, need, offered(mount));
+    Optional<Fault> steel = steelTooSmall(mount, need, tried);
+    if (steel.isPresent()) {
+      return steel.get();
+    }
     String key = mount.record().magnet().named().isPresent() ? "magnet" : "name";
     Optional<Choice> best = tried.stream().max(Comparator.comparingDouble(this::counted));
     String what = best.map(c -> "no magnet " + (isFromDrawer() ? "on hand " : "") + "holds this mount: it needs "
@@ -136,6 +141,32 @@ final class Magnets {
         + newton(c.hold().counted()) + "). Or add mounts, close the gap, or lower mass or shock.").orElse(
         "None of the table disc-magnets does: add mounts, close the gap, or lower mass or shock.");
     return mount.fault(key, what, advice);
+  }
+
+  /** Where magnets would hold but for the steel: what steel the least demanding of them takes. */
+  private Optional<Fault> steelTooSmall(Told<MountParams> mount, Need need, List<Choice> tried) {
+    MountParams p = mount.record();
+    return tried.stream().filter(c -> c.hold().steel().isPresent() && counted(c) >= need.most())
+        .min(Comparator.comparingDouble((Choice c) -> c.hold().steel().orElseThrow().thickness()).thenComparing(ORDER))
+        .map(c -> {
+          Steel least = c.hold().steel().orElseThrow();
+          double thick = up(least.thickness());
+          boolean isThin = p.steel().size().orElse(1) < least.thickness();
+          boolean isNarrow = p.steelWidth() < least.width();
+          String disc = c.stack() + " x " + c.magnet().name();
+          String thin = "the steel is " + Words.mm(p.steel().size().orElse(1)) + " thick, which " + disc + " saturates";
+          String narrow = "the steel is " + Words.mm(p.steelWidth()) + " wide, which does not catch the field of " + disc;
+          String enough = "Steel " + Words.mm(thick) + " thick and " + Words.mm(up(least.width())) + " wide or more holds with "
+              + disc + ": " + newton(counted(c)) + " counted on, " + newton(need.most())
+              + " needed. Less than that pulls less by an amount that cannot be trusted.";
+          return mount.fault(isThin ? "steel" : "steel-width", isThin && isNarrow ? thin + ", and " + Words.mm(p.steelWidth())
+              + " wide, which does not catch its field" : isThin ? thin : narrow, enough);
+        });
+  }
+
+  /** To the next tenth of a millimetre. */
+  private static double up(double mm) {
+    return Math.ceil(mm * 10 - 1e-9) / 10;
   }
 
   /** Why the drawer does not do for all stations together. */

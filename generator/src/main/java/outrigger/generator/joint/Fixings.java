@@ -18,6 +18,11 @@ public record Fixings(List<Joint> joints, List<Piece> pieces) {
     pieces = List.copyOf(pieces);
   }
 
+  /** The same with the screws' ends kept out of what lies ahead of them. */
+  public Fixings clearOf(List<Block> blocks) {
+    return blocks.isEmpty() ? this : new Fixings(joints.stream().map(joint -> joint.clearOf(blocks)).toList(), pieces);
+  }
+
   /** One line for each thing, such as {@code 2 x M3-socket x 10 or 12}. */
   public List<String> lines() {
     List<String> lines = new ArrayList<>();

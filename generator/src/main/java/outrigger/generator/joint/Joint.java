@@ -36,6 +36,20 @@ public record Joint(String name, Screw screw, List<Member> grip, ScrewThread thr
     return new Joint(name, screw, grip, thread, head, extras, places, set, stock);
   }
 
+  /** The same with the screws' ends kept out of what lies ahead of them; a head that lies there is not looked at. */
+  public Joint clearOf(List<Block> blocks) {
+    double room = places.stream().map(place -> place.along(leastGrip() + thread.length()))
+        .flatMap(end -> blocks.stream().map(block -> block.ahead(end, screw.diameter() / 2)))
+        .min(Double::compare).orElse(Double.POSITIVE_INFINITY);
+    return room >= thread.room() ? this
+        : new Joint(name, screw, grip, thread.withRoom(room), head, extras, places, oneOf, stock);
+  }
+
+  /** Shortest length one can buy that will do; where no table lists the screw, the shortest that would. */
+  public double shortestSold() {
+    return stock.usual().stream().filter(length -> length >= shortest() - Lengths.EQUAL).findFirst().orElse(shortest());
+  }
+
   /** Number of screws. */
   public int count() {
     return places.size();

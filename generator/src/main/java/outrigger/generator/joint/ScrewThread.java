@@ -34,6 +34,11 @@ public record ScrewThread(String name, double length, double needed, double room
     return new ScrewThread("held nut", nut.length, nut.needed, nut.room);
   }
 
+  /** The same with other room behind it. */
+  ScrewThread withRoom(double mm) {
+    return new ScrewThread(name, length, needed, mm);
+  }
+
   /** Whether it is a nut that lies loose behind what is clamped. */
   public boolean isLooseNut() {
     return name.equals(LOOSE);

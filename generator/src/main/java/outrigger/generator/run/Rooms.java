@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import outrigger.generator.accessory.Part;
+import outrigger.generator.joint.Block;
 import outrigger.generator.layout.Arrangement;
 import outrigger.generator.layout.Arranger;
 import outrigger.generator.layout.LayoutText;
@@ -57,6 +58,13 @@ final class Rooms {
   private static Room tray(String name, Map<String, Double> stated) {
     return Room.rectangle(name, 0, stated.get("clear-y"), stated.get("clear-length"), stated.get("clear-width"),
         stated.get("clear-height"));
+  }
+
+  /** What was laid into a tray, with the room it asks for, in the tray's axes. */
+  static List<Block> blocks(Arrangement layout, String name, Part part) {
+    return layout.laid().stream().filter(laid -> laid.room().name().equals(name)).map(laid -> Block.on(laid.item().name(),
+        new Block.Corner(laid.x(), laid.y(), part.stated().get("floor")), laid.length(), laid.width(),
+        laid.item().height()).larger(laid.item().clearance())).toList();
   }
 
   Arrangement arrange() {

@@ -106,19 +106,22 @@ public final class Workshop {
   }
 
   /**
-   * What the parts of a plan are assembled with, the screws chosen over all of them. Writes nothing.
+   * What the parts of a plan are assembled with, the screws chosen over all of them so that none reaches into an item.
+   * Writes nothing.
    *
-   * @throws InputException with every fault of the plan, if it has any, or with every joint that no screw suits
+   * @throws InputException with every fault of the plan, if it has any, every joint that no screw suits, or
+   *     every item that finds no place
    */
   public HardwareList hardware(Plan plan) {
-    return hardware(plan, drawn(plan).drafts());
+    List<Draft> drafts = drawn(plan).drafts();
+    return hardware(plan, drafts, new Rooms(plan, drafts).arrange());
   }
 
-  private static HardwareList hardware(Plan plan, List<Draft> drafts) {
+  private static HardwareList hardware(Plan plan, List<Draft> drafts, Arrangement layout) {
     List<Fitted> fitted = new ArrayList<>();
     for (Draft draft : drafts) {
-      draft.parts().forEach(part -> fitted.add(
-          new Fitted(draft.name(part), draft.request().name(), part.fixings(), draft.request().where())));
+      draft.parts().forEach(part -> fitted.add(new Fitted(draft.name(part), draft.request().name(),
+          part.fixings().clearOf(Rooms.blocks(layout, draft.name(part), part)), draft.request().where())));
     }
     fitted.addAll(BodyHalves.of(plan.fit(), drafts));
     return HardwareList.of(fitted, plan.stock(), plan.shelf());
@@ -133,8 +136,8 @@ public final class Workshop {
   public Working working(Plan plan) {
     Drawn drawn = drawn(plan);
     List<Draft> drafts = drawn.drafts();
-    HardwareList hardware = hardware(plan, drafts);
     Arrangement layout = new Rooms(plan, drafts).arrange();
+    HardwareList hardware = hardware(plan, drafts, layout);
     return new Working(hardware, layout, plan.fit(),
         plan.fit().map(fit -> new Stand(fit, drawn, hardware, layout.laid()).standing()));
   }

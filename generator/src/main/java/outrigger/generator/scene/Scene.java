@@ -8,6 +8,8 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import outrigger.generator.accessory.body.BodyMountParams;
 import outrigger.generator.accessory.pad.BodyPadParams;
+import outrigger.generator.accessory.tray.Tray;
+import outrigger.generator.accessory.tray.TrayParams;
 import outrigger.generator.clash.Element;
 import outrigger.generator.clash.Sort;
 import outrigger.generator.clash.Spot;
@@ -55,6 +57,7 @@ public record Scene(List<Element> elements, List<ToolWay> ways) {
       Element element = Element.of(part.name(), Sort.PART, part.solid());
       elements.add(part.record() instanceof BodyMountParams ? element.seatedOn(pads) : element);
     });
+    parts.forEach(part -> elements.addAll(ownItems(part, shelf)));
     for (Chosen chosen : joints) {
       Placed part = byName.get(chosen.of().part());
       if (part != null && chosen.of().set().isEmpty()) {
@@ -69,6 +72,14 @@ public record Scene(List<Element> elements, List<ToolWay> ways) {
       elements.add(keepOut(truck.keepOuts().get(i), i + 1));
     }
     return new Scene(elements, ways);
+  }
+
+  /** What a tray lays out for itself. */
+  private static List<Element> ownItems(Placed part, Shelf shelf) {
+    return part.record() instanceof TrayParams tray ? Tray.items(tray, shelf).stream().map(b -> Element.of("item " + b.name()
+        + " in " + part.name(), Sort.ITEM, Prism.of(Profile.rectangle(b.high().x() - b.low().x(), b.high().y() - b.low().y())
+            .move((b.low().x() + b.high().x()) / 2, (b.low().y() + b.high().y()) / 2), b.low().z(), b.high().z())
+            .place(part.pose()))).toList() : List.of();
   }
 
   private static Optional<Solid> item(Laid laid, Map<String, Placed> parts, Truck truck) {

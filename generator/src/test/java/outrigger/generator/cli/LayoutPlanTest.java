@@ -39,7 +39,7 @@ class LayoutPlanTest {
       [[item]]
       name = "receiver"
       length = 40
-      width = 25
+      width = 23
       height = 14
       rooms = ["%s"]
 
@@ -98,7 +98,7 @@ class LayoutPlanTest {
   void batch_itemTooLong_saysByHowMuchOnWhichAxis() throws IOException {
     Run run = batch(PLAN.formatted("180", "tray").replace("width = 30", "width = 31"));
     assertRefused(run, "item battery: battery finds no place: tray is too small even when empty, it is 114.8 mm too long and "
-        + "5.8 mm too wide; between-rails is too small even when empty, it is 1.374 mm too wide (name: "
+        + "7.4 mm too wide; between-rails is too small even when empty, it is 1.374 mm too wide (name: "
         + "trial.toml, line 19, column 1). Make a room larger by that much, let it go elsewhere, or leave it out.\n");
   }
 

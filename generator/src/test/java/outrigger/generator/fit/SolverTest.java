@@ -143,4 +143,17 @@ class SolverTest {
     String told = refusal("[on-hand]\nhardware = [\"8x3 magnet:6\"]\n" + FOUR.formatted(""));
     assertTrue(told.contains("do not go round") && told.contains("at least 8 discs"), told);
   }
+
+  /** The field of a disc must fit into the steel: half as thick as it needs is refused, as thick as told is taken. */
+  @Test
+  void read_steelTooThin_saysWhichThicknessWorks() throws IOException {
+    String plan = FOUR.replace("%s", "facing = \"steel\"\nsteel = 0.3\nsteel-width = 20\nmagnet = \"8x3\"");
+    String told = refusal(plan);
+    assertTrue(told.contains("the steel is 0.3 mm thick, which 1 x 8x3 saturates"), told);
+    java.util.regex.Matcher works = java.util.regex.Pattern.compile("Steel ([0-9.]+) mm thick and 16 mm wide").matcher(told);
+    assertTrue(works.find(), told);
+    assertTrue(fit(plan.replace("steel = 0.3", "steel = " + works.group(1))).sites().size() == 4);
+    String narrow = refusal(plan.replace("steel = 0.3", "steel = 3").replace("steel-width = 20", "steel-width = 10"));
+    assertTrue(narrow.contains("the steel is 10 mm wide"), narrow);
+  }
 }

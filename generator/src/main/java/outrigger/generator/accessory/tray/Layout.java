@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import outrigger.generator.accessory.Words;
+import outrigger.generator.joint.Block;
 import outrigger.generator.layout.Packing;
 import outrigger.generator.param.BadDimension;
 
@@ -171,6 +172,17 @@ record Layout(List<Place> places) {
       places.add(new Place(items.get(i), x, y, spot.length() != box(items.get(i)).length()));
     }
     return places;
+  }
+
+  /**
+   * The items as boxes on a floor.
+   *
+   * @param roomy whether with the room each asks for
+   */
+  List<Block> blocks(double floor, boolean roomy) {
+    return places.stream().map(p -> Block.on(p.item.name(), new Block.Corner(p.x, p.y, floor),
+        p.crosswise ? p.item.width() : p.item.length(), p.crosswise ? p.item.length() : p.item.width(), p.item.height())
+        .larger(roomy ? p.item.clearance() : 0)).toList();
   }
 
   /** One sentence for each item. */

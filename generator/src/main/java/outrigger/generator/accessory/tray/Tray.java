@@ -12,6 +12,7 @@ import outrigger.generator.accessory.feature.LayerNote;
 import outrigger.generator.accessory.feature.ScrewHole;
 import outrigger.generator.accessory.feature.ScrewJoint;
 import outrigger.generator.accessory.feature.SidewaysHole;
+import outrigger.generator.joint.Block;
 import outrigger.generator.joint.Fixings;
 import outrigger.generator.joint.Joint;
 import outrigger.generator.joint.Member;
@@ -45,15 +46,35 @@ public final class Tray implements Accessory<TrayParams> {
 
   @Override
   public List<Part> build(TrayParams p, Shelf shelf) {
-    ScrewHole hole = ScrewHole.of(p.screw(), p.fit(), HeadSeat.NONE, p.printer(), shelf);
-    TrayFrame frame = TrayFrame.of(p, new SidewaysHole(hole, p.printer().overhang()));
+    TrayFrame frame = frame(p, shelf);
     FloorPattern pattern = FloorPattern.of(frame);
-    ClearFloor clear = ClearFloor.of(frame);
+    Fixings fixings = fixings(frame, shelf);
+    ClearFloor clear = ClearFloor.of(frame, inward(frame, fixings));
     Layout layout = Layout.of(p.items(), clear);
-    int screws = frame.tabs().size();
-    return List.of(new Part("", solid(frame, pattern), "Floor down, as it hangs.", notes(frame, pattern, clear, layout),
-        stated(frame, clear, layout), heights(frame), screws == 0 ? Fixings.NONE
-            : new Fixings(List.of(joint(frame, shelf)), List.of())));
+    return List.of(new Part("", solid(frame, pattern), "Floor down, as it hangs.", notes(frame, pattern, clear, layout, fixings),
+        stated(frame, clear, layout), heights(frame), fixings.clearOf(layout.blocks(p.floor(), true))));
+  }
+
+  /** What a tray carries of its own, as it lies, in the tray's axes. */
+  public static List<Block> items(TrayParams p, Shelf shelf) {
+    TrayFrame frame = frame(p, shelf);
+    return Layout.of(p.items(), ClearFloor.of(frame, inward(frame, fixings(frame, shelf)))).blocks(p.floor(), false);
+  }
+
+  private static TrayFrame frame(TrayParams p, Shelf shelf) {
+    ScrewHole hole = ScrewHole.of(p.screw(), p.fit(), HeadSeat.NONE, p.printer(), shelf);
+    return TrayFrame.of(p, new SidewaysHole(hole, p.printer().overhang()));
+  }
+
+  private static Fixings fixings(TrayFrame frame, Shelf shelf) {
+    return frame.tabs().isEmpty() ? Fixings.NONE : new Fixings(List.of(joint(frame, shelf)), List.of());
+  }
+
+  /** How far screws stand inward out of the tabs at least: their heads, or the ends of the shortest that do. */
+  private static double inward(TrayFrame frame, Fixings fixings) {
+    return fixings.joints().stream().mapToDouble(joint -> frame.params().fit().isThrough()
+        ? frame.params().screw().isCountersunk() ? 0 : frame.params().screw().headHeight()
+        : Math.max(0, joint.shortestSold() - frame.params().railWeb() - frame.tabDepth())).max().orElse(0);
   }
 
   private static Solid solid(TrayFrame frame, FloorPattern pattern) {
@@ -101,16 +122,22 @@ public final class Tray implements Accessory<TrayParams> {
     return new ScrewJoint("tab to rail", frame.hole().hole(), "tab", frame.tabDepth(), others).at(contacts, shelf);
   }
 
-  private static List<String> notes(TrayFrame frame, FloorPattern pattern, ClearFloor clear, Layout layout) {
+  private static List<String> notes(TrayFrame frame, FloorPattern pattern, ClearFloor clear, Layout layout,
+      Fixings fixings) {
     TrayParams p = frame.params();
     List<String> notes = new ArrayList<>();
     notes.add("Hangs " + frame.describe() + ", underside " + Words.mm(p.drop()) + " below the plane of the rails' tops"
         + (p.drop() > p.railHeight() ? " and " + Words.mm(p.drop() - p.railHeight()) + " below the rails" : "") + ".");
     notes.add("Inside " + Words.number(2 * frame.insideX()) + " x " + Words.mm(2 * frame.insideY())
-        + "; clear of tabs, slots and corners " + clear.words() + ", " + Words.mm(clear.height()) + " high.");
+        + "; clear of tabs, screws, slots and corners " + clear.words() + ", " + Words.mm(clear.height()) + " high.");
     notes.add("Floor " + LayerNote.of(p.floor(), p.printer()).text());
     if (p.tabs() > 0) {
       notes.add("Tab holes: " + frame.hole().hole().why() + ".");
+    }
+    double inward = Math.rint(inward(frame, fixings) * 1e3) / 1e3;
+    if (inward > 0) {
+      notes.add("Screws stand " + Words.mm(inward) + " inward out of the tabs at least; the clear floor keeps off that, and no "
+          + "screw is chosen that reaches into an item.");
     }
     if (p.hexagon() > 0) {
       notes.add(pattern.hexagons().size() + " hexagons lighten the floor.");
