@@ -23,10 +23,23 @@ final class Kernel {
   static Rounded evaluate(Faces faces, Membership.Tree tree) {
     Rounded facets = evaluateAny(faces, tree);
     if (facets.corners().length == 0) {
-      throw new ShapeException("nothing is left of the solid: the cuts take all of it away",
-          "Check the sizes and places of what is cut.");
+      throw new ShapeException("nothing is left of the solid, whose first part reaches " + reach(faces, 0)
+          + ": all of it is cut away, or outside of what it should have in common with others",
+          "Check the sizes and places of its parts.");
     }
     return facets;
+  }
+
+  private static String reach(Faces faces, int operand) {
+    int[] box = faces.box(faces.firstFace(operand));
+    for (int f = faces.firstFace(operand) + 1; f < faces.firstFace(operand + 1); f++) {
+      int[] other = faces.box(f);
+      for (int k = 0; k < 3; k++) {
+        box[k] = Math.min(box[k], other[k]);
+        box[3 + k] = Math.max(box[3 + k], other[3 + k]);
+      }
+    }
+    return "from " + Place.mm(box[0], box[1], box[2]) + " to " + Place.mm(box[3], box[4], box[5]);
   }
 
   /** The same, without facets where nothing is left. */

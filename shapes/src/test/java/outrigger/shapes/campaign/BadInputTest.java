@@ -55,6 +55,7 @@ class BadInputTest {
   @Test
   void nothingLeft_isRefused() {
     assertRefused(() -> Mesher.mesh(CUBE.cut(CUBE)), "nothing is left");
+    assertRefused(() -> Mesher.mesh(CUBE.move(1, 0, 0).cut(CUBE.move(1, 0, 0))), "from (0.000, -1.000, 0.000) mm to");
     assertRefused(() -> Mesher.mesh(Solid.common(CUBE, CUBE.move(3, 0, 0))), "nothing is left");
   }
 
