@@ -45,7 +45,7 @@ final class Arranger {
    */
   static Arranger of(Faces faces, BoxTree tree, ConvexOperands convex, Hiding hiding) {
     Arranger arranger = new Arranger(faces, new Contacts(faces), convex, hiding, false);
-    tree.selfPairs((f, g) -> {
+    tree.pairsAcross(faces.operands(), (a, b) -> false, (f, g) -> {
       Interrupt.check();
       arranger.meet(f, g);
       return true;

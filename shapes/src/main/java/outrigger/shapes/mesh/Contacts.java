@@ -88,7 +88,7 @@ final class Contacts {
   /** Whether the neighbour across an edge lies in the same plane. */
   boolean isFlat(int h) {
     HalfEdges halfEdges = faces.halfEdges();
-    return faces.face(halfEdges.face(h)).plane == faces.face(halfEdges.face(halfEdges.twin(h))).plane;
+    return faces.planeOf(halfEdges.face(h)) == faces.planeOf(halfEdges.face(halfEdges.twin(h)));
   }
 
   /** Gives a sheet to every face whose operand goes on flat from it into one that has. */

@@ -32,7 +32,7 @@ final class FaceTriangulator {
       int group = outline.groups().get(i);
       Interrupt.check();
       IntList edges = outline.edges(group);
-      if (edges.size() == 6) {
+      if (edges.size() == Outline.TRIANGLE) {
         addTriangle(edges);
       } else if (edges.size() != 8 || !addQuadrangle(group, edges)) {
         addFaces(group, edges);

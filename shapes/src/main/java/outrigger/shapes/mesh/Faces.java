@@ -17,6 +17,8 @@ final class Faces {
   private int[] z = new int[64];
   private int vertices;
   private final List<Face> faces = new ArrayList<>();
+  /** Of each face, besides, the number of its plane. */
+  private int[] planeOf = new int[64];
   private final HalfEdges halfEdges = new HalfEdges();
   private final PlaneNumbers planes = new PlaneNumbers();
   private int operands;
@@ -40,6 +42,20 @@ final class Faces {
 
   Face face(int f) {
     return faces.get(f);
+  }
+
+  /** Of each face the operand it belongs to. */
+  int[] operands() {
+    int[] of = new int[faces.size()];
+    for (int i = 0; i < operands; i++) {
+      Arrays.fill(of, firstFace[i], firstFace[i + 1], i);
+    }
+    return of;
+  }
+
+  /** Number of the plane a face lies in. */
+  int planeOf(int f) {
+    return planeOf[f];
   }
 
   HalfEdges halfEdges() {
@@ -179,6 +195,10 @@ final class Faces {
     int number = number(planeOf(from));
     int[] across = new int[n];
     Arrays.fill(across, -1);
+    if (faces.size() == planeOf.length) {
+      planeOf = Arrays.copyOf(planeOf, 2 * planeOf.length);
+    }
+    planeOf[faces.size()] = number;
     faces.add(new Face(operands, number, looksUp(planes.plane(number), from, to), first, from, to, across));
   }
 

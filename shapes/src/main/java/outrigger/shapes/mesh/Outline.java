@@ -13,6 +13,9 @@ import outrigger.shapes.num.ShapeException;
  * one face lies within an edge of its neighbour, that edge is split there.
  */
 final class Outline {
+  /** Ends of the edges of a group that is one triangle. */
+  static final int TRIANGLE = 6;
+
   private final Faces faces;
   private final PointNumbers points = new PointNumbers();
   /** Edges by group; null where a group has none. */
@@ -95,7 +98,11 @@ final class Outline {
     groups.sort();
     for (int i = 0; i < groups.size(); i++) {
       IntList edges = byGroup[groups.get(i)];
-      if (!bendsThroughout(edges)) {
+      if (edges.size() == TRIANGLE) {
+        for (int k = 0; k < TRIANGLE; k += 2) {
+          bends[edges.get(k)] = true;
+        }
+      } else if (!bendsThroughout(edges)) {
         links.load(edges);
         markBends(groups.get(i), links);
       }
