@@ -8,6 +8,7 @@ import outrigger.generator.accessory.Accessory;
 import outrigger.generator.accessory.Kinds;
 import outrigger.generator.param.ParamSpec;
 import outrigger.generator.param.Parameter;
+import outrigger.generator.plan.OnHandParams;
 import outrigger.generator.truck.Tables;
 
 /** Pages that list the parameters of each kind, in Markdown. */
@@ -31,6 +32,8 @@ public final class ParameterPages {
       lines.addAll(List.of("", "## `" + table.heading() + "`", "", table.about(), ""));
       rows(lines, ParamSpec.of(table.type()).parameters());
     }
+    lines.addAll(List.of("", "## `[on-hand]`", "", "What lies in the drawer; a list each.", ""));
+    rows(lines, ParamSpec.of(OnHandParams.class).parameters());
     return String.join("\n", lines) + "\n";
   }
 

@@ -3,7 +3,7 @@ package outrigger.generator.fit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import outrigger.generator.accessory.Words;
 import outrigger.generator.magnet.Aside;
@@ -12,6 +12,7 @@ import outrigger.generator.magnet.Facing;
 import outrigger.generator.magnet.Hold;
 import outrigger.generator.truck.MountParams;
 import outrigger.generator.truck.Told;
+import outrigger.generator.stack.Found;
 
 /** The working of a solved truck, in words. */
 public final class FitText {
@@ -27,7 +28,7 @@ public final class FitText {
       lines.addAll(needs(fit));
       lines.addAll(poles(fit));
     }
-    fit.bumper().ifPresent(bumper -> lines.addAll(bumper(bumper)));
+    fit.bumper().ifPresent(bumper -> lines.addAll(bumper(bumper, fit)));
     if (!fit.sites().isEmpty()) {
       Cautions.of(fit.choices().get(fit.sites().get(0)).hold()).forEach(caution -> lines.add("caution: " + caution));
     }
@@ -109,13 +110,9 @@ public final class FitText {
 
   /** Shims under the pads that bring every mount to the highest, or to its height where all are low. */
   public static List<String> shims(TruckFit fit) {
-    double highest = Math.max(0, fit.heights().values().stream().mapToDouble(Height::error).max().orElse(0));
-    Map<String, Double> shims = fit.heights().entrySet().stream().filter(e -> highest - e.getValue().error() > 1e-3)
-        .collect(Collectors.toMap(e -> e.getKey().mount().name(), e -> highest - e.getValue().error(), (a, b) -> a,
-            java.util.LinkedHashMap::new));
-    List<String> lines = new ArrayList<>();
-    shims.forEach((name, mm) -> lines.add(name + ": a shim of " + Words.mm(Math.rint(mm * 1000) / 1000)
-        + " between pad and floor brings it in."));
+    double highest = Shim.highest(fit);
+    List<Shim> shims = fit.shims();
+    List<String> lines = new ArrayList<>(shims.stream().map(Shim::words).toList());
     if (!shims.isEmpty() && highest > 1e-3) {
       lines.add("body: it then lies " + Words.mm(highest) + " high all over.");
     }
@@ -146,10 +143,12 @@ public final class FitText {
     return lines;
   }
 
-  private static List<String> bumper(Bumper bumper) {
+  private static List<String> bumper(Bumper bumper, TruckFit fit) {
+    Optional<Found> found = fit.drawer().stack(bumper.spacer(), fit.truck().printer());
     return List.of("bumper: " + bumper.chain().words(1) + " = " + bumper.chain().words(-1) + " mm along x; spacer "
         + Words.mm(bumper.spacer()) + "; the face may come out +- " + Words.number(bumper.spread().worst())
-        + " at worst, +- " + Words.mm(bumper.spread().rootSumSquare()) + " by root-sum-square.");
+        + " at worst, +- " + Words.mm(bumper.spread().rootSumSquare()) + " by root-sum-square." + found.map(f -> " Instead of a printed spacer"
+        + Shim.from(bumper.spacer(), found, Optional.empty()) + ".").orElse(""));
   }
 
   /** Rounded down, so that what does not hold never reads as 1. */

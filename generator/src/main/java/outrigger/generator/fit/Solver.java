@@ -11,6 +11,7 @@ import outrigger.generator.accessory.body.Side;
 import outrigger.generator.accessory.feature.LayerNote;
 import outrigger.generator.joint.Stock;
 import outrigger.generator.param.Fault;
+import outrigger.generator.stack.Drawer;
 import outrigger.generator.truck.BodyParams;
 import outrigger.generator.truck.MountParams;
 import outrigger.generator.truck.Point;
@@ -29,8 +30,11 @@ public final class Solver {
   private final List<Fault> faults;
   private final List<Site> sites = new ArrayList<>();
 
-  private Solver(Truck truck, Stock stock, Shelf shelf, List<Fault> faults) {
+  private final Drawer drawer;
+
+  private Solver(Truck truck, Stock stock, Drawer drawer, Shelf shelf, List<Fault> faults) {
     this.truck = truck;
+    this.drawer = drawer;
     this.magnets = new Magnets(truck, stock, shelf);
     this.faults = faults;
   }
@@ -39,10 +43,11 @@ public final class Solver {
    * The truck solved; empty where faults are added.
    *
    * @param stock what is on hand; magnets are chosen from it where it names any
+   * @param drawer sheet on hand, for shims
    */
-  public static Optional<TruckFit> solve(Truck truck, Stock stock, Shelf shelf, List<Fault> faults) {
+  public static Optional<TruckFit> solve(Truck truck, Stock stock, Drawer drawer, Shelf shelf, List<Fault> faults) {
     int before = faults.size();
-    Optional<TruckFit> fit = new Solver(truck, stock, shelf, faults).solve();
+    Optional<TruckFit> fit = new Solver(truck, stock, drawer, shelf, faults).solve();
     return faults.size() > before ? Optional.empty() : fit;
   }
 
@@ -55,7 +60,7 @@ public final class Solver {
     Optional<Bumper> bumper = bumper();
     if (sites.isEmpty()) {
       return faults.isEmpty() ? Optional.of(new TruckFit(truck, sites, new Point(0, 0, 0), Map.of(), Map.of(), Map.of(),
-          new Level(0, 0, 0, none(), none()), new Poles(Map.of(), 0, List.of()), bumper)) : Optional.empty();
+          new Level(0, 0, 0, none(), none()), new Poles(Map.of(), 0, List.of()), bumper, drawer)) : Optional.empty();
     }
     Share share = new Share(sites);
     double floor = truck.mounts().stream().mapToDouble(m -> m.record().floor().size().orElse(0)).average().orElse(0);
@@ -148,7 +153,7 @@ public final class Solver {
       }
     }
     return faults.size() > before ? Optional.empty() : Optional.of(new TruckFit(truck, sites, centre, needs, choices,
-        heights, Level.of(sites, heights), Poles.of(sites), bumper));
+        heights, Level.of(sites, heights), Poles.of(sites), bumper, drawer));
   }
 
   private Height height(Told<MountParams> mount, StackUp chain) {

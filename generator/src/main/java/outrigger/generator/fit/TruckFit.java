@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import outrigger.generator.accessory.feature.Pole;
+import outrigger.generator.stack.Drawer;
 import outrigger.generator.truck.MountParams;
 import outrigger.generator.truck.Point;
 import outrigger.generator.truck.Told;
@@ -22,14 +23,20 @@ import outrigger.generator.truck.Truck;
  * @param level how the body sits
  * @param poles which pole looks up
  * @param bumper the bumper's chain, if there is one
+ * @param drawer what shims are made from
  */
 public record TruckFit(Truck truck, List<Site> sites, Point centre, Map<Site, Need> needs, Map<Site, Choice> choices,
-    Map<Site, Height> heights, Level level, Poles poles, Optional<Bumper> bumper) {
+    Map<Site, Height> heights, Level level, Poles poles, Optional<Bumper> bumper, Drawer drawer) {
   public TruckFit {
     sites = List.copyOf(sites);
     needs = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(needs));
     choices = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(choices));
     heights = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(heights));
+  }
+
+  /** What brings mounts in that stand low, in the order of the plan. */
+  public List<Shim> shims() {
+    return Shim.of(this);
   }
 
   /** The pole that looks up at a site. */

@@ -21,6 +21,7 @@ import outrigger.generator.param.InputException;
 import outrigger.generator.param.NearMiss;
 import outrigger.generator.param.Origin;
 import outrigger.generator.param.Texts;
+import outrigger.generator.stack.Drawer;
 import outrigger.generator.truck.Tables;
 import outrigger.generator.truck.Truck;
 import outrigger.presets.Material;
@@ -116,12 +117,16 @@ public final class PlanReader {
         fault(DEFAULTS, DEFAULTS + " is no table", "Begin it with a line [defaults].");
       }
       Optional<Material> material = material(shelf);
-      Stock stock = stock(shelf);
+      Optional<OnHandParams> onHand = onHand(shelf);
+      Stock stock = onHand.map(OnHandParams::stock).orElse(Stock.NONE);
+      Drawer drawer = onHand.map(told -> told.drawer(shelf)).orElse(Drawer.EMPTY);
       Optional<Truck> truck = truck(shelf);
-      Optional<TruckFit> fit = truck.flatMap(t -> Solver.solve(t, stock, shelf, faults));
+      Optional<TruckFit> fit = truck.flatMap(t -> Solver.solve(t, stock, drawer, shelf, faults));
       Shelf whole = fit.map(solved -> TruckFill.shelf(shelf, solved)).orElse(shelf);
-      boolean isUnsolved = truck.isEmpty() && Tables.keys().stream().anyMatch(this::has) || truck.isPresent() && fit.isEmpty();
-      return new Plan(file, text(TITLE).orElse(""), whole, material, stock, truck, fit, requests(fit, isUnsolved, whole), faults);
+      boolean isUnsolved = truck.isEmpty() && Tables.keys().stream().anyMatch(this::has)
+          || truck.isPresent() && fit.isEmpty();
+      return new Plan(file, text(TITLE).orElse(""), whole, material, stock, truck, fit, requests(fit, isUnsolved, whole),
+          faults);
     }
 
     private Optional<Truck> truck(Shelf shelf) {
@@ -143,15 +148,14 @@ public final class PlanReader {
       return material;
     }
 
-    private Stock stock(Shelf shelf) {
+    private Optional<OnHandParams> onHand(Shelf shelf) {
       if (toml.get(List.of(ON_HAND)) instanceof TomlTable table) {
-        return new TableReader(file, shelf, faults).read(table, OnHandParams.class, ON_HAND).map(OnHandParams::stock)
-            .orElse(Stock.NONE);
+        return new TableReader(file, shelf, faults).read(table, OnHandParams.class, ON_HAND);
       }
       if (has(ON_HAND)) {
         fault(ON_HAND, ON_HAND + " is no table", "Begin it with a line [on-hand].");
       }
-      return Stock.NONE;
+      return Optional.empty();
     }
 
     private void refuseUnknownKeys() {

@@ -8,6 +8,7 @@ import outrigger.generator.fit.FitText;
 import outrigger.generator.fit.Height;
 import outrigger.generator.fit.Member;
 import outrigger.generator.fit.Need;
+import outrigger.generator.fit.Shim;
 import outrigger.generator.fit.Site;
 import outrigger.generator.fit.StackUp;
 import outrigger.generator.fit.TruckFit;
@@ -15,6 +16,7 @@ import outrigger.generator.magnet.Cautions;
 import outrigger.generator.magnet.Hold;
 import outrigger.generator.param.Texts;
 import outrigger.generator.stack.Spread;
+import outrigger.generator.stack.Stack;
 
 /** A solved truck as JSON; mm, N, degrees. */
 public final class FitJson {
@@ -32,6 +34,7 @@ public final class FitJson {
         spread(one, "roll-", fit.level().rollSpread());
       });
       json.texts("shims", FitText.shims(fit));
+      json.objects("shim-stacks", fit.shims(), FitJson::shim);
       json.object("poles", one -> one.put("wrong-places", (long) fit.poles().wrong()).texts("open", fit.poles().open()));
       json.texts("cautions", Cautions.of(fit.choices().get(fit.sites().get(0)).hold()));
     }
@@ -41,6 +44,18 @@ public final class FitJson {
         chain(one, bumper.chain());
         spread(one, "face-", bumper.spread());
       });
+    }
+  }
+
+  private static void shim(Json json, Shim shim) throws IOException {
+    json.put("mount", shim.mount()).put("wanted-mm", shim.mm());
+    if (shim.stack().isPresent()) {
+      Stack stack = shim.stack().get();
+      json.put("on-hand", stack.words()).put("pieces", (long) stack.pieces()).put("total-mm", stack.total())
+          .put("error-mm", stack.error());
+    }
+    if (shim.toBuy().isPresent()) {
+      json.put("to-buy", shim.toBuy().get().words());
     }
   }
 

@@ -49,12 +49,16 @@ public final class Stacks {
 
   /** What is at hand, each kind once. */
   static List<Piece> pieces(StackParams params) {
-    List<Piece> pieces = new ArrayList<>(sheets(params));
-    params.washers().forEach(size -> pieces.addAll(size.pieces()));
-    refuseTwice("washers", params.washers().stream().flatMap(size -> size.washers().stream()).map(w -> w.name())
+    return pieces(params.sheets(), params.washers(), params.shims(), params.shimError());
+  }
+
+  static List<Piece> pieces(List<Sheet> sheets, List<WasherSize> washers, List<Shim> shims, double shimError) {
+    List<Piece> pieces = new ArrayList<>(sheets(sheets));
+    washers.forEach(size -> pieces.addAll(size.pieces()));
+    refuseTwice("washers", washers.stream().flatMap(size -> size.washers().stream()).map(w -> w.name())
         .toList());
-    params.shims().forEach(shim -> pieces.add(shim.piece(params.shimError())));
-    refuseTwice("shims", params.shims().stream().map(shim -> Texts.number(shim.thickness(), Unit.MM)).toList());
+    shims.forEach(shim -> pieces.add(shim.piece(shimError)));
+    refuseTwice("shims", shims.stream().map(shim -> Texts.number(shim.thickness(), Unit.MM)).toList());
     List<Piece> left = pieces.stream().filter(piece -> piece.count() > 0).toList();
     if (left.size() > MOST_KINDS) {
       throw new BadDimension("shims", left.size() + " kinds of piece are more than " + MOST_KINDS
@@ -64,14 +68,14 @@ public final class Stacks {
   }
 
   /** Sheets by name: what is named beside all says how many there are of it. */
-  private static List<Piece> sheets(StackParams params) {
-    refuseTwice("sheets", params.sheets().stream().filter(sheet -> !sheet.isAll())
+  private static List<Piece> sheets(List<Sheet> sheets) {
+    refuseTwice("sheets", sheets.stream().filter(sheet -> !sheet.isAll())
         .map(sheet -> sheet.stock().get(0).name()).toList());
-    refuseTwice("sheets", params.sheets().stream().filter(Sheet::isAll).map(sheet -> "all").toList());
+    refuseTwice("sheets", sheets.stream().filter(Sheet::isAll).map(sheet -> "all").toList());
     Map<String, Piece> byName = new LinkedHashMap<>();
-    params.sheets().stream().filter(Sheet::isAll).flatMap(sheet -> sheet.pieces().stream())
+    sheets.stream().filter(Sheet::isAll).flatMap(sheet -> sheet.pieces().stream())
         .forEach(piece -> byName.put(piece.name(), piece));
-    params.sheets().stream().filter(sheet -> !sheet.isAll()).flatMap(sheet -> sheet.pieces().stream())
+    sheets.stream().filter(sheet -> !sheet.isAll()).flatMap(sheet -> sheet.pieces().stream())
         .forEach(piece -> byName.put(piece.name(), piece));
     return List.copyOf(byName.values());
   }

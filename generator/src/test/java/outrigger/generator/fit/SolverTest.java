@@ -156,4 +156,31 @@ class SolverTest {
     String narrow = refusal(plan.replace("steel = 0.3", "steel = 3").replace("steel-width = 20", "steel-width = 10"));
     assertTrue(narrow.contains("the steel is 10 mm wide"), narrow);
   }
+
+  private static String low(String drawer) {
+    return drawer + FOUR.formatted("post = \"solve\"").replace("floor = 26\n[[part]]",
+        "floor = 26.1\n[[part]]");
+  }
+
+  /**
+   * Layers of 0.2 after a first of 0.2: one station comes out exactly, the other misses its 26.1 by half a layer. Half of
+   * that twice is exact; a piece of 3 mm is nowhere near, and the shop has what is.
+   */
+  @Test
+  void shims_onHand_areTheFewestThatReach() throws IOException {
+    Shim bare = fit(low("")).shims().get(0);
+    double mm = bare.mm();
+    assertTrue(Math.abs(mm - 0.1) < 1e-9 && bare.stack().isEmpty(), bare.words());
+    Shim two = fit(low("[on-hand]\nshims = [\"" + mm / 2 + ":2\", \"3\"]\n")).shims().get(0);
+    assertEquals(2, two.stack().orElseThrow().pieces(), two.words());
+    assertTrue(two.words().contains("on hand 2 x ") && two.words().contains("(exact)"), two.words());
+    Shim far = fit(low("[on-hand]\nshims = [\"3\"]\n")).shims().get(0);
+    assertTrue(far.words().contains("nothing on hand comes within") && far.words().contains("nearest 3 mm shim")
+        && far.words().contains("to buy: "), far.words());
+  }
+
+  @Test
+  void read_shimTwice_isRefused() throws IOException {
+    assertTrue(refusal("[on-hand]\nshims = [0.1, 0.1]\n" + FOUR.formatted("")).contains("shims names 0.1 mm twice"));
+  }
 }
