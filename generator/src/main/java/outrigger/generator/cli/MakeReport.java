@@ -4,8 +4,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import outrigger.generator.accessory.Words;
-import outrigger.generator.fit.FitText;
-import outrigger.generator.layout.LayoutText;
 import outrigger.generator.print.PrintWords;
 import outrigger.generator.run.Batch;
 import outrigger.generator.run.Json;
@@ -48,10 +46,12 @@ final class MakeReport {
     }
     AlignedTable.lines(rows).forEach(console::line);
     console.line("");
-    concerns(batch.parts()).forEach(console::line);
-    working.fit().ifPresent(fit -> FitText.lines(fit).forEach(console::line));
-    LayoutText.lines(working.layout()).forEach(console::line);
-    working.standing().ifPresent(standing -> standing.lines().forEach(console::line));
+    List<String> concerns = concerns(batch.parts());
+    concerns.forEach(line -> BuildSheet.wrapped(line).forEach(console::line));
+    if (!concerns.isEmpty()) {
+      console.line("");
+    }
+    BuildSheet.lines(working).forEach(console::line);
     int count = batch.parts().size();
     console.line(count + (count == 1 ? " part" : " parts") + ", every one proven sound, in " + folder
         + "; notes, poses and hardware in " + folder.resolve("manifest.json") + ".");

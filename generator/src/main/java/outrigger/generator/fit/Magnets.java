@@ -156,11 +156,11 @@ final class Magnets {
           String disc = c.stack() + " x " + c.magnet().name();
           String thin = "the steel is " + Words.mm(p.steel().size().orElse(1)) + " thick, which " + disc + " saturates";
           String narrow = "the steel is " + Words.mm(p.steelWidth()) + " wide, which does not catch the field of " + disc;
-          String enough = "Steel " + Words.mm(thick) + " thick and " + Words.mm(up(least.width())) + " wide or more holds with "
-              + disc + ": " + newton(counted(c)) + " counted on, " + newton(need.most())
+          String enough = "Steel " + Words.mm(thick) + " thick and " + Words.mm(up(least.width()))
+              + " wide or more holds with " + disc + ": " + newton(counted(c)) + " counted on, " + newton(need.most())
               + " needed. Less than that pulls less by an amount that cannot be trusted.";
-          return mount.fault(isThin ? "steel" : "steel-width", isThin && isNarrow ? thin + ", and " + Words.mm(p.steelWidth())
-              + " wide, which does not catch its field" : isThin ? thin : narrow, enough);
+          return mount.fault(isThin ? "steel" : "steel-width", isThin && isNarrow ? thin + ", and "
+              + Words.mm(p.steelWidth()) + " wide, which does not catch its field" : isThin ? thin : narrow, enough);
         });
   }
 

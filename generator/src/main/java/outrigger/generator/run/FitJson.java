@@ -12,7 +12,6 @@ import outrigger.generator.fit.Shim;
 import outrigger.generator.fit.Site;
 import outrigger.generator.fit.StackUp;
 import outrigger.generator.fit.TruckFit;
-import outrigger.generator.magnet.Cautions;
 import outrigger.generator.magnet.Hold;
 import outrigger.generator.param.Texts;
 import outrigger.generator.stack.Spread;
@@ -36,7 +35,7 @@ public final class FitJson {
       json.texts("shims", FitText.shims(fit));
       json.objects("shim-stacks", fit.shims(), FitJson::shim);
       json.object("poles", one -> one.put("wrong-places", (long) fit.poles().wrong()).texts("open", fit.poles().open()));
-      json.texts("cautions", Cautions.of(fit.choices().get(fit.sites().get(0)).hold()));
+      json.texts("cautions", FitText.cautions(fit));
     }
     if (fit.bumper().isPresent()) {
       Bumper bumper = fit.bumper().get();

@@ -38,19 +38,30 @@ public record Standing(ClashReport clashes, Balance balance, List<Bent> bent, Op
     unplaced = List.copyOf(unplaced);
   }
 
-  /** The working, one sentence a line. */
-  public List<String> lines() {
+  /** What clashes and what tools reach, one sentence a line. */
+  public List<String> places() {
     List<String> lines = new ArrayList<>(clashes.lines());
     if (!unplaced.isEmpty()) {
       lines.add("Without a place on the truck, so not looked at: " + String.join(", ", unplaced) + ".");
     }
-    lines.addAll(balance.lines());
-    bent.forEach(one -> lines.add((one.factor() < SAFE ? "Weak: " : "") + one.words()));
-    if (!bent.isEmpty()) {
-      lines.add(CAUTION);
-    }
-    drive.ifPresent(one -> lines.addAll(one.lines(scale)));
     return lines;
+  }
+
+  /** What it weighs and where it tips, then what posts and tabs bear, one sentence a line. */
+  public List<String> loads() {
+    List<String> lines = new ArrayList<>(balance.lines());
+    bent.forEach(one -> lines.add((one.factor() < SAFE ? "Weak: " : "") + one.words()));
+    return lines;
+  }
+
+  /** How it drives and turns, one sentence a line; none where the plan does not tell. */
+  public List<String> driving() {
+    return drive.map(one -> one.lines(scale)).orElse(List.of());
+  }
+
+  /** How far to trust what it bears. */
+  public List<String> cautions() {
+    return bent.isEmpty() ? List.of() : List.of(CAUTION);
   }
 
   /** All of it, as members of an object; mm, g, N, MPa, degrees. */

@@ -73,7 +73,7 @@ class StandTest {
   void standing_soundTruck_isClear() throws IOException {
     Standing standing = standing("");
     assertEquals(List.of(), standing.clashes().clashes().stream().map(Clash::words).toList());
-    assertTrue(standing.clashes().isClear(), standing.lines().toString());
+    assertTrue(standing.clashes().isClear(), standing.places().toString());
     assertEquals(List.of(), standing.unplaced());
   }
 
@@ -118,9 +118,9 @@ class StandTest {
   }
 
   @Test
-  void standing_lines_carryTheCaution() throws IOException {
+  void standing_cautions_carryTheEstimate() throws IOException {
     Standing standing = standing("");
-    assertTrue(standing.lines().contains(Standing.CAUTION));
+    assertTrue(standing.cautions().contains(Standing.CAUTION));
     assertEquals(5, standing.bent().size());
     String json = Json.text(standing::write);
     assertTrue(json.contains("\"safety-factor\"") && json.contains("\"turning-circle-mm\""), json);
