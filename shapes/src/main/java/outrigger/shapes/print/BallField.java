@@ -97,6 +97,7 @@ final class BallField {
     private final Thinning thinning = new Thinning(tree, samples, reach.spacing);
     private final FlatSpace flat = new FlatSpace(tree, reach.inward, reach.shown);
     private final OpenSpace open = new OpenSpace(tree, reach.inward, reach.shown);
+    private final HeldBalls known = new HeldBalls();
     private final List<Spot> spots = new ArrayList<>();
 
     List<Spot> of(int from, int to) {
@@ -151,13 +152,21 @@ final class BallField {
     private void measure(int i) {
       Vec normal = tree.normal(list.slot(i));
       Vec u = reach.direction(normal);
+      BallProbe.Ball ball = known.touching(list.point(i), u).orElseGet(() -> ball(i, u));
+      if (ball.held()) {
+        spots.add(new Spot(list.slot(i), list.point(i), normal, ball, list.area(i)));
+      }
+    }
+
+    private BallProbe.Ball ball(int i, Vec u) {
       BallProbe.Ball ball = probe.first(list.slot(i), list.point(i), u);
       if (!probe.isDone(ball) && !open.holdsNone(list, i, i + 1)) {
         ball = probe.rolled(list.slot(i), ball, u);
       }
-      if (ball.held()) {
-        spots.add(new Spot(list.slot(i), list.point(i), normal, ball, list.area(i)));
+      if (ball.grip() == BallProbe.Grip.ROLLED) {
+        known.put(ball);
       }
+      return ball;
     }
   }
 

@@ -8,8 +8,10 @@ import java.util.List;
  *
  * <p>What holds a ball pulls it no way, so of its spokes two stand more than square to each other, and so do two of the
  * facets they rest on. Both touch the ball, so they are no farther apart than it is wide, and each lies on that side of
- * the other on which the ball does. Nodes of the tree are paired from the root down, both one level at a time; pairs far
- * from each other or with all normals alike are dropped. On a part without thin places nearly all pairs end high up.
+ * the other on which the ball does. Nodes of the tree are paired from the root down, both one level at a time, each pair
+ * once; pairs far from each other or with all normals alike are dropped, and small ones whose facets all stand against
+ * each other are taken whole, so that a finer mesh of the same thin place costs little more. On a part without thin
+ * places nearly all pairs end high up.
  */
 final class Facing {
   /** Facets whose normals' product is no less stand at most square; more than normals are rounded by. */
@@ -17,6 +19,8 @@ final class Facing {
   /** Subtrees that are given to threads. */
   private static final int PIECES = 64;
   private static final int AXES = 3;
+  /** Nodes no larger than this part of the width are taken whole. */
+  private static final double SMALL = 0.25;
 
   private final FacetTree tree;
   private final double side;
@@ -53,7 +57,7 @@ final class Facing {
   private void start(int node, int first) {
     int[] others = new int[first];
     int count = 0;
-    for (int other = first; other < 2 * first; other++) {
+    for (int other = node; other < 2 * first; other++) {
       if (mayFace(node, other)) {
         others[count++] = other;
       }
@@ -75,8 +79,9 @@ final class Facing {
       int kept = 0;
       for (int i = 0; i < count; i++) {
         for (int other = 2 * others[i]; other <= 2 * others[i] + 1; other++) {
-          if (mayFace(child, other)) {
-            next[kept++] = other;
+          if (other >= child && mayFace(child, other)) {
+            next[kept] = other;
+            kept += takesWhole(child, other) ? 0 : 1;
           }
         }
       }
@@ -92,6 +97,39 @@ final class Facing {
     }
     // nothing is below an empty node: its distance is infinite
     return gap <= width * width && leastProduct(a, b) < SQUARE && mayReach(a, b) && mayReach(b, a);
+  }
+
+  /** Takes a pair of small nodes whose facets all stand against each other. */
+  private boolean takesWhole(int a, int b) {
+    double size = SMALL * width;
+    double far = 0;
+    for (int k = 0; k < AXES; k++) {
+      if (tree.high(a, k) - tree.low(a, k) > size || tree.high(b, k) - tree.low(b, k) > size) {
+        return false;
+      }
+      double d = Math.max(tree.high(a, k) - tree.low(b, k), tree.high(b, k) - tree.low(a, k));
+      far += d * d;
+    }
+    if (far > width * width || mostProduct(a, b) >= SQUARE) {
+      return false;
+    }
+    int first = a;
+    while (first < tree.leaves()) {
+      first *= 2;
+    }
+    NearRegions.addNodes(regions, tree, tree.firstSlot(first), a, b, margin);
+    return true;
+  }
+
+  /** A number not below the product of any normal below a node and any below another. */
+  private double mostProduct(int a, int b) {
+    double product = 0;
+    for (int k = 0; k < AXES; k++) {
+      double low = tree.leastNormal(b, k);
+      double high = tree.mostNormal(b, k);
+      product -= Math.min(least(-tree.leastNormal(a, k), low, high), least(-tree.mostNormal(a, k), low, high));
+    }
+    return product;
   }
 
   /** A number not above the product of any normal below a node and any below another. */
@@ -144,7 +182,7 @@ final class Facing {
   private void pairSlot(int slot, int leaf) {
     int first = tree.firstSlot(leaf);
     int end = Math.min(first + FacetTree.PER_LEAF, tree.size());
-    for (int other = first; other < end; other++) {
+    for (int other = Math.max(first, slot + 1); other < end; other++) {
       if (isNear(slot, other) && tree.alongNormal(slot, tree.normalX(other), tree.normalY(other),
           tree.normalZ(other)) < SQUARE && reaches(slot, other) && reaches(other, slot)) {
         NearRegions.add(regions, tree, slot, other, margin);

@@ -45,6 +45,16 @@ final class NearRegions {
     }
   }
 
+  /** Widens a facet's box by what lies within a margin of two nodes. */
+  static void addNodes(float[] boxes, FacetTree tree, int slot, int a, int b, double margin) {
+    int o = WIDTH * slot;
+    double more = margin + ROUNDING;
+    for (int k = 0; k < 3; k++) {
+      boxes[o + k] = (float) Math.min(boxes[o + k], Math.max(tree.low(a, k), tree.low(b, k)) - more);
+      boxes[o + 3 + k] = (float) Math.max(boxes[o + 3 + k], Math.min(tree.high(a, k), tree.high(b, k)) + more);
+    }
+  }
+
   private void enclose(int node, float[] from, int at) {
     for (int k = 0; k < 3; k++) {
       nodes[WIDTH * node + k] = Math.min(nodes[WIDTH * node + k], from[WIDTH * at + k]);
