@@ -15,6 +15,7 @@ import outrigger.generator.stack.Drawer;
 import outrigger.generator.truck.BodyParams;
 import outrigger.generator.truck.MountParams;
 import outrigger.generator.truck.Point;
+import outrigger.generator.truck.Seat;
 import outrigger.generator.truck.Told;
 import outrigger.generator.truck.Truck;
 import outrigger.presets.Shelf;
@@ -161,10 +162,14 @@ public final class Solver {
     StackUp solved = chain.solved();
     double head = Math.rint(1e6 * (solved.member(Heights.POST).size().mm() + solved.member("pocket-floor").size().mm()
         + solved.member("magnet").size().mm() + Heights.BELOW_HEAD)) / 1e6;
-    double under = BodyMount.railTop(truck.rails().section(mount.record().x()), mount.record().mounting());
+    double under = BodyMount.railTop(truck.rails().section(seat(mount).x()), mount.record().mounting());
     double layers = LayerNote.of(under + head, truck.printer()).layers().error();
     return new Height(solved, free, head, Math.rint(layers * 1e6) / 1e6 + 0.0, free.isPresent() ? 0 : chain.sum(),
         solved.spread(free.filter(Heights.FLOOR::equals).orElse("")));
+  }
+
+  private Seat seat(Told<MountParams> mount) {
+    return sites.stream().filter(site -> site.mount().equals(mount)).findFirst().orElseThrow().seat();
   }
 
   private Optional<Bumper> bumper() {

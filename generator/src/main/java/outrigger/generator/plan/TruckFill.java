@@ -52,7 +52,7 @@ final class TruckFill {
     StringBuilder rows = new StringBuilder("[source.measured]\nkind = \"user\"\ntext = \"The plan's table rail\"\n"
         + "[rails]\nsource = \"measured\"\nrow = [\n");
     fit.truck().mounts().forEach(mount -> {
-      outrigger.presets.Rail rail = fit.truck().rails().section(mount.record().x());
+      outrigger.presets.Rail rail = fit.truck().rails().section(fit.at(mount).get(0).seat().x());
       rows.append("{ name = \"").append(railName(mount)).append("\", form = \"").append(rail.form()).append("\", height = ")
           .append(rail.height()).append(", web = ").append(rail.web()).append(", flange = ").append(rail.flange())
           .append(", spacing = ").append(rail.spacing()).append(" },\n");

@@ -88,7 +88,8 @@ final class Placing {
 
   private Placement tray(double x, TrayParams p) {
     return p.place() == TrayPlace.BETWEEN ? Poses.trayBetween(x, p.drop())
-        : Poses.trayOutboard(rails, x, p.place() == TrayPlace.LEFT ? Side.LEFT : Side.RIGHT, p.width(), p.drop());
+        : Poses.trayOutboard(rails, x, p.place() == TrayPlace.LEFT ? Side.LEFT : Side.RIGHT, p.length(),
+            p.width(), p.drop());
   }
 
   private static Placement spacer(BumperParams bumper, SpacerParams p) {

@@ -3,8 +3,8 @@ package outrigger.generator.scene;
 import java.util.Map;
 import outrigger.generator.accessory.body.Mounting;
 import outrigger.generator.accessory.body.Side;
-import outrigger.generator.truck.RailForm;
 import outrigger.generator.truck.Rails;
+import outrigger.generator.truck.Seat;
 import outrigger.shapes.num.Axis;
 import outrigger.shapes.num.Placement;
 
@@ -15,18 +15,17 @@ public final class Poses {
   /**
    * A body mount, its flange flat on the web, which may run at an angle.
    *
-   * @param x of its magnet
+   * @param x where its magnet comes to lie
    * @param stated dimensions that the part promises
    */
   public static Placement bodyMount(Rails rails, double x, Side side, Mounting mounting, Map<String, Double> stated) {
     boolean left = side == Side.LEFT;
     boolean outboard = mounting == Mounting.OUTBOARD;
-    double inner = rails.at(x).spacing() / 2;
-    double face = outboard ? inner + thickness(rails) : inner;
+    Seat seat = rails.seat(x, outboard ? stated.get("reach") : -stated.get("reach"));
     double top = stated.get("total-height") - stated.get("height");
-    double toe = left ? rails.toe(x) : -rails.toe(x);
+    double toe = left ? seat.degrees() : -seat.degrees();
     return Placement.turn(Axis.Z, (left == outboard ? 0 : 180) + toe)
-        .then(Placement.move(x, left ? face : -face, -top));
+        .then(Placement.move(seat.x(), left ? seat.y() : -seat.y(), -top));
   }
 
   /**
@@ -51,14 +50,18 @@ public final class Poses {
   }
 
   /**
-   * A tray outboard of a rail.
+   * A tray outboard of a rail, turned with it where that runs at an angle.
    *
-   * @param x of its middle
+   * @param x of the middle of its side against the rail
+   * @param length of the tray
    * @param width of the tray, outside
    */
-  public static Placement trayOutboard(Rails rails, double x, Side side, double width, double drop) {
-    double y = rails.at(x).spacing() / 2 + thickness(rails) + width / 2;
-    return Placement.move(x, side == Side.LEFT ? y : -y, -drop);
+  public static Placement trayOutboard(Rails rails, double x, Side side, double length, double width, double drop) {
+    Seat seat = rails.flat(x, length);
+    boolean left = side == Side.LEFT;
+    return Placement.move(0, left ? width / 2 : -width / 2, 0)
+        .then(Placement.turn(Axis.Z, left ? seat.degrees() : -seat.degrees()))
+        .then(Placement.move(seat.x(), left ? seat.y() : -seat.y(), -drop));
   }
 
   /**
@@ -69,10 +72,5 @@ public final class Poses {
    */
   public static Placement flatSpacer(double seat, double z) {
     return Placement.turn(Axis.Z, 90).then(Placement.turn(Axis.Y, 90)).then(Placement.move(seat, 0, z));
-  }
-
-  /** Thickness of a rail from its inner to its outer face. */
-  static double thickness(Rails rails) {
-    return rails.params().form() == RailForm.BOX ? rails.params().flange() : rails.params().web();
   }
 }

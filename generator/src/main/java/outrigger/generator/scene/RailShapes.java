@@ -34,7 +34,7 @@ final class RailShapes {
   private Solid left() {
     List<Solid> pieces = new ArrayList<>();
     for (Stretch stretch : stretches()) {
-      double outer = Poses.thickness(rails);
+      double outer = rails.thickness();
       pieces.add(band(stretch, 0, p.web(), 0, 1, 0));
       if (p.form() != RailForm.PLATE) {
         double inner = p.form() == RailForm.BOX ? 0 : outer - p.flange();

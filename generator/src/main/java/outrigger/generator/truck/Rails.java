@@ -14,6 +14,9 @@ import outrigger.presets.Rail;
  */
 public record Rails(RailParams params, List<Station> stations) {
 
+  /** Turns of the search for a seat; webs run straight between stations, so that few settle it. */
+  private static final int SETTLE = 8;
+
   /** Section at a place; mm. */
   public record Station(double x, double spacing, double height) {}
 
@@ -70,6 +73,43 @@ public record Rails(RailParams params, List<Station> stations) {
       return 0;
     }
     return StrictMath.toDegrees(StrictMath.atan((at(x + step).spacing() - at(x - step).spacing()) / (4 * step)));
+  }
+
+  /**
+   * Where to bolt what stands square out from a web, so that its end comes to lie at x.
+   *
+   * @param x of the end, mm
+   * @param reach from the web's face to the end, mm; negative inward from the inner face
+   */
+  public Seat seat(double x, double reach) {
+    double at = x;
+    for (int i = 0; i < SETTLE; i++) {
+      at = x + reach * StrictMath.sin(StrictMath.toRadians(toe(at)));
+    }
+    return new Seat(at, at(at).spacing() / 2 + (reach < 0 ? 0 : thickness()), toe(at));
+  }
+
+  /** A flat face of a length against the outside of the left web, touching it and cutting into it nowhere. */
+  public Seat flat(double x, double length) {
+    double from = x - length / 2;
+    double to = x + length / 2;
+    double slope = params.change() == RailChange.STEP ? 0 : (at(to).spacing() - at(from).spacing()) / 2 / length;
+    double y = Math.max(out(from, x, slope), out(to, x, slope));
+    for (Station station : stations) {
+      if (station.x() > from && station.x() < to) {
+        y = Math.max(y, out(station.x(), x, slope));
+      }
+    }
+    return new Seat(x, y + thickness(), StrictMath.toDegrees(StrictMath.atan(slope)));
+  }
+
+  private double out(double at, double x, double slope) {
+    return at(at).spacing() / 2 - slope * (at - x);
+  }
+
+  /** Thickness of a rail from its inner to its outer face, mm. */
+  public double thickness() {
+    return params.form() == RailForm.BOX ? params.flange() : params.web();
   }
 
   /** The section at a place as a rail of the shelf, called {@code truck-} and its place. */
