@@ -36,6 +36,7 @@ final class BuildSheet {
   }
 
   private void standing(Standing standing, List<String> cautions) {
+    section("Rails", standing.rails());
     section("Clashes and tools", standing.places());
     section("Weight and strength", standing.loads());
     section("Drive", standing.driving());

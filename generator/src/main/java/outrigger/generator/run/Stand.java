@@ -23,6 +23,8 @@ import outrigger.generator.load.Post;
 import outrigger.generator.load.Strength;
 import outrigger.generator.load.Tab;
 import outrigger.generator.plan.Plan;
+import outrigger.generator.scene.RailHole;
+import outrigger.generator.scene.RailHoles;
 import outrigger.generator.scene.Scene;
 import outrigger.generator.truck.ItemParams;
 import outrigger.generator.truck.Placed;
@@ -48,6 +50,7 @@ final class Stand {
   private final List<Laid> laid;
   private final Map<String, Placed> parts;
   private final Scene scene;
+  private final List<RailHole> drilling;
   private final Material material;
 
   Stand(TruckFit fit, Drawn drawn, HardwareList hardware, List<Laid> laid) {
@@ -58,6 +61,7 @@ final class Stand {
     this.laid = laid;
     this.parts = placing.placed().stream().collect(Collectors.toMap(Placed::name, Function.identity()));
     this.scene = Scene.of(fit.truck(), placing.placed(), hardware.screws().joints(), laid, plan.shelf());
+    this.drilling = RailHoles.of(fit.truck(), placing.placed(), hardware.screws().joints(), plan.shelf());
     this.material = plan.material().orElseGet(() -> plan.shelf().get(Material.class, PLA));
     placing.placed().parallelStream().forEach(part -> drawn.proof(part.part()));
   }
@@ -68,7 +72,7 @@ final class Stand {
     Optional<Drive> drive = fit.truck().drive().map(told -> Drive.of(told.record(), new Vehicle(balance.total(),
         -balance.centre().x(), balance.height(), balance.wheelbase(), balance.track())));
     return new Standing(ClashCheck.check(scene.elements(), scene.ways(), NEAR, meshed()), balance, bent(), drive,
-        placing.unplaced(), truck.scale());
+        drilling, placing.unplaced(), truck.scale());
   }
 
   private Map<String, Meshed> meshed() {

@@ -13,6 +13,8 @@ import outrigger.generator.clash.Spot;
 import outrigger.generator.drive.Drive;
 import outrigger.generator.load.Balance;
 import outrigger.generator.load.Bent;
+import outrigger.generator.scene.RailHole;
+import outrigger.generator.scene.RailHoles;
 
 /**
  * How the finished truck stands: what clashes, what it weighs, what its roots bear, how it drives.
@@ -21,10 +23,12 @@ import outrigger.generator.load.Bent;
  * @param balance masses and axle loads
  * @param bent the roots of posts and tabs under the body's jolt
  * @param drive where the plan tells of motor and steering
+ * @param drilling holes that the rails need
  * @param unplaced names of parts whose place the plan does not say: neither clashes nor weighed
  * @param scale of the truck, 24 for 1:24
  */
-public record Standing(ClashReport clashes, Balance balance, List<Bent> bent, Optional<Drive> drive, List<String> unplaced,
+public record Standing(ClashReport clashes, Balance balance, List<Bent> bent, Optional<Drive> drive,
+    List<RailHole> drilling, List<String> unplaced,
     double scale) {
   private static final double SAFE = 2;
 
@@ -35,6 +39,7 @@ public record Standing(ClashReport clashes, Balance balance, List<Bent> bent, Op
 
   public Standing {
     bent = List.copyOf(bent);
+    drilling = List.copyOf(drilling);
     unplaced = List.copyOf(unplaced);
   }
 
@@ -45,6 +50,11 @@ public record Standing(ClashReport clashes, Balance balance, List<Bent> bent, Op
       lines.add("Without a place on the truck, so not looked at: " + String.join(", ", unplaced) + ".");
     }
     return lines;
+  }
+
+  /** Which holes of the rails the screws take and where to drill, one sentence a part. */
+  public List<String> rails() {
+    return RailHoles.lines(drilling);
   }
 
   /** What it weighs and where it tips, then what posts and tabs bear, one sentence a line. */
@@ -67,6 +77,7 @@ public record Standing(ClashReport clashes, Balance balance, List<Bent> bent, Op
   /** All of it, as members of an object; mm, g, N, MPa, degrees. */
   void write(Json json) throws IOException {
     json.object("clashes", this::clashes);
+    json.objects("rail-holes", drilling, Standing::hole);
     json.texts("unplaced", unplaced);
     json.object("balance", this::balance);
     json.objects("roots", bent, Standing::bent);
@@ -75,6 +86,15 @@ public record Standing(ClashReport clashes, Balance balance, List<Bent> bent, Op
     }
     if (drive.isPresent()) {
       json.object("drive", one -> drive(one, drive.get()));
+    }
+  }
+
+  private static void hole(Json json, RailHole hole) throws IOException {
+    json.put("part", hole.part()).put("rail", hole.left() ? "left" : "right").put("screw", hole.screw())
+        .put("diameter-mm", hole.diameter()).put("x-mm", hole.x()).put("drop-mm", hole.drop()).put("drill", !hole.isThere());
+    if (hole.nearest().exists()) {
+      json.put("nearest-row", hole.nearest().row()).put("nearest-number", (long) hole.nearest().number())
+          .put("ahead-mm", hole.nearest().ahead()).put("below-mm", hole.nearest().below());
     }
   }
 
