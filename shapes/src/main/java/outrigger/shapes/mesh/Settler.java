@@ -7,7 +7,8 @@ import outrigger.shapes.num.ShapeException;
 
 /**
  * Brings rounded facets to rest: where rounding made facets cross, touch or vanish, they are resolved again, exactly,
- * and rounded again, until none do; where it made the surface touch itself, that is parted by a grid step.
+ * and rounded again, until none do; facets that still meet after some passes are told apart by nudging their corners, and
+ * where rounding made the surface touch itself, that is parted by a grid step.
  *
  * <p>What touched before any rounding is left to touch, for whoever asked for it to mend.
  */
@@ -16,6 +17,8 @@ final class Settler {
   private static final int PASSES = 8;
   /** Times the facets' corners there were at first, and some more for small parts, beyond which passes are given up. */
   private static final int GROWTH = 3;
+  /** The first pass in which corners are nudged: most parts have come to rest by then, of the others few facets meet. */
+  private static final int NUDGED = 2;
   private static final int ROOM = 1_000;
   /**
    * Corners above which the first look is at the facets that were rounded, and only the second at whether all are sound:
@@ -86,7 +89,7 @@ final class Settler {
         checkTouch();
         throw unsettled(mesh, faults.vertex());
       } else {
-        now = resolved(mesh, moved);
+        now = pass < NUDGED ? resolved(mesh, moved) : nudged(mesh, moved);
       }
     }
   }
@@ -110,6 +113,21 @@ final class Settler {
       checkTouch();
     }
     return parted;
+  }
+
+  /** Nudged, and resolved again where that does not mend all. */
+  private Kernel.Rounded nudged(Mesh mesh, boolean[] moved) {
+    checkTouch();
+    Nudger nudger = Nudger.of(mesh);
+    Kernel.Rounded facets = nudger.facets();
+    if (nudger.isMended()) {
+      return facets;
+    }
+    boolean[] nudged = movedFacets(facets, facets.corners());
+    for (int f = 0; f < nudged.length; f++) {
+      nudged[f] |= moved[f];
+    }
+    return resolved(Mesh.of(facets.xyz(), facets.corners()), nudged);
   }
 
   /** Resolved again, without the facets that have no area. */
