@@ -4,8 +4,9 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.IntUnaryOperator;
 import outrigger.shapes.mesh.Mesh;
+import outrigger.shapes.num.Grid;
+import outrigger.shapes.print.FacetField;
 import outrigger.shapes.print.Normals;
 
 /** A mesh at its place: facets turned to the eye, shaded by how they stand, then the lines that tell its shape. */
@@ -13,11 +14,17 @@ final class Figure implements Mark {
   /** Cosine of the angle between facets from which their edge is drawn: 25 degrees. Flats of round walls turn less. */
   private static final double SHARP = StrictMath.cos(Math.toRadians(25));
 
+  /** How much nearer to the eye than its facet the last spot lies, pixels. */
+  private static final double NEARER = 0.3;
+
   private final Mesh mesh;
   private final double[][] pixels;
   private final double[][] normals;
   private final View view;
-  private final IntUnaryOperator hue;
+  private final double scale;
+  private final double left;
+  private final double top;
+  private final Paint paint;
   private final List<Line> lines = new ArrayList<>();
 
   /** Between two vertices. */
@@ -25,14 +32,17 @@ final class Figure implements Mark {
 
   /** Seen at a scale in pixels a millimetre, the upper left corner of its box at (x, y). */
   Figure(Mesh mesh, View view, double scale, double x, double y) {
-    this(mesh, view, scale, x, y, f -> Hue.NONE);
+    this(mesh, view, scale, x, y, Paint.NONE);
   }
 
-  /** The same with a colour for each facet. */
-  Figure(Mesh mesh, View view, double scale, double x, double y, IntUnaryOperator hue) {
+  /** The same in colours. */
+  Figure(Mesh mesh, View view, double scale, double x, double y, Paint paint) {
     this.mesh = mesh;
     this.view = view;
-    this.hue = hue;
+    this.paint = paint;
+    this.scale = scale;
+    left = x;
+    top = y;
     pixels = new double[mesh.vertexCount()][];
     for (int v = 0; v < pixels.length; v++) {
       pixels[v] = view.pixel(mesh, v, scale, x, y);
@@ -75,11 +85,36 @@ final class Figure implements Mark {
     for (int f = 0; f < normals.length; f++) {
       if (view.isFacing(normals[f])) {
         canvas.triangle(pixels[mesh.corner(f, 0)], pixels[mesh.corner(f, 1)], pixels[mesh.corner(f, 2)],
-            view.tone(normals[f]), hue.applyAsInt(f));
+            view.tone(normals[f]), paint.hue(f));
+        drawSpots(canvas, f);
       }
     }
     for (Line line : lines) {
       canvas.line(pixels[line.from], pixels[line.to], Tone.LINE);
     }
+  }
+
+  /** Lays the spots of a facet on it, each a hair nearer to the eye than the one before. */
+  private void drawSpots(Canvas canvas, int f) {
+    List<FacetField.Place> spots = paint.spots(f);
+    for (int i = 0; i < spots.size(); i++) {
+      List<double[]> disc = Disc.on(spots.get(i), normals[f], corner(f, 0), corner(f, 1), corner(f, 2));
+      double nearer = NEARER * (i + 1) / spots.size();
+      for (int k = 2; k < disc.size(); k++) {
+        canvas.triangle(pixel(disc.get(0), nearer), pixel(disc.get(k - 1), nearer), pixel(disc.get(k), nearer),
+            view.tone(normals[f]), paint.hueOf(spots.get(i)));
+      }
+    }
+  }
+
+  private double[] pixel(double[] place, double nearer) {
+    double[] pixel = view.pixelOf(place, scale, left, top);
+    pixel[2] += nearer;
+    return pixel;
+  }
+
+  private double[] corner(int f, int k) {
+    int v = mesh.corner(f, k);
+    return new double[] {Grid.toMm(mesh.x(v)), Grid.toMm(mesh.y(v)), Grid.toMm(mesh.z(v))};
   }
 }

@@ -70,8 +70,8 @@ final class MapPage {
       marks.add(title.from(MARGIN, MARGIN));
       marks.add(Caption.of("from above", ROOM).from(MARGIN, under));
       marks.add(Caption.of("from below", ROOM).from(right, under));
-      marks.add(new Figure(mesh, above, scale, MARGIN, top, classes::hue));
-      marks.add(new Figure(mesh, below, scale, right, top, classes::hue));
+      marks.add(new Figure(mesh, above, scale, MARGIN, top, classes));
+      marks.add(new Figure(mesh, below, scale, right, top, classes));
       List<double[]> taken = new ArrayList<>();
       for (int i = 0; i < Math.min(NUMBERED, report.concerns().size()); i++) {
         Concern c = report.concerns().get(i);
@@ -139,7 +139,8 @@ final class MapPage {
     } else if (report.concerns().size() > NUMBERED) {
       lines.add("and " + (report.concerns().size() - NUMBERED) + " more");
     }
-    lines.add("A triangle has the colour of its worst place; the numbers mark the places, seen through the part.");
+    lines.add("The numbers mark the places, seen through the part.");
+    lines.add("A small triangle has the colour of its worst place.");
     return new Strip((int) Math.ceil(LINE * (lines.size() + 1)), () -> {
       List<Mark> marks = new ArrayList<>();
       for (int i = 0; i < lines.size(); i++) {

@@ -2,7 +2,9 @@ package outrigger.shapes.print;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * The width of the solid, or of the air before it, over the whole surface: the least of each facet, and every sample
@@ -18,6 +20,8 @@ final class BallField {
   private static final double FINER = 4;
   /** Fewer samples cost less each by itself. */
   private static final int FEW = 3;
+  /** A sample stands for no more than this part of the spacing about it: half the diagonal of a square. */
+  private static final double CELL = 0.71;
 
   private final FacetTree tree;
   private final FacetSamples samples;
@@ -27,6 +31,7 @@ final class BallField {
   private final int[] standIn;
   private final double[] least;
   private final List<Spot> narrow = new ArrayList<>();
+  private final List<Spot> held = new ArrayList<>();
 
   /**
    * What is measured and how far.
@@ -37,9 +42,14 @@ final class BallField {
    * @param most the greatest width told apart, mm, at least enough
    * @param shown widths up to which the least of each facet is wanted, mm, from enough to most
    * @param spacing of samples, mm
+   * @param mapped whether all places measured are kept, for a map
    */
-  record Reach(boolean inward, double bound, double enough, double most, double shown,
-      double spacing) {
+  record Reach(boolean inward, double bound, double enough, double most, double shown, double spacing,
+      boolean mapped) {
+    Reach(boolean inward, double bound, double enough, double most, double shown, double spacing) {
+      this(inward, bound, enough, most, shown, spacing, false);
+    }
+
     BallProbe probe(FacetTree tree) {
       return new BallProbe(tree, most, enough);
     }
@@ -174,6 +184,9 @@ final class BallField {
     for (Spot spot : spots) {
       int facet = tree.facet(spot.slot());
       least[facet] = Math.min(least[facet], spot.width());
+      if (reach.mapped) {
+        held.add(spot);
+      }
       if (spot.width() < reach.bound) {
         narrow.add(spot);
       }
@@ -190,6 +203,18 @@ final class BallField {
   /** Least width on each facet, by the mesh's facet numbers, mm; infinite where no ball is held. */
   double[] least() {
     return least.clone();
+  }
+
+  /** What was measured on facets too large to be alike all over, by facet; nothing unless mapped. */
+  Map<Integer, List<FacetField.Place>> places() {
+    Map<Integer, List<FacetField.Place>> places = new LinkedHashMap<>();
+    for (Spot spot : held) {
+      if (samples.breadth(spot.slot()) > reach.spacing) {
+        places.computeIfAbsent(tree.facet(spot.slot()), f -> new ArrayList<>()).add(new FacetField.Place(
+            spot.place().x(), spot.place().y(), spot.place().z(), CELL * reach.spacing, spot.width()));
+      }
+    }
+    return places;
   }
 
   /** All spots narrower than the bound, in an order that hangs on the mesh alone. */

@@ -29,7 +29,7 @@ final class GapGauge implements Gauge {
           List.of("Gaps and small holes were not measured: both limits are 0."));
     }
     double spacing = Widths.spacing(specimen);
-    BallField.Reach reach = new BallField.Reach(false, most, most, most, most, spacing);
+    BallField.Reach reach = new BallField.Reach(false, most, most, most, most, spacing, specimen.isMapped());
     BallField field = BallField.of(specimen.facetTree(), reach, specimen.workers());
     Descent descent = new Descent(specimen.facetTree(), reach);
     List<Concern> concerns = new ArrayList<>();
@@ -42,7 +42,7 @@ final class GapGauge implements Gauge {
     double[] shown = Arrays.stream(field.least()).map(w -> w < most ? w : Double.NaN).toArray();
     List<Concern> sorted = concerns.stream().sorted(Comparator.comparingDouble(Concern::measured)).toList();
     return new Reading(Widths.listed(sorted, left), List.of(),
-        List.of(new FacetField("gap-width", "mm", gap, true, shown)), left);
+        List.of(new FacetField("gap-width", "mm", gap, true, shown).withPlaces(field.places(), Double.NaN)), left);
   }
 
   private static List<NarrowPlace> places(List<Spot> spots, double bound, double spacing, Descent descent) {

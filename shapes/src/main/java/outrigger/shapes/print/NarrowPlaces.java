@@ -41,9 +41,26 @@ final class NarrowPlaces {
     NarrowPlaces places = new NarrowPlaces(link);
     spots.forEach(places::put);
     places.join();
-    return places.groups().stream().filter(group -> group.stream().mapToDouble(Spot::area).sum() >= least)
-        .map(group -> NarrowPlace.of(narrowest(group, descent), group))
-        .sorted(Comparator.comparing(NarrowPlace::narrowest, Spot.ORDER)).toList();
+    List<NarrowPlace> found = new ArrayList<>();
+    places.groups().stream().filter(group -> group.stream().mapToDouble(Spot::area).sum() >= least)
+        .forEach(group -> add(found, narrowest(group, descent), group, link));
+    found.sort(Comparator.comparing(NarrowPlace::narrowest, Spot.ORDER));
+    return found;
+  }
+
+  /** Adds a place, or joins it to one whose narrowest spot is linked to its own: what lies round one tip is one place. */
+  private static void add(List<NarrowPlace> found, Spot narrowest, List<Spot> group, double link) {
+    List<Spot> all = new ArrayList<>(group);
+    Spot least = narrowest;
+    for (int i = found.size() - 1; i >= 0; i--) {
+      NarrowPlace other = found.get(i);
+      if (other.narrowest().ball().middle().distance(narrowest.ball().middle()) <= link) {
+        all.addAll(0, other.spots());
+        least = other.narrowest().isBefore(least) ? other.narrowest() : least;
+        found.remove(i);
+      }
+    }
+    found.add(NarrowPlace.of(least, all));
   }
 
   private void put(Spot spot) {

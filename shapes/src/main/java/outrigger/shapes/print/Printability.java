@@ -39,13 +39,15 @@ public final class Printability {
     return examine(specimen, GAUGES, finished);
   }
 
-  /** A report with maps that tell widths up to twice the limit. */
+  /** A report with maps that tell widths up to twice the limit, place by place on large facets. */
   public static PrintReport mapped(CheckedMesh mesh, PrintReport report, Workers workers) {
     Specimen specimen = new Specimen(mesh, report.limits(), Map.of(), workers).mapped();
-    List<FacetField> walls = new WallGauge().read(specimen).fields();
-    List<FacetField> fields = new ArrayList<>(walls);
-    report.fields().stream().filter(field -> walls.stream().noneMatch(wall -> wall.name().equals(field.name())))
-        .forEach(fields::add);
+    List<FacetField> fields = new ArrayList<>();
+    for (Gauge gauge : List.of(new WallGauge(), new GapGauge())) {
+      fields.addAll(gauge.read(specimen).fields());
+    }
+    List<String> known = fields.stream().map(FacetField::name).toList();
+    report.fields().stream().filter(field -> !known.contains(field.name())).forEach(fields::add);
     return new PrintReport(report.limits(), report.concerns(), report.facts(), fields, report.notExamined());
   }
 

@@ -37,7 +37,7 @@ final class WallGauge implements Gauge {
     double bound = Math.max(wall, Math.max(specimen.limit(Limit.LINE), specimen.limit(Limit.STROKE)));
     double spacing = Widths.spacing(specimen);
     BallField.Reach reach = new BallField.Reach(true, bound, ENOUGH * bound, MOST * bound,
-        (specimen.isMapped() ? SHOWN : ENOUGH) * bound, spacing);
+        (specimen.isMapped() ? SHOWN : ENOUGH) * bound, spacing, specimen.isMapped());
     BallField field = BallField.of(specimen.facetTree(), reach, specimen.workers());
     Descent descent = new Descent(specimen.facetTree(), reach);
     List<NarrowPlace> places = NarrowPlaces.of(field.narrow(), 2 * Math.max(spacing, bound / 2),
@@ -54,7 +54,8 @@ final class WallGauge implements Gauge {
         "no wall is thinner than " + Widths.mm(wall) + " mm")));
     double[] shown = Arrays.stream(field.least()).map(w -> Math.min(w, SHOWN * bound)).toArray();
     return new Reading(Widths.listed(concerns, left), facts,
-        List.of(new FacetField("wall-thickness", "mm", wall, true, shown)), left);
+        List.of(new FacetField("wall-thickness", "mm", wall, true, shown).withPlaces(field.places(), SHOWN * bound)),
+        left);
   }
 
   private static Fact fact(Spot thinnest) {

@@ -231,4 +231,25 @@ class WallGaugeTest {
     assertEquals(2.5, c.bound());
     assertEquals(2, c.measured(), CLOSE);
   }
+
+  @Test
+  void read_tipOfAPyramidUnderATop_isOnePlaceOnLargeFacets() {
+    // sides 27 degrees from the level hold no ball: there are balls on both sides of the tip, but it is one tip
+    double foot = 5 * 3.6 / 2.6;
+    Solid roof = Specimens.along(2 * foot, -foot, -1, foot, -1, 0, 2.6).move(0, -foot, 0);
+    Solid plate = WallShapes.block(60, 40, 3).cut(Solid.common(roof, roof.turn(Axis.Z, 90)).move(3, 2, 0));
+    Concern c = only(plate);
+    assertEquals(0.4, c.measured(), CLOSE);
+    assertAt(c, 3, 2, 2.8, 0.05);
+    FacetField field = new WallGauge().read(WallShapes.specimen(plate).mapped()).fields().get(0);
+    boolean found = false;
+    for (int f = 0; f < field.size(); f++) {
+      for (FacetField.Place place : field.places(f)) {
+        found |= place.value() < 0.9;
+        assertTrue(place.value() > 0.9 || Math.hypot(place.x() - 3, place.y() - 2) < 2, place.toString());
+        assertEquals(1.8, field.background(f));
+      }
+    }
+    assertTrue(found);
+  }
 }
