@@ -1,5 +1,6 @@
 package outrigger.shapes.mesh;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -8,15 +9,23 @@ import java.util.List;
  *
  * <p>Rounding halves upward and choosing between equal diagonals would otherwise differ from one position to the next.
  * The axes are put in the order of the operands' {@link Moments} along them, and each is turned the way its odd moments
- * are positive; where these are 0, the way in which its product with an axis before it is. Where nothing tells two axes
- * or ways apart the solid most often looks the same both ways; if not, the choice is left to chance and no worse than none.
+ * are positive. Of what these leave open the frame with the least {@link Signature} is taken: where two have the same, the
+ * operands look the same in both.
  */
 final class Frame {
-  private final int[] axis = {0, 1, 2};
+  private static final int[][] ORDERS = {{0, 1, 2}, {0, 2, 1}, {1, 0, 2}, {1, 2, 0}, {2, 0, 1}, {2, 1, 0}};
+
+  private final int[] axis;
   private final int[] sign = {1, 1, 1};
 
   /** The axes as they are given. */
-  Frame() {}
+  Frame() {
+    this(ORDERS[0]);
+  }
+
+  private Frame(int[] axis) {
+    this.axis = axis;
+  }
 
   /**
    * The frame of some operands.
@@ -24,45 +33,56 @@ final class Frame {
    * @param cutAway of each operand whether an odd number of cuts takes it away
    */
   static Frame of(List<Polyhedron> operands, List<Boolean> cutAway) {
-    return of(Moments.of(operands, cutAway));
+    Moments moments = Moments.of(operands, cutAway);
+    List<Frame> frames = candidates(moments);
+    return frames.size() == 1 ? frames.get(0) : Signature.least(frames, moments.twiceMiddle(), operands, cutAway);
   }
 
-  /** The frame of operands with these moments. */
-  static Frame of(Moments moments) {
-    Frame frame = new Frame();
-    frame.order(moments);
-    frame.direct(moments);
-    return frame;
+  /** The frame of upright operands: that of their polyhedra. */
+  static Frame ofUprights(List<Upright> operands, List<Boolean> cutAway) {
+    Moments moments = Moments.ofUprights(operands, cutAway);
+    List<Frame> frames = candidates(moments);
+    return frames.size() == 1 ? frames.get(0)
+        : Signature.leastOfUprights(frames, moments.twiceMiddle(), operands, cutAway);
   }
 
-  private void order(Moments moments) {
-    for (int i = 0; i < 3; i++) {
-      for (int j = i + 1; j < 3; j++) {
-        if (moments.compare(axis[j], axis[i]) < 0) {
-          int swapped = axis[i];
-          axis[i] = axis[j];
-          axis[j] = swapped;
-        }
+  /** The frames that moments leave open. */
+  private static List<Frame> candidates(Moments moments) {
+    List<Frame> frames = new ArrayList<>();
+    for (int[] order : ORDERS) {
+      if (moments.compare(order[0], order[1]) <= 0 && moments.compare(order[1], order[2]) <= 0) {
+        addTurned(order, moments, frames);
+      }
+    }
+    return frames;
+  }
+
+  /** Adds the frames of one order of axes, the first two of which come first for each other axis too. */
+  private static void addTurned(int[] order, Moments moments, List<Frame> frames) {
+    int[] way = {moments.way(order[0], order[1], order[2]), moments.way(order[1], order[0], order[2]),
+        moments.way(order[2], order[0], order[1])};
+    for (int signs = 0; signs < 8; signs++) {
+      Frame frame = new Frame(order);
+      boolean allowed = true;
+      for (int i = 0; i < 3; i++) {
+        int given = (signs >> i & 1) == 0 ? 1 : -1;
+        frame.sign[order[i]] = given;
+        allowed &= way[i] == 0 || way[i] == given;
+      }
+      if (allowed) {
+        frames.add(frame);
       }
     }
   }
 
-  private void direct(Moments moments) {
-    boolean[] directed = new boolean[3];
-    for (int i = 0; i < 3; i++) {
-      int way = moments.way(axis[i], axis[i == 0 ? 1 : 0], axis[i == 2 ? 1 : 2]);
-      directed[i] = way != 0;
-      sign[axis[i]] = way < 0 ? -1 : 1;
-    }
-    for (int i = 0; i < 3; i++) {
-      for (int j = 0; j < 3 && !directed[i]; j++) {
-        int together = moments.together(axis[i], axis[j]);
-        if (together != 0 && (directed[j] || j < i)) {
-          sign[axis[i]] = together * sign[axis[j]];
-          directed[i] = true;
-        }
-      }
-    }
+  /** The given axis that is this frame's axis 0, 1 or 2. */
+  int axis(int k) {
+    return axis[k];
+  }
+
+  /** Which way a given axis goes in this frame: 1 or -1. */
+  int sign(int given) {
+    return sign[given];
   }
 
   private boolean isGiven() {

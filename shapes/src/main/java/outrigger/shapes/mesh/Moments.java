@@ -18,10 +18,11 @@ final class Moments {
   private final long[] fifth = new long[3];
   /** Of one axis times the square of another, by both. */
   private final long[] cross = new long[9];
-  /** Of one axis times another. */
-  private final long[] product = new long[9];
+  private final long[] middle;
 
-  private Moments() {}
+  private Moments(long[] middle) {
+    this.middle = middle;
+  }
 
   /**
    * The moments of some operands.
@@ -29,11 +30,10 @@ final class Moments {
    * @param cutAway of each operand whether an odd number of cuts takes it away
    */
   static Moments of(List<Polyhedron> operands, List<Boolean> cutAway) {
-    Moments moments = new Moments();
-    long[] middle = twiceMiddle(operands.stream().map(Polyhedron::xyz).toList());
+    Moments moments = new Moments(twiceMiddle(operands.stream().map(Polyhedron::xyz).toList()));
     for (int i = 0; i < operands.size(); i++) {
       for (int[][] loops : operands.get(i).faces()) {
-        moments.addFace(operands.get(i).xyz(), loops, middle, cutAway.get(i) ? CUT_AWAY : 1);
+        moments.addFace(operands.get(i).xyz(), loops, cutAway.get(i) ? CUT_AWAY : 1);
       }
     }
     return moments;
@@ -41,18 +41,17 @@ final class Moments {
 
   /** The moments of upright operands: the same as those of their polyhedra. */
   static Moments ofUprights(List<Upright> operands, List<Boolean> cutAway) {
-    Moments moments = new Moments();
-    long[] middle = twiceMiddle(operands.stream().map(u -> u.xyz).toList());
+    Moments moments = new Moments(twiceMiddle(operands.stream().map(u -> u.xyz).toList()));
     for (int i = 0; i < operands.size(); i++) {
       Upright upright = operands.get(i);
       for (int r = 0; r < upright.rings.length; r++) {
-        moments.addRegion(upright, r, middle, cutAway.get(i) ? CUT_AWAY : 1);
+        moments.addRegion(upright, r, cutAway.get(i) ? CUT_AWAY : 1);
       }
     }
     return moments;
   }
 
-  private void addRegion(Upright upright, int region, long[] middle, long weight) {
+  private void addRegion(Upright upright, int region, long weight) {
     long[][] caps = new long[2][3];
     long[] wall = new long[3];
     int[] xyz = upright.xyz;
@@ -85,7 +84,7 @@ final class Moments {
     return new long[] {least[0] + most[0], least[1] + most[1], least[2] + most[2]};
   }
 
-  private void addFace(int[] xyz, int[][] loops, long[] middle, long weight) {
+  private void addFace(int[] xyz, int[][] loops, long weight) {
     long x = 0;
     long y = 0;
     long z = 0;
@@ -113,8 +112,11 @@ final class Moments {
     fifth[i] += square * a * a * a;
     cross[3 * j + i] += square * b;
     cross[3 * k + i] += square * c;
-    product[3 * i + j] += weight * a * b;
-    product[3 * j + i] += weight * a * b;
+  }
+
+  /** Twice the middle of the bounds of all. */
+  long[] twiceMiddle() {
+    return middle;
   }
 
   /** Order of two axes; 0 where nothing here tells them apart. */
@@ -133,10 +135,5 @@ final class Moments {
     long odd = third[axis] != 0 ? third[axis] : cross[3 * axis + first] != 0 ? cross[3 * axis + first]
         : cross[3 * axis + last] != 0 ? cross[3 * axis + last] : fifth[axis];
     return Long.signum(odd);
-  }
-
-  /** Whether two axes go the same way, +1, or against each other, -1; 0 where nothing here says so. */
-  int together(int i, int j) {
-    return Long.signum(product[3 * i + j]);
   }
 }

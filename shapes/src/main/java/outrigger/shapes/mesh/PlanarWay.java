@@ -26,7 +26,7 @@ final class PlanarWay {
       return Optional.empty();
     }
     Uprights uprights = found.get();
-    Frame frame = Frame.of(Moments.ofUprights(uprights.operands(), uprights.cutAway()));
+    Frame frame = Frame.ofUprights(uprights.operands(), uprights.cutAway());
     return mesh(uprights.operands().stream().map(frame::in).toList(), uprights.tree()).map(frame::out);
   }
 
