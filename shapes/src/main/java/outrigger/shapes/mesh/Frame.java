@@ -75,6 +75,17 @@ final class Frame {
     }
   }
 
+  /** The frames with these axes in another order. */
+  List<Frame> turned() {
+    List<Frame> frames = new ArrayList<>();
+    for (int[] order : ORDERS) {
+      Frame frame = new Frame(new int[] {axis[order[0]], axis[order[1]], axis[order[2]]});
+      System.arraycopy(sign, 0, frame.sign, 0, 3);
+      frames.add(frame);
+    }
+    return frames.subList(1, frames.size());
+  }
+
   /** The given axis that is this frame's axis 0, 1 or 2. */
   int axis(int k) {
     return axis[k];

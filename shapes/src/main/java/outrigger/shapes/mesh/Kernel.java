@@ -20,8 +20,8 @@ final class Kernel {
   record Rounded(int[] xyz, int[] corners, boolean[] moved) {}
 
   /** Evaluates an expression over solid operands. */
-  static Rounded evaluate(Faces faces, Membership.Tree tree) {
-    Rounded facets = evaluateAny(faces, tree);
+  static Rounded evaluate(Faces faces, Membership.Tree tree, Attempt attempt) {
+    Rounded facets = evaluateAny(faces, tree, attempt);
     if (facets.corners().length == 0) {
       throw new ShapeException("nothing is left of the solid, whose first part reaches " + reach(faces, 0)
           + ": all of it is cut away, or outside of what it should have in common with others",
@@ -43,24 +43,24 @@ final class Kernel {
   }
 
   /** The same, without facets where nothing is left. */
-  static Rounded evaluateAny(Faces faces, Membership.Tree tree) {
+  static Rounded evaluateAny(Faces faces, Membership.Tree tree, Attempt attempt) {
     if (faces.operandCount() == 1) {
       Outline outline = new Outline(faces);
       addAll(faces, outline);
-      return finish(outline, false);
+      return finish(outline, false, attempt);
     }
     try {
-      return evaluate(faces, tree, true);
+      return evaluate(faces, tree, true, attempt);
     } catch (IllegalStateException open) {
       // seen once in 230,000 evaluations, always with what is hidden left out: then nothing is
-      return evaluate(faces, tree, false);
+      return evaluate(faces, tree, false, attempt);
     }
   }
 
-  private static Rounded evaluate(Faces faces, Membership.Tree tree, boolean hide) {
+  private static Rounded evaluate(Faces faces, Membership.Tree tree, boolean hide, Attempt attempt) {
     Outline outline = new Outline(faces);
     addBoundary(faces, tree, hide, outline);
-    return finish(outline, false);
+    return finish(outline, false, attempt);
   }
 
   /**
@@ -68,7 +68,7 @@ final class Kernel {
    *
    * @param moved of each facet whether it may meet others otherwise than in common corners and edges; two that may not do not
    */
-  static Rounded resolve(int[] xyz, int[] corners, boolean[] moved) {
+  static Rounded resolve(int[] xyz, int[] corners, boolean[] moved, Attempt attempt) {
     Faces faces = new Faces();
     faces.addSoup(xyz, corners);
     Membership.Tree tree = new Membership.Tree();
@@ -83,7 +83,7 @@ final class Kernel {
     Untouched.of(faces, boxTree, boxes, xyz, moved, contacts).outline(locator, outline);
     Arranger arranger = Arranger.ofSoup(faces, boxTree, boxes, convex, hiding, contacts);
     addSheets(faces, arranger, new Walker(locator, hiding, tree, 1), outline);
-    return finish(outline, true);
+    return finish(outline, true, attempt);
   }
 
   private static void addAll(Faces faces, Outline outline) {
@@ -158,18 +158,18 @@ final class Kernel {
   }
 
   /** Brings an outline to its fewest edges, cuts its faces into facets and rounds their corners. */
-  static Rounded finish(Outline outline, boolean soup) {
+  static Rounded finish(Outline outline, boolean soup, Attempt attempt) {
     outline.simplify(soup);
-    return round(outline, new FaceTriangulator(outline).triangulate());
+    return round(outline, new FaceTriangulator(outline).triangulate(), attempt);
   }
 
-  private static Rounded round(Outline outline, IntList corners) {
+  private static Rounded round(Outline outline, IntList corners, Attempt attempt) {
     int[] xyz = new int[3 * outline.vertexCount()];
     boolean[] moved = new boolean[outline.vertexCount()];
     for (int v = 0; v < outline.vertexCount(); v++) {
       ExactPoint p = outline.point(v);
       for (int k = 0; k < 3; k++) {
-        xyz[3 * v + k] = Math.toIntExact(p.grid(k));
+        xyz[3 * v + k] = Math.toIntExact(attempt.round(p, k));
       }
       moved[v] = !p.isOnGrid();
     }

@@ -63,8 +63,8 @@ public final class Mesher {
   }
 
   private static Mesh spatial(Solid solid, Predicate<Mesh> isSound) {
-    return new Mesher(solid).framed((faces, tree, frame) -> Optional.of(
-        Settler.settle(Kernel.evaluate(faces, tree), frame, isSound))).orElseThrow();
+    return new Mesher(solid).framed((faces, tree, attempt) -> Optional.of(
+        Settler.settle(Kernel.evaluate(faces, tree, attempt), attempt, isSound))).orElseThrow();
   }
 
   /**
@@ -76,21 +76,24 @@ public final class Mesher {
   public static Optional<Mesh> meshIfAny(Solid solid) {
     Optional<Mesh> planar = PlanarWay.mesh(solid);
     return planar.isPresent() ? planar : new Mesher(solid).framed(
-        (faces, tree, frame) -> Settler.settleAny(Kernel.evaluateAny(faces, tree), frame, mesh -> false));
+        (faces, tree, attempt) -> Settler.settleAny(Kernel.evaluateAny(faces, tree, attempt), attempt, mesh -> false));
   }
 
-  /** Evaluates all operands together, in a frame that they are in. */
+  /** Evaluates all operands together, brought to the frame of an attempt. */
   private interface Evaluation {
-    Optional<Mesh> of(Faces faces, Membership.Tree tree, Frame frame);
+    Optional<Mesh> of(Faces faces, Membership.Tree tree, Attempt attempt);
   }
 
-  /** In the operands' own frame; where that is refused, once more as they are given, so that places are told right. */
+  /**
+   * In the operands' own frame; where rounding does not settle, it is attempted otherwise; where all is refused, once more as
+   * they are given, so that places are told right.
+   */
   private Optional<Mesh> framed(Evaluation evaluation) {
-    Frame frame = Frame.of(operands, cutAway);
     try {
-      return evaluation.of(faces(frame), tree, frame);
+      return Attempt.inTurn(Frame.of(operands, cutAway),
+          attempt -> evaluation.of(faces(attempt.frame()), tree, attempt));
     } catch (ShapeException refusal) {
-      return evaluation.of(faces(new Frame()), tree, new Frame());
+      return evaluation.of(faces(new Frame()), tree, Attempt.PLAIN);
     }
   }
 
@@ -174,8 +177,8 @@ public final class Mesher {
     }
     int[] corners = p.mirrors() ? Frame.reversed(mesh.corners()) : mesh.corners();
     Frame frame = Frame.of(List.of(polyhedron(xyz, corners)), List.of(false));
-    Mesh settled = Settler.settle(frame.in(new Kernel.Rounded(xyz, corners, allMoved(mesh.vertexCount()))), frame,
-        made -> false);
+    Kernel.Rounded facets = new Kernel.Rounded(xyz, corners, allMoved(mesh.vertexCount()));
+    Mesh settled = Attempt.inTurn(frame, attempt -> Settler.settle(attempt.frame().in(facets), attempt, made -> false));
     return polyhedron(settled.xyz(), settled.corners());
   }
 

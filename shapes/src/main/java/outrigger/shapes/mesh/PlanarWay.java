@@ -46,7 +46,8 @@ final class PlanarWay {
       return Optional.ofNullable(mesh).filter(m -> m.facetCount() > 0);
     }
     try {
-      return arranged(rims, columns, operands, axis).flatMap(outline -> Settler.settleAny(Kernel.finish(outline, false), new Frame(), mesh -> false));
+      return arranged(rims, columns, operands, axis).flatMap(
+          outline -> Settler.settleAny(Kernel.finish(outline, false, Attempt.PLAIN), Attempt.PLAIN, mesh -> false));
     } catch (ShapeException refusal) {
       return Optional.empty();
     }

@@ -27,32 +27,32 @@ final class Settler {
   private static final int MANY = 60_000;
 
   private final Kernel.Rounded given;
-  private final Frame frame;
+  private final Attempt attempt;
   private final Predicate<Mesh> isSound;
   private boolean lookedForTouch;
   /** The mesh last shown. */
   private Optional<Mesh> shown = Optional.empty();
 
-  private Settler(Kernel.Rounded given, Frame frame, Predicate<Mesh> isSound) {
+  private Settler(Kernel.Rounded given, Attempt attempt, Predicate<Mesh> isSound) {
     this.given = given;
-    this.frame = frame;
+    this.attempt = attempt;
     this.isSound = isSound;
   }
 
   /** As below, in the axes as they are given and with nobody to say that a mesh is sound. */
   static Mesh settle(Kernel.Rounded facets) {
-    return settle(facets, new Frame(), mesh -> false);
+    return settle(facets, Attempt.PLAIN, mesh -> false);
   }
 
   /**
    * A mesh in which no facet meets another but at common corners and edges, unless it did before it was rounded.
    *
-   * @param frame the frame that the facets are in; the mesh is brought back to the axes given
+   * @param attempt how corners are rounded; facets are in its frame, the mesh is brought back to the axes given
    * @param isSound whether such a mesh is known to be one in which facets meet only so; false may mean that nobody knows
    * @throws ShapeException if the passes do not settle it, or nothing thick enough is left
    */
-  static Mesh settle(Kernel.Rounded facets, Frame frame, Predicate<Mesh> isSound) {
-    return settleAny(facets, frame, isSound).orElseThrow(() -> new ShapeException(
+  static Mesh settle(Kernel.Rounded facets, Attempt attempt, Predicate<Mesh> isSound) {
+    return settleAny(facets, attempt, isSound).orElseThrow(() -> new ShapeException(
         "what is left of the solid is thinner than the grid of 61 nm", "Check the sizes and places of what is cut."));
   }
 
@@ -61,8 +61,8 @@ final class Settler {
    *
    * @throws ShapeException if the passes do not settle it
    */
-  static Optional<Mesh> settleAny(Kernel.Rounded facets, Frame frame, Predicate<Mesh> isSound) {
-    return new Settler(facets, frame, isSound).settle();
+  static Optional<Mesh> settleAny(Kernel.Rounded facets, Attempt attempt, Predicate<Mesh> isSound) {
+    return new Settler(facets, attempt, isSound).settle();
   }
 
   private Optional<Mesh> settle() {
@@ -80,18 +80,37 @@ final class Settler {
       boolean[] moved = movedFacets(now, corners);
       Faults faults = Faults.firstOf(mesh, moved);
       if (faults.isNone()) {
-        Optional<Kernel.Rounded> parted = pass == 0 && whole || pass == PASSES || isSound(mesh) ? Optional.empty() : parted(mesh);
-        if (parted.isEmpty()) {
+        if (pass == 0 && whole || isSound(mesh)) {
           return finished(mesh);
+        }
+        Optional<Kernel.Rounded> parted = pass == PASSES ? Optional.empty() : parted(mesh);
+        if (parted.isEmpty()) {
+          return atRest(mesh);
         }
         now = parted.get();
       } else if (pass == PASSES || corners.length > GROWTH * given.corners().length + ROOM) {
         checkTouch();
-        throw unsettled(mesh, faults.vertex());
+        throw new UnsettledException(Place.of(mesh.xyz(), faults.vertex()).mm());
       } else {
         now = pass < NUDGED ? resolved(mesh, moved) : nudged(mesh, moved);
       }
     }
+  }
+
+  /** A mesh to which nothing more is done: one that rounding has made touch itself is to be rounded otherwise. */
+  private Optional<Mesh> atRest(Mesh mesh) {
+    Optional<Mesh> left = isRounded(given) ? withoutSlivers(mesh) : Optional.empty();
+    int touch = left.map(Settler::touch).orElse(-1);
+    if (touch >= 0 && ExactTouch.find(given) < 0) {
+      throw new UnsettledException(Place.of(left.get().xyz(), touch).mm());
+    }
+    return finished(mesh);
+  }
+
+  /** A vertex at which a mesh touches itself, or -1. */
+  private static int touch(Mesh mesh) {
+    Faults faults = Faults.of(mesh);
+    return faults.isNone() ? Fans.of(mesh.xyz(), mesh.corners()).pinched() : faults.vertex();
   }
 
   private boolean isSound(Mesh mesh) {
@@ -101,7 +120,7 @@ final class Settler {
 
   /** The mesh as it is handed on. Nothing that was not rounded is thinner than the grid. */
   private Optional<Mesh> finished(Mesh mesh) {
-    return (isRounded(given) ? withoutSlivers(mesh) : Optional.of(mesh)).map(frame::out);
+    return (isRounded(given) ? withoutSlivers(mesh) : Optional.of(mesh)).map(attempt.frame()::out);
   }
 
   /** The mesh with its touches parted; nothing where there are none or they cannot be. */
@@ -131,7 +150,7 @@ final class Settler {
   }
 
   /** Resolved again, without the facets that have no area. */
-  private static Kernel.Rounded resolved(Mesh mesh, boolean[] moved) {
+  private Kernel.Rounded resolved(Mesh mesh, boolean[] moved) {
     int[] xyz = mesh.xyz();
     int[] corners = mesh.corners();
     int[] kept = new int[corners.length];
@@ -143,7 +162,7 @@ final class Settler {
         keptMoved[n++] = moved[f];
       }
     }
-    return Kernel.resolve(xyz, Arrays.copyOf(kept, 3 * n), Arrays.copyOf(keptMoved, n));
+    return Kernel.resolve(xyz, Arrays.copyOf(kept, 3 * n), Arrays.copyOf(keptMoved, n), attempt);
   }
 
   private static boolean isRounded(Kernel.Rounded facets) {
@@ -169,11 +188,6 @@ final class Settler {
       throw new ShapeException("parts touch only at a point or along a line here, near " + Place.of(given.xyz(), v).mm()
           + ", which no print file can say", "Let them overlap by a tenth of a millimetre there, or move them apart.");
     }
-  }
-
-  private static ShapeException unsettled(Mesh mesh, int vertex) {
-    return new ShapeException("rounding to the grid makes facets meet near " + Place.of(mesh.xyz(), vertex).mm(),
-        "Move or turn one of the parts there a little, so that they meet less narrowly.");
   }
 
   /** Whether different vertices came to lie in one place. */

@@ -6,7 +6,7 @@ package outrigger.shapes.num;
  * <p>It is raised for bad input only; a defect of this library shows as an {@link IllegalStateException} or
  * {@link AssertionError}.
  */
-public final class ShapeException extends RuntimeException {
+public class ShapeException extends RuntimeException {
   private final String advice;
 
   /**

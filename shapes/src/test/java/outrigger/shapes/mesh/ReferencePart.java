@@ -56,7 +56,7 @@ final class ReferencePart {
 
   /** The same, shown on the way to one who may know that it is sound. */
   Mesh mesh(Predicate<Mesh> isSound) {
-    return Settler.settle(evaluate(), new Frame(), isSound);
+    return Settler.settle(evaluate(), Attempt.PLAIN, isSound);
   }
 
   /** Whether all operands are prisms along one axis, so that the planar way applies. */
@@ -77,7 +77,7 @@ final class ReferencePart {
     Faces faces = new Faces();
     Membership.Tree tree = new Membership.Tree();
     node(lines.size() - 1, line -> faces.add(line.kind == 'P' ? prism(line) : facets(line)), tree);
-    return Kernel.evaluate(faces, tree);
+    return Kernel.evaluate(faces, tree, Attempt.PLAIN);
   }
 
   private int node(int id, Consumer<Line> operands, Membership.Tree tree) {

@@ -1,0 +1,52 @@
+package outrigger.shapes.mesh;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import outrigger.shapes.exact.ExactPoint;
+
+/**
+ * One way to bring corners to the grid. Where corners rounded in one way make facets meet again and again, they may come to
+ * rest in another.
+ *
+ * @param frame the axes in which it is done
+ * @param half from what part of a step on a coordinate is taken to the grid's next: a half in the first place
+ */
+record Attempt(Frame frame, double half) {
+  private static final double HALF = 0.5;
+  private static final double[] OTHERS = {0.3, 0.7};
+
+  /** Rounding to the nearest grid point, in the axes given. */
+  static final Attempt PLAIN = new Attempt(new Frame(), HALF);
+
+  /**
+   * Makes attempts in turn until one settles, beginning with the nearest grid points in a frame.
+   *
+   * @throws outrigger.shapes.num.ShapeException if one is refused for another cause, or the last one too does not settle
+   */
+  static <T> T inTurn(Frame own, Function<Attempt, T> what) {
+    UnsettledException last = null;
+    for (Attempt attempt : from(own)) {
+      try {
+        return what.apply(attempt);
+      } catch (UnsettledException unsettled) {
+        last = unsettled;
+      }
+    }
+    throw last;
+  }
+
+  private static List<Attempt> from(Frame own) {
+    List<Attempt> attempts = new ArrayList<>(List.of(new Attempt(own, HALF)));
+    for (double half : OTHERS) {
+      attempts.add(new Attempt(own, half));
+    }
+    own.turned().forEach(frame -> attempts.add(new Attempt(frame, HALF)));
+    return attempts;
+  }
+
+  /** A coordinate of a point, taken to the grid. */
+  long round(ExactPoint p, int axis) {
+    return half == HALF || p.isOnGrid() ? p.grid(axis) : (long) Math.floor(p.rough(axis) + 1 - half);
+  }
+}
