@@ -40,6 +40,10 @@ class StandTest {
       mass = 200
       cg = [-20, 0, 40]
       [bumper]
+      face = 43.2
+      seat = 33
+      depth = 6
+      z = -5.5
       [drive]
       [[item]]
       name = "battery"
@@ -124,5 +128,24 @@ class StandTest {
     assertEquals(5, standing.bent().size());
     String json = Json.text(standing::write);
     assertTrue(json.contains("\"safety-factor\"") && json.contains("\"turning-circle-mm\""), json);
+  }
+
+  /** Seat 33, face 43.2, depth 6: 4.2 thick, so its middle lies at 35.1, on the centre line, at the screws' height. */
+  @Test
+  void standing_spacer_liesBetweenSeatAndBumperInEitherPose() throws IOException {
+    for (String pose : new String[] {"flat", "on-edge"}) {
+      Standing standing = standing("""
+          [[part]]
+          kind = "bumper-spacer"
+          name = "final"
+          corner-radius = 0
+          pose = "%s"
+          """.formatted(pose));
+      Mass spacer = standing.balance().masses().stream().filter(m -> m.name().equals("final")).findFirst().orElseThrow();
+      assertEquals(35.1, spacer.at().x(), 0.02, pose);
+      assertEquals(0, spacer.at().y(), 0.02, pose);
+      assertEquals(-5.5, spacer.at().z(), 0.02, pose);
+      assertEquals(List.of(), standing.unplaced());
+    }
   }
 }
