@@ -23,6 +23,8 @@ import outrigger.generator.stack.Found;
 public final class FitText {
   /** Stations told beside each other. */
   private static final int BESIDE = 4;
+  /** Members that come after what magnets face, which differs between stations. */
+  private static final List<String> LAST = List.of("pad", Heights.FLOOR);
 
   private FitText() {}
 
@@ -45,8 +47,9 @@ public final class FitText {
   private static void chains(TruckFit fit, List<Told<MountParams>> mounts, List<String> lines) {
     List<Height> heights = mounts.stream().map(mount -> fit.heights().get(fit.at(mount).get(0))).toList();
     Set<String> names = new LinkedHashSet<>();
-    heights.forEach(height -> height.members().stream().filter(m -> m.sign() > 0).forEach(m -> names.add(m.name())));
-    names.add(Heights.FLOOR);
+    heights.forEach(height -> height.members().stream().map(Member::name).filter(name -> !LAST.contains(name))
+        .forEach(names::add));
+    names.addAll(LAST);
     lines.add(row("mm", mounts.stream().map(mount -> mount.record().name())));
     for (String name : names) {
       lines.add(row((name.equals(Heights.FLOOR) ? "= " : "+ ") + name, heights.stream().map(h -> cell(h, name))));
