@@ -10,16 +10,16 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Seeds that once broke a law or were refused for rounding's sake. */
 class LawsTest {
   @ParameterizedTest
-  @ValueSource(longs = {3, 12, 26, 31, 41, 46, 53, 56, 59, 63, 69, 84, 110})
+  @ValueSource(longs = {3, 12, 26, 31, 41, 46, 53, 56, 59, 63, 69, 84, 110, 2915})
   void hold_seedsThatOnceBroke_keepAllLaws(long seed) {
     Laws laws = new Laws(RandomExpression.small(seed), seed);
     laws.hold();
     assertEquals(List.of(), laws.broken());
   }
 
-  /** Surfaces inclined by a few millionths, or a grid step apart: they came to rest in no number of passes. */
+  /** Surfaces inclined by a few millionths, or a grid step apart: they came to rest in no number of passes, or touching. */
   @ParameterizedTest
-  @ValueSource(longs = {1450, 2933, 3490, 3927, 5633, 6434, 9616})
+  @ValueSource(longs = {592, 1450, 2933, 3490, 3927, 5633, 6434, 7721, 8051, 8280, 8497, 9616, 11128, 11449, 11581})
   void hold_seedsThatOnceDidNotSettle_areRefusedForTouchesOnly(long seed) {
     Laws laws = new Laws(RandomExpression.small(seed), seed);
     laws.hold();
