@@ -92,7 +92,8 @@ final class BatchCommand implements Command {
     Workshop workshop = new Workshop(threads(), console.progress());
     Path folder = Arguments.path("--out", out);
     Workshop.refuseUnfit(folder);
-    Plan read = new PlanReader(kinds, root.ownPresets(), overrides()).read(Arguments.path("PLAN", plan)).with(printing.limits());
+    Plan read = new PlanReader(kinds, root.ownPresets(), overrides()).read(Arguments.path("PLAN", plan))
+        .with(printing.limits(), printing.load());
     Working working = workshop.working(read);
     if (!writing.isAnyway() && working.standing().map(standing -> !standing.clashes().isClear()).orElse(false)) {
       return Failures.clashing(console, working);

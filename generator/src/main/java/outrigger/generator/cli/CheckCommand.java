@@ -6,7 +6,6 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -63,11 +62,6 @@ final class CheckCommand implements Command {
       description = "Where the pictures go. (default out)")
   private String out = Arguments.OUT;
 
-  @CommandLine.Option(names = "--load", paramLabel = "AXIS",
-      description = "The axis of the file along which the part is pulled or bent: poses whose layers lie across it rank "
-          + "lower. (X, Y or Z; default the part's longest direction)")
-  private String load = "";
-
   @CommandLine.Mixin
   private PrintOptions printing = new PrintOptions();
 
@@ -97,7 +91,7 @@ final class CheckCommand implements Command {
   @Override
   public int run(Console console) {
     PrintLimits limits = limits();
-    Optional<Axis> along = axis();
+    Optional<Axis> along = printing.load();
     Progress progress = console.progress();
     progress.begin(files.size() * Steps.OF_A_FILE);
     List<Checked> all = files.stream().map(file -> check(file, limits, along, new Steps(progress, file))).toList();
@@ -127,16 +121,6 @@ final class CheckCommand implements Command {
   private PrintReport measure(CheckedMesh mesh, PrintLimits limits, Optional<Axis> along, Steps steps) {
     Specimen specimen = new Specimen(mesh, limits, Map.of(), workers());
     return Printability.examine(along.map(specimen::loaded).orElse(specimen), gauge -> steps.done());
-  }
-
-  /** The axis of the load, if one is given. */
-  private Optional<Axis> axis() {
-    if (load.isEmpty()) {
-      return Optional.empty();
-    }
-    return Optional.of(Arrays.stream(Axis.values()).filter(axis -> axis.name().equalsIgnoreCase(load)).findFirst()
-        .orElseThrow(() -> new InputException(new Fault("", "load", "there is no axis " + Texts.quoted(load), load,
-            "X, Y or Z", "Name the axis of the file along which the part is loaded.", Origin.option("--load")))));
   }
 
   private Checked check(String name, PrintLimits limits, Optional<Axis> along, Steps steps) {

@@ -70,7 +70,7 @@ final class KindCommand<P extends Record> implements Command {
     Plan plan = new Plan("", "", shelf, Materials.find(shelf, material), Stock.NONE, Optional.empty(),
         Optional.empty(),
         List.of(request), List.of())
-        .with(printing.limits());
+        .with(printing.limits(), printing.load());
     Path folder = Arguments.path(OUT, options.text(OUT).orElse(Arguments.OUT));
     Workshop.refuseUnfit(folder);
     Workshop workshop = new Workshop(Runtime.getRuntime().availableProcessors(), console.progress());

@@ -4,19 +4,23 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.tomlj.TomlTable;
 import outrigger.generator.accessory.Kinds;
 import outrigger.generator.accessory.Accessory;
 import outrigger.generator.fit.TruckFit;
 import outrigger.generator.param.Fault;
 import outrigger.generator.param.Given;
+import outrigger.generator.param.InputException;
 import outrigger.generator.param.NearMiss;
 import outrigger.generator.param.Origin;
 import outrigger.generator.param.ParamSpec;
 import outrigger.generator.param.ParamValues;
 import outrigger.generator.param.Parameter;
 import outrigger.generator.param.Texts;
+import outrigger.generator.print.LoadAxis;
 import outrigger.presets.Shelf;
+import outrigger.shapes.num.Axis;
 import outrigger.shapes.print.Limit;
 
 /** Reads one part of a plan: every request its lists make. */
@@ -24,6 +28,8 @@ final class PartReader {
   private static final String KIND = "kind";
   private static final String NAME = "name";
   private static final String LIMITS = "limits";
+  private static final String LOAD = "load";
+  private static final Set<String> OWN = Set.of(KIND, NAME, LIMITS, LOAD);
 
   private final String file;
   private final Kinds kinds;
@@ -77,16 +83,28 @@ final class PartReader {
     ParamSpec<P> spec = ParamSpec.of(accessory.parameters());
     List<Variants> variants = variants(table, spec, accessory.kind());
     Map<Limit, Double> limits = LimitTable.read(file, table, LIMITS, faults);
+    Optional<Axis> load = load(table);
     for (int i = before; i < faults.size(); i++) {
       faults.set(i, faults.get(i).about(called));
     }
     List<Request<?>> all = new ArrayList<>();
     for (Request<?> one : expand(called, accessory, spec, variants, nameWhere)) {
       Request<?> request = one.with(limits);
-      all.addAll(fit.isEmpty() ? List.of(request)
-          : new TruckFill(file, fit.get(), shelf, faults).fill(request, table, table.contains(List.of(NAME))));
+      List<Request<?>> filled = fit.isEmpty() ? List.of(request)
+          : new TruckFill(file, fit.get(), shelf, faults).fill(request, table, table.contains(List.of(NAME)));
+      filled.forEach(each -> all.add(each.loaded(load)));
     }
     return isUnsolved ? List.of() : all;
+  }
+
+  /** The axis a part says it is loaded along. */
+  private Optional<Axis> load(TomlTable table) {
+    try {
+      return word(table, LOAD).map(text -> LoadAxis.read(text, TomlText.place(file, table, LOAD)));
+    } catch (InputException e) {
+      faults.addAll(e.faults());
+      return Optional.empty();
+    }
   }
 
   private boolean isPlaceKey(String kind, String key) {
@@ -106,7 +124,7 @@ final class PartReader {
 
   private List<Variants> variants(TomlTable table, ParamSpec<?> spec, String kind) {
     for (String key : table.keySet()) {
-      if (!key.equals(KIND) && !key.equals(NAME) && !key.equals(LIMITS) && !isPlaceKey(kind, key) && spec.find(key).isEmpty()) {
+      if (!OWN.contains(key) && !isPlaceKey(kind, key) && spec.find(key).isEmpty()) {
         faults.add(spec.unknown("", key, TomlText.place(file, table, key)));
       }
     }

@@ -10,6 +10,7 @@ import outrigger.generator.param.Fault;
 import outrigger.generator.truck.Truck;
 import outrigger.presets.Material;
 import outrigger.presets.Shelf;
+import outrigger.shapes.num.Axis;
 import outrigger.shapes.print.Limit;
 
 /**
@@ -32,10 +33,10 @@ public record Plan(String file, String title, Shelf shelf, Optional<Material> ma
     faults = List.copyOf(faults);
   }
 
-  /** The same with limits of printing set for every part, over those of each. */
-  public Plan with(Map<Limit, Double> limits) {
+  /** The same with limits of printing and a load, if one is given, set for every part, over those of each. */
+  public Plan with(Map<Limit, Double> limits, Optional<Axis> load) {
     List<Request<?>> changed = new ArrayList<>();
-    requests.forEach(request -> changed.add(request.with(limits)));
+    requests.forEach(request -> changed.add(request.with(limits).loaded(load)));
     return new Plan(file, title, shelf, material, stock, truck, fit, changed, faults);
   }
 }

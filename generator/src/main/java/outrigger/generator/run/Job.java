@@ -51,7 +51,8 @@ record Job(Drawn drawn, Draft draft, Part part, Workers workers) {
     }
     CheckedMesh mesh = verdict.proven().get();
     byte[] stl = StlWriter.bytes(mesh, "Outrigger " + kind + " " + name());
-    PrintReport report = Printability.examine(new Specimen(mesh, draft.limits(), part.heights(), workers));
+    Specimen specimen = new Specimen(mesh, draft.limits(), part.heights(), workers);
+    PrintReport report = Printability.examine(draft.request().load().map(specimen::loaded).orElse(specimen));
     return Outcome.made(new Made(name(), kind, draft.values(), part, mesh, report, stl));
   }
 }
