@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.LongConsumer;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.FacetContact;
 
@@ -26,6 +27,8 @@ final class Nudger {
   static final int REACH = 2;
   /** Faults above which it is not tried: they are sooner cut anew, which leaves fewer. */
   private static final int MANY = 100;
+  /** Pairs of facets above which a corner stays: looking at them for each place costs too long. Any such number would do. */
+  private static final int PAIRS = 20_000;
   private static final List<int[]> OFFSETS = offsets();
 
   private final int[] given;
@@ -121,7 +124,6 @@ final class Nudger {
     gain = 0;
     offset = OFFSETS.get(OFFSETS.size() - 1);
     for (int v : candidates) {
-      Interrupt.check();
       int x = xyz[3 * v];
       int y = xyz[3 * v + 1];
       int z = xyz[3 * v + 2];
@@ -132,15 +134,20 @@ final class Nudger {
   }
 
   private void tryAll(int v) {
+    long degree = first[v + 1] - first[v];
+    if (degree * degree > PAIRS || degree * near(v).length > PAIRS) {
+      return;
+    }
     int count = faultsAt(v);
     for (int[] o : OFFSETS) {
       boolean shorter = size(o) < size(offset);
       if (count < gain || count == gain && !shorter) {
         return;
       }
+      Interrupt.check();
       put(v, o);
       int most = count - gain - (shorter && gain > 0 ? 0 : 1);
-      int left = isTaken(v) ? Integer.MAX_VALUE : meetings(v, most, Set.of());
+      int left = isTaken(v) ? Integer.MAX_VALUE : meetings(v, most, fault -> { });
       if (left <= most) {
         gain = count - left;
         vertex = v;
@@ -173,39 +180,33 @@ final class Nudger {
     faults.removeIf(fault -> isAt(vertex, fault));
     put(vertex, offset);
     moved[vertex] = true;
-    meetings(vertex, Integer.MAX_VALUE, faults);
+    meetings(vertex, Integer.MAX_VALUE, faults::add);
   }
 
-  /** Counts the faults of facets at a vertex, as long as they are not too many, and tells of them if there is a set for it. */
-  private int meetings(int v, int most, Set<Long> told) {
+  /** Tells of the faults of facets at a vertex and counts them, as long as they are not too many. */
+  private int meetings(int v, int most, LongConsumer told) {
     int count = 0;
-    int[] around = near.computeIfAbsent(v, this::near);
+    int[] around = near(v);
     for (int i = first[v]; i < first[v + 1]; i++) {
       int f = facets[i];
       if (!Faults.hasArea(xyz, corners, 3 * f)) {
         count++;
-        tell(told, f, f);
+        told.accept(pair(f, f));
       }
       for (int j = 0; j < around.length && count <= most; j++) {
         int g = around[j];
         if (g != f && !(g < f && isCorner(v, g)) && isImproper(f, g)) {
           count++;
-          tell(told, f, g);
+          told.accept(pair(f, g));
         }
       }
     }
     return count;
   }
 
-  private void tell(Set<Long> told, int f, int g) {
-    if (told == faults) {
-      told.add(pair(f, g));
-    }
-  }
-
   /** Whether another vertex lies where this one was put. */
   private boolean isTaken(int v) {
-    for (int f : near.computeIfAbsent(v, this::near)) {
+    for (int f : near(v)) {
       for (int c = 3 * f; c < 3 * f + 3; c++) {
         int w = corners[c];
         if (w != v && Arrays.equals(xyz, 3 * v, 3 * v + 3, xyz, 3 * w, 3 * w + 3)) {
@@ -228,6 +229,10 @@ final class Nudger {
 
   /** Facets that those at a vertex may meet wherever their corners are put. */
   private int[] near(int v) {
+    return near.computeIfAbsent(v, this::findNear);
+  }
+
+  private int[] findNear(int v) {
     Set<Integer> found = new TreeSet<>();
     int[] box = new int[6];
     for (int i = first[v]; i < first[v + 1]; i++) {

@@ -123,15 +123,16 @@ final class Settler {
     return (isRounded(given) ? withoutSlivers(mesh) : Optional.of(mesh)).map(attempt.frame()::out);
   }
 
-  /** The mesh with its touches parted; nothing where there are none or they cannot be. */
+  /** The mesh with its touches parted, or nudged where that does not do; nothing where there are none or they stay. */
   private Optional<Kernel.Rounded> parted(Mesh mesh) {
     Faults faults = Faults.of(mesh);
     Optional<Kernel.Rounded> parted = faults.isNone() || faults.areTouches() ? Parting.part(mesh, faults.touching())
         : Optional.empty();
-    if (parted.isPresent()) {
+    if (parted.isPresent() || !faults.isNone()) {
       checkTouch();
     }
-    return parted;
+    return parted.isPresent() || faults.isNone() ? parted
+        : Optional.of(Nudger.of(mesh)).filter(Nudger::isMended).map(Nudger::facets);
   }
 
   /** Nudged, and resolved again where that does not mend all. */
