@@ -102,13 +102,16 @@ public final class RailHoles {
     if (!there.exists()) {
       return "";
     }
-    String where = "hole " + there.number() + " of " + there.row() + " lies " + way(there.ahead(), "ahead", "behind")
-        + " and " + way(there.below(), "lower", "higher");
-    return hole.breaksIn() ? " (would break into a hole that is there: " + where + "; move the part there instead)"
-        : " (nearest that is there: " + where + ")";
+    List<String> ways = new ArrayList<>();
+    way(ways, there.ahead(), "ahead", "behind");
+    way(ways, there.below(), "lower", "higher");
+    String where = "hole " + there.number() + " of " + there.row() + ", " + String.join(" and ", ways);
+    return hole.breaksIn() ? " (breaks into " + where + ": move it there)" : " (nearest: " + where + ")";
   }
 
-  private static String way(double mm, String more, String less) {
-    return Words.mm(Math.abs(round(mm))) + " " + (mm < 0 ? less : more);
+  private static void way(List<String> ways, double mm, String more, String less) {
+    if (round(mm) != 0) {
+      ways.add(Words.mm(Math.abs(round(mm))) + " " + (mm < 0 ? less : more));
+    }
   }
 }

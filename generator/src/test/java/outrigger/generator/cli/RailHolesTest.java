@@ -60,9 +60,8 @@ class RailHolesTest {
   @Test
   void batch_rowBesides_warns() throws IOException {
     String out = rails("[[holes]]\nname = \"row A\"\nx = -61\ncount = 1\ndrop = 4\n");
-    assertTrue(out.contains("at x -62, 4 below its top (would break into a hole that is there: hole 1 of row A lies 1 mm ahead and "
-        + "0 mm lower"), out);
-    assertTrue(out.contains("at x -98, 4 below its top (nearest that is there: hole 1 of row A lies 37 mm ahead"), out);
-    assertTrue(!rails("[[holes]]\nside = \"right\"\nx = -61\ncount = 1\ndrop = 4\n").contains("that is there"));
+    assertTrue(out.contains("at x -62, 4 below its top (breaks into hole 1 of row A, 1 mm ahead: move it there)"), out);
+    assertTrue(out.contains("at x -98, 4 below its top (nearest: hole 1 of row A, 37 mm ahead)"), out);
+    assertTrue(!rails("[[holes]]\nside = \"right\"\nx = -61\ncount = 1\ndrop = 4\n").contains("row, "));
   }
 }
