@@ -87,14 +87,17 @@ record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area)
 
   /** Lean of its steepest underside, slivers left out, degrees from the vertical. */
   double steepest(Undersides undersides) {
-    double[][] leans = new double[patches.size()][];
-    Arrays.setAll(leans, i -> new double[] {undersides.lean(patches.get(i).facet()), patches.get(i).area()});
-    Arrays.sort(leans, (a, b) -> Double.compare(b[0], a[0]));
+    long[] order = new long[patches.size()];
+    for (int i = 0; i < order.length; i++) {
+      order[i] = (long) Float.floatToIntBits((float) undersides.slope(patches.get(i).facet())) << Integer.SIZE | i;
+    }
+    Arrays.sort(order);
     double sum = 0;
-    for (double[] lean : leans) {
-      sum += lean[1];
+    for (int k = order.length - 1; k >= 0; k--) {
+      Patch patch = patches.get((int) order[k]);
+      sum += patch.area();
       if (sum >= TELLING * area) {
-        return lean[0];
+        return undersides.lean(patch.facet());
       }
     }
     return 0;

@@ -116,6 +116,11 @@ final class Undersides {
     return StrictMath.toDegrees(StrictMath.atan2(-normal(facet, 2), level(facet)));
   }
 
+  /** Tangent of the lean of a facet that faces downward; infinite for a level one. */
+  double slope(int facet) {
+    return -normal(facet, 2) / level(facet);
+  }
+
   /** Layers from the second on that may lack support. */
   BitSet layers(Layering layering) {
     int[] planes = new int[layering.count()];
