@@ -122,6 +122,7 @@ public final class PlanReader {
       Drawer drawer = onHand.map(told -> told.drawer(shelf)).orElse(Drawer.EMPTY);
       Optional<Truck> truck = truck(shelf);
       Optional<TruckFit> fit = truck.flatMap(t -> Solver.solve(t, stock, drawer, shelf, faults));
+      truck.ifPresent(new TruckChecks(faults)::larger);
       Shelf whole = fit.map(solved -> TruckFill.shelf(shelf, solved)).orElse(shelf);
       boolean isUnsolved = truck.isEmpty() && Tables.keys().stream().anyMatch(this::has)
           || truck.isPresent() && fit.isEmpty();

@@ -14,6 +14,7 @@ import outrigger.generator.truck.MountParams;
 import outrigger.generator.truck.RailAt;
 import outrigger.generator.truck.RailParams;
 import outrigger.generator.truck.Told;
+import outrigger.generator.truck.Truck;
 
 /** What does not fit between the tables of a truck. */
 final class TruckChecks {
@@ -73,6 +74,21 @@ final class TruckChecks {
       faults.add(items.get(Arranger.MOST_ITEMS).fault("name", items.size() + " items are more than the "
           + Arranger.MOST_ITEMS + " that can be laid out", "Name those of one tray as items of that part."));
     }
+  }
+
+  /** Items larger than the truck, told beside what else is wrong with it; smaller ones are laid out later. */
+  void larger(Truck truck) {
+    double rails = truck.rails().params().length();
+    truck.items().forEach(item -> {
+      ItemParams p = item.record();
+      boolean isLong = p.length() >= p.width();
+      double side = Math.max(p.length(), p.width());
+      if (side > rails) {
+        faults.add(item.fault(isLong ? "length" : "width", p.name() + " is " + Words.mm(side) + (isLong ? " long" : " wide")
+            + ", " + Words.mm(side - rails) + " more than the rails, so it is larger than the truck",
+            "At most " + Words.mm(rails) + " can lie on it; measure again, or leave it out."));
+      }
+    });
   }
 
   private <R extends Record> void names(List<Told<R>> all, Function<R, String> name) {

@@ -183,4 +183,15 @@ class SolverTest {
   void read_shimTwice_isRefused() throws IOException {
     assertTrue(refusal("[on-hand]\nshims = [0.1, 0.1]\n" + FOUR.formatted("")).contains("shims names 0.1 mm twice"));
   }
+
+  /** Both at once: what is wrong with the heights does not hide an item that no truck of 200 mm carries. */
+  @Test
+  void read_bodyBelowRailsAndItemLargerThanTheTruck_tellsBoth() throws IOException {
+    List<String> told = read(FOUR.formatted("").replaceFirst("floor = 26", "floor = -3").replace("[[part]]",
+        "[[item]]\nname = \"log\"\nlength = 20\nwidth = 350\n[[part]]")).faults().stream().map(Fault::message).toList();
+    assertEquals(2, told.size(), told.toString());
+    assertTrue(told.get(0).contains("below the rails' tops"), told.get(0));
+    assertTrue(told.get(1).contains("log is 350 mm wide, 150 mm more than the rails") && told.get(1).contains("width: "),
+        told.get(1));
+  }
 }
