@@ -60,6 +60,18 @@ class SpoiledPartsTest {
     return tests;
   }
 
+  /** The web between two strokes of an engraved N is thinner than a wall, and carries nothing. */
+  @Test
+  void mount_withAPoleEngraved_hasNoConcern() {
+    for (String pole : List.of("n", "s")) {
+      for (String height : List.of("21.6", "24", "26.2")) {
+        Made mount = new Workshop(1, Progress.NONE).make(Workshop.one("body-mount", "mount", Shelf.standard(),
+            Map.of("pole", pole, "height", height))).parts().get(0);
+        assertEquals(List.of(), mount.report().concerns(), pole + " " + height);
+      }
+    }
+  }
+
   @Test
   void pad_withItsPocketSunkTo03_isFoundInThePocketsFloor() {
     Made pad = made("body-pad");

@@ -42,7 +42,9 @@ record NarrowPlace(Spot narrowest, Form form, double length, double breadth, Lis
     /** A low strip that ends: a rib or raised stroke of the solid, an engraved stroke of the air. */
     STRIP,
     /** Wide two ways: a wall of the solid, a slot of the air. */
-    SHEET
+    SHEET,
+    /** None of these, with sides that face several ways: a ball, or walls that meet. */
+    LUMP
   }
 
   static NarrowPlace of(Spot narrowest, List<Spot> spots) {
@@ -91,7 +93,8 @@ record NarrowPlace(Spot narrowest, Form form, double length, double breadth, Lis
     Axes ofGrips = new Axes(grips);
     Vec axis = ofGrips.axis(2);
     double length = extent(along(spread, axis));
-    boolean allRound = ofGrips.value(1) > ROUND * ofGrips.value(0)
+    boolean severalWays = ofGrips.value(1) > ROUND * ofGrips.value(0);
+    boolean allRound = severalWays
         && facing.plus(axis, -facing.dot(axis)).length() < CLOSED;
     if (allRound && Math.sqrt(Math.max(0, trace(spread) - along(spread, axis))) < STRAIGHT * width
         && length > SHORT * width) {
@@ -100,7 +103,8 @@ record NarrowPlace(Spot narrowest, Form form, double length, double breadth, Lis
     Axes axes = new Axes(spread);
     double height = extent(axes.value(1));
     boolean low = Math.min(length, height) < LOW && extent(axes.value(0)) > LOW;
-    return low && ends(spots, total, length < height ? axis : axes.axis(1)) ? Form.STRIP : Form.SHEET;
+    return low && ends(spots, total, length < height ? axis : axes.axis(1)) ? Form.STRIP
+        : severalWays ? Form.LUMP : Form.SHEET;
   }
 
   /** Whether some of the surface faces along a direction, as the top of a rib does and a web between two holes does not. */

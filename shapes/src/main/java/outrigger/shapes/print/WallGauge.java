@@ -73,12 +73,15 @@ final class WallGauge implements Gauge {
       return Optional.of(sharp(specimen, place, Severity.ERROR, Limit.LINE));
     }
     double width = place.narrowest().width();
-    Limit line = place.form() == NarrowPlace.Form.SHEET ? Limit.LINE : Limit.STROKE;
+    boolean isWall = place.form() == NarrowPlace.Form.SHEET || place.form() == NarrowPlace.Form.LUMP;
+    Limit line = isWall ? Limit.LINE : Limit.STROKE;
     if (Widths.isBelow(width, specimen.limit(line))) {
       return Optional.of(told(specimen, place, Severity.ERROR, line));
     }
-    // raised text, low ribs and webs between strokes, smaller than a wall is thick, carry nothing: one line will do for them
-    boolean carries = place.form() != NarrowPlace.Form.STRIP && place.area(wall) >= wall * wall;
+    // raised text, low ribs, and webs between strokes whose two sides are no larger than a wall is thick, carry nothing: one
+    // line will do for them
+    int sides = place.form() == NarrowPlace.Form.SHEET ? 2 : 1;
+    boolean carries = place.form() != NarrowPlace.Form.STRIP && place.area(wall) >= sides * wall * wall;
     return !carries || !Widths.isBelow(width, specimen.limit(Limit.WALL)) ? Optional.empty()
         : Optional.of(told(specimen, place, Severity.CAUTION, Limit.WALL));
   }
@@ -106,7 +109,7 @@ final class WallGauge implements Gauge {
     String what = switch (place.form()) {
       case ROUND -> "pin";
       case STRIP -> "rib or stroke";
-      case SHEET -> "wall";
+      case SHEET, LUMP -> "wall";
     };
     String message = "the " + what + " is " + Widths.mm(width) + " mm thick, " + (severity == Severity.ERROR
         ? "thinner than one printed line of " + Widths.mm(bound) + " mm: it will be missing or come out thicker"
