@@ -14,7 +14,7 @@ final class TerminalProgress implements Progress {
   @Override
   public synchronized void begin(int parts) {
     left = parts;
-    bar = new ProgressBarBuilder().setTaskName("parts").setInitialMax(parts).setStyle(ProgressBarStyle.ASCII)
+    bar = new ProgressBarBuilder().setTaskName("done").setInitialMax(parts).setStyle(ProgressBarStyle.ASCII)
         .setUpdateIntervalMillis(100).setConsumer(new ConsoleProgressBarConsumer(System.err)).clearDisplayOnFinish()
         .build();
     closeAtEnd();
