@@ -141,7 +141,7 @@ public final class Plane {
   }
 
   /** d as a double, within 2^-51 of its size. */
-  double roughD() {
+  public double roughD() {
     return small ? dLow : dHigh * 0x1p64 + (dLow >>> 32) * 0x1p32 + (dLow & 0xffffffffL);
   }
 
