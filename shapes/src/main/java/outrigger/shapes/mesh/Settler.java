@@ -39,11 +39,6 @@ final class Settler {
     this.isSound = isSound;
   }
 
-  /** As below, in the axes as they are given and with nobody to say that a mesh is sound. */
-  static Mesh settle(Kernel.Rounded facets) {
-    return settle(facets, Attempt.PLAIN, mesh -> false);
-  }
-
   /**
    * A mesh in which no facet meets another but at common corners and edges, unless it did before it was rounded.
    *

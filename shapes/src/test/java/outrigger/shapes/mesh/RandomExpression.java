@@ -28,7 +28,7 @@ final class RandomExpression {
   }
 
   Mesh mesh() {
-    return Settler.settle(Kernel.evaluate(faces, tree, Attempt.PLAIN));
+    return Settler.settle(Kernel.evaluate(faces, tree, Attempt.PLAIN), Attempt.PLAIN, mesh -> false);
   }
 
   /** Whether the expression holds a point, by its operands' windings alone. */
