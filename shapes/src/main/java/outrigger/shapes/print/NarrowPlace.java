@@ -27,6 +27,11 @@ record NarrowPlace(Spot narrowest, Form form, double length, double breadth, Lis
   private static final double SHORT = 0.25;
   /** A lower strip is a rib or a stroke, mm: raised text stands 0.4 to 0.6 mm high (common practice), ribs twice that. */
   private static final double LOW = 2;
+  /**
+   * Whose top, across the way it is held, is a larger part of its surface is a land, less than three times as high as wide, as
+   * between engraved strokes. Walls and what hangs free have nothing or as much on the other side.
+   */
+  private static final double LAND = 0.15;
 
   /** Parts of the bound: what runs out begins as wide as this, ends as narrow as that, and takes no longer. */
   private static final double WALL = 0.6;
@@ -39,7 +44,7 @@ record NarrowPlace(Spot narrowest, Form form, double length, double breadth, Lis
   enum Form {
     /** As wide one way as the other across its length: a pin of the solid, a hole of the air. */
     ROUND,
-    /** A low strip that ends: a rib or raised stroke of the solid, an engraved stroke of the air. */
+    /** A low strip that ends, or a land: a rib or raised stroke of the solid, an engraved stroke of the air. */
     STRIP,
     /** Wide two ways: a wall of the solid, a slot of the air. */
     SHEET,
@@ -99,6 +104,10 @@ record NarrowPlace(Spot narrowest, Form form, double length, double breadth, Lis
     if (allRound && Math.sqrt(Math.max(0, trace(spread) - along(spread, axis))) < STRAIGHT * width
         && length > SHORT * width) {
       return Form.ROUND;
+    }
+    Vec held = ofGrips.axis(0);
+    if (facing.plus(held, -facing.dot(held)).length() > LAND) {
+      return Form.STRIP;
     }
     Axes axes = new Axes(spread);
     double height = extent(axes.value(1));

@@ -28,6 +28,8 @@ public record Label(String text, double capital, double stroke, Profile profile)
   private static final double WIDEST = 0.8;
   /** Tallest capitals a label gets, mm: beyond that it is a sign, not a mark. */
   private static final double TALLEST = 6;
+  /** Thickness of a ridge between bars in beads: rounded corners take some of it. */
+  private static final double RIDGE = 1.2;
   /** Stroke widths tried, in beads: two read best (common practice), one still comes out. */
   private static final List<Double> BEADS = List.of(2.0, 1.75, 1.5, 1.25, 1.0);
 
@@ -119,7 +121,7 @@ public record Label(String text, double capital, double stroke, Profile profile)
 
   /** Three bars and two ridges of a bead and more stand above each other in E and B; the lettering asks 4 strokes. */
   private static double smallestCapital(double stroke, double bead) {
-    return Math.max(4 * stroke, 3 * stroke + 2 * bead);
+    return Math.max(4 * stroke, 3 * stroke + 2 * RIDGE * bead);
   }
 
   /** Largest capitals that fit, to 0.05 mm, or 0 where not even the smallest do. */

@@ -44,7 +44,7 @@ class LabelTest {
   void fit_noRoom_isRefusedWithTheRoomItNeeds() {
     BadDimension refusal = assertThrows(BadDimension.class, () -> Label.fit("4.2", 3, 8, PRINTER, "engrave"));
     assertEquals("engrave", refusal.parameter());
-    assertTrue(refusal.what().matches("the label \"4.2\" takes at least [0-9.]+ x 2.25 mm, but there is room for 3 x 8 "
+    assertTrue(refusal.what().matches("the label \"4.2\" takes at least [0-9.]+ x 2.43 mm, but there is room for 3 x 8 "
         + "mm"), refusal.what());
   }
 
