@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Seeds that once broke a law or were refused for rounding's sake. */
 class LawsTest {
   @ParameterizedTest
-  @ValueSource(longs = {3, 12, 26, 31, 41, 46, 53, 56, 59, 63, 69, 84, 110, 2915})
+  @ValueSource(longs = {3, 12, 26, 31, 41, 46, 53, 56, 59, 63, 69, 84, 110, 2915, 26439})
   void hold_seedsThatOnceBroke_keepAllLaws(long seed) {
     Laws laws = new Laws(RandomExpression.small(seed), seed);
     laws.hold();
