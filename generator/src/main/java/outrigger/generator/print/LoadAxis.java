@@ -20,6 +20,6 @@ public final class LoadAxis {
     return Arrays.stream(Axis.values()).filter(axis -> axis.name().equalsIgnoreCase(text)).findFirst()
         .orElseThrow(() -> new InputException(new Fault("", "load", "there is no axis " + Texts.quoted(text)
             + (where.line() > 0 ? " (" + where.words() + ")" : ""), text, "X, Y or Z",
-            "Name the axis of the file along which the part is loaded.", where)));
+            "It is X, Y or Z, the axis of the file along which the part is loaded.", where)));
   }
 }

@@ -50,7 +50,7 @@ class CheckTest {
     assertTrue(Run.hook("check", "--load", "z", sound.toString()).out().contains("a load along Z pulls apart"));
     Run run = Run.hook("check", "--load", "up", sound.toString());
     assertEquals(2, run.exit());
-    assertEquals("there is no axis \"up\". Name the axis of the file along which the part is loaded.\n", run.err());
+    assertEquals("there is no axis \"up\". It is X, Y or Z, the axis of the file along which the part is loaded.\n", run.err());
   }
 
   @Test
