@@ -31,7 +31,7 @@ final class ConvexOperands {
     boolean[] counted = new boolean[faces.vertexCount()];
     for (int k = 0; k < n; k++) {
       convex[k] = faces.firstFace(k + 1) - faces.firstFace(k) <= FEW && isConvex(k, counted);
-      addBox(k);
+      System.arraycopy(faces.operandBox(k), 0, boxes, 6 * k, 6);
     }
     tree = BoxTree.of(boxes);
     last = new int[n];
@@ -60,20 +60,6 @@ final class ConvexOperands {
       walls[w + 4] = size * 0x1.8p-24;
     }
     return walls;
-  }
-
-  private void addBox(int operand) {
-    for (int k = 0; k < 3; k++) {
-      boxes[6 * operand + k] = Integer.MAX_VALUE;
-      boxes[6 * operand + 3 + k] = Integer.MIN_VALUE;
-    }
-    for (int f = faces.firstFace(operand); f < faces.firstFace(operand + 1); f++) {
-      int[] box = faces.box(f);
-      for (int k = 0; k < 3; k++) {
-        boxes[6 * operand + k] = Math.min(boxes[6 * operand + k], box[k]);
-        boxes[6 * operand + 3 + k] = Math.max(boxes[6 * operand + 3 + k], box[3 + k]);
-      }
-    }
   }
 
   /**

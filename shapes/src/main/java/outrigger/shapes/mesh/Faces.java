@@ -122,6 +122,20 @@ final class Faces {
     return box;
   }
 
+  /** Bounds of an operand: least x, y, z, largest x, y, z; turned inside out where it has no faces. */
+  int[] operandBox(int operand) {
+    int[] all = {Integer.MAX_VALUE, Integer.MAX_VALUE, Integer.MAX_VALUE, Integer.MIN_VALUE, Integer.MIN_VALUE,
+        Integer.MIN_VALUE};
+    for (int f = firstFace[operand]; f < firstFace[operand + 1]; f++) {
+      int[] box = box(f);
+      for (int k = 0; k < 3; k++) {
+        all[k] = Math.min(all[k], box[k]);
+        all[3 + k] = Math.max(all[3 + k], box[3 + k]);
+      }
+    }
+    return all;
+  }
+
   /** Bounds of everything: least x, y, z, largest x, y, z. */
   int[] bounds() {
     return bounds;

@@ -31,14 +31,7 @@ final class Kernel {
   }
 
   private static String reach(Faces faces, int operand) {
-    int[] box = faces.box(faces.firstFace(operand));
-    for (int f = faces.firstFace(operand) + 1; f < faces.firstFace(operand + 1); f++) {
-      int[] other = faces.box(f);
-      for (int k = 0; k < 3; k++) {
-        box[k] = Math.min(box[k], other[k]);
-        box[3 + k] = Math.max(box[3 + k], other[3 + k]);
-      }
-    }
+    int[] box = faces.operandBox(operand);
     return "from " + Place.mm(box[0], box[1], box[2]) + " to " + Place.mm(box[3], box[4], box[5]);
   }
 

@@ -29,7 +29,8 @@ final class Nudger {
   private static final int MANY = 100;
   /** Pairs of facets above which a corner stays: looking at them for each place costs too long. Any such number would do. */
   private static final int PAIRS = 20_000;
-  private static final List<int[]> OFFSETS = offsets();
+  /** The moves of a corner within that reach, short ones first; the first of them leaves it where it is. */
+  static final List<int[]> OFFSETS = offsets();
 
   private final int[] given;
   private final int[] xyz;
@@ -249,7 +250,6 @@ final class Nudger {
     return found.stream().mapToInt(i -> i).toArray();
   }
 
-  /** All moves, short ones first; the first of them puts a corner back. */
   private static List<int[]> offsets() {
     List<int[]> all = new ArrayList<>();
     for (int x = -REACH; x <= REACH; x++) {

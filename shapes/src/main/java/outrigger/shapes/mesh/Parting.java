@@ -23,8 +23,8 @@ import outrigger.shapes.exact.FacetContact;
  */
 final class Parting {
   /** How far a vertex is put away along each axis, grid steps. */
-  private static final int REACH = 2;
-  private static final List<int[]> OFFSETS = offsets();
+  private static final int REACH = Nudger.REACH;
+  private static final List<int[]> OFFSETS = Nudger.OFFSETS.subList(1, Nudger.OFFSETS.size());
 
   private final int[] xyz;
   private final int[] corners;
@@ -181,19 +181,5 @@ final class Parting {
       }
     }
     return true;
-  }
-
-  private static List<int[]> offsets() {
-    List<int[]> all = new ArrayList<>();
-    for (int x = -REACH; x <= REACH; x++) {
-      for (int y = -REACH; y <= REACH; y++) {
-        for (int z = -REACH; z <= REACH; z++) {
-          all.add(new int[] {x, y, z});
-        }
-      }
-    }
-    all.remove(all.size() / 2);
-    all.sort(Comparator.comparingInt(o -> o[0] * o[0] + o[1] * o[1] + o[2] * o[2]));
-    return all;
   }
 }

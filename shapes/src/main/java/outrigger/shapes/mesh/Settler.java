@@ -75,8 +75,10 @@ final class Settler {
       boolean[] moved = movedFacets(now, corners);
       Faults faults = Faults.firstOf(mesh, moved);
       if (faults.isNone()) {
-        if (pass == 0 && whole || isSound(mesh)) {
+        if (pass == 0 && whole) {
           return finished(mesh);
+        } else if (isSound(mesh)) {
+          return shown;
         }
         Optional<Kernel.Rounded> parted = pass == PASSES ? Optional.empty() : parted(mesh);
         if (parted.isEmpty()) {
