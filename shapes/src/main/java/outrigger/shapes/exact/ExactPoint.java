@@ -96,15 +96,11 @@ public final class ExactPoint {
       long gx = Math.round(x);
       long gy = Math.round(y);
       long gz = Math.round(z);
-      if (plane.side(gx, gy, gz) == 0 && inLine(gx - px, gy - py, gz - pz, qx - px, qy - py, qz - pz)) {
+      if (plane.side(gx, gy, gz) == 0 && Sign.inLine(gx - px, gy - py, gz - pz, qx - px, qy - py, qz - pz)) {
         return of(gx, gy, gz);
       }
     }
     return new ExactPoint(x, y, z, () -> exactCrossing(px, py, pz, qx, qy, qz, plane));
-  }
-
-  private static boolean inLine(long ax, long ay, long az, long bx, long by, long bz) {
-    return ay * bz == az * by && az * bx == ax * bz && ax * by == ay * bx;
   }
 
   private static BigInteger[] exactCrossing(long px, long py, long pz, long qx, long qy, long qz, Plane plane) {

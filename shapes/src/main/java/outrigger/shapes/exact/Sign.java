@@ -17,6 +17,11 @@ public final class Sign {
     return Long.signum((bx - ax) * (cy - ay) - (by - ay) * (cx - ax));
   }
 
+  /** Whether two directions, or one and none, lie in one line. Components within 2^31. */
+  public static boolean inLine(long ax, long ay, long az, long bx, long by, long bz) {
+    return ay * bz == az * by && az * bx == ax * bz && ax * by == ay * bx;
+  }
+
   /**
    * Side of point d against the plane of a, b, c: +1 on the side the normal (b - a) x (c - a) points to, -1 on the
    * other, 0 in the plane.

@@ -52,7 +52,7 @@ final class CapTriangulator {
     int id = 0;
     for (int r : ofRims) {
       Rim rim = rims.rim(r);
-      int[] vertex = tri.insertSpread(rim.size(), i -> ExactPoint.of(rim.u[i], rim.v[i], 0));
+      int[] vertex = tri.insertSpread(rim.size(), i -> tri.insertNew(ExactPoint.of(rim.u[i], rim.v[i], 0)));
       for (int i = 0; i < vertex.length; i++) {
         number[vertex[i]] = firstCorner[r] + i;
         marks.lay(vertex[i], vertex[rim.next(i)], id++, ConstrainedTriangulation.NO_LINE);

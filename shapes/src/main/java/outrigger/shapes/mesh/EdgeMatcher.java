@@ -29,6 +29,9 @@ final class EdgeMatcher {
    * @throws ShapeException if more than two faces meet along an edge
    */
   void match() {
+    if (areTwins()) {
+      return;
+    }
     LongMap map = edgeMap();
     Set<Integer> corners = new HashSet<>();
     for (int k = 0; k < outline.groups().size(); k++) {
@@ -45,6 +48,29 @@ final class EdgeMatcher {
       split(corners, map);
       checkAll(edgeMap());
     }
+  }
+
+  /** Whether each edge has just one that runs the other way, and none the same way: nearly always so. */
+  private boolean areTwins() {
+    int n = 0;
+    for (int k = 0; k < outline.groups().size(); k++) {
+      n += outline.edges(outline.groups().get(k)).size() / 2;
+    }
+    int[] from = new int[n];
+    int[] to = new int[n];
+    for (int k = 0; k < outline.groups().size(); k++) {
+      IntList edges = outline.edges(outline.groups().get(k));
+      for (int i = 0; i < edges.size(); i += 2) {
+        from[--n] = edges.get(i);
+        to[n] = edges.get(i + 1);
+      }
+    }
+    for (int twin : Twins.of(from, to, outline.vertexCount())) {
+      if (twin < 0) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static boolean isMatched(LongMap map, int a, int b) {

@@ -1,5 +1,6 @@
 package outrigger.shapes.mesh;
 
+import java.util.Arrays;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.Sign;
 import outrigger.shapes.mesh.Outline.IntList;
@@ -107,12 +108,9 @@ final class FaceTriangulator {
     marks.reset(u, v, Outline.planeOf(group), NONE);
     Triangulation tri = marks.triangulation();
     IntList edges = hasRounded(given) ? LoopOrder.of(outline, given, u, v) : given;
-    int[] number = new int[edges.size() + 3];
-    int[] starts = tri.insertSpread(edges.size() / 2, i -> outline.point(edges.get(2 * i)));
-    for (int i = 0; i < starts.length; i++) {
-      number[starts[i]] = edges.get(2 * i);
-      place[edges.get(2 * i)] = starts[i];
-    }
+    int[] number = new int[edges.size() / 2 + 3];
+    Arrays.fill(number, -1);
+    int[] starts = tri.insertSpread(edges.size() / 2, i -> insert(edges.get(2 * i), number));
     for (int i = 0; i < starts.length; i++) {
       // an outline is closed: where an edge ends another starts
       marks.lay(starts[i], place[edges.get(2 * i + 1)], 2 * i, ConstrainedTriangulation.NO_LINE);
@@ -126,6 +124,15 @@ final class FaceTriangulator {
         add(a, Outline.isUp(group) ? b : c, Outline.isUp(group) ? c : b);
       }
     }
+  }
+
+  /** Vertices of the outline lie in different places: no point need be compared. */
+  private int insert(int vertex, int[] number) {
+    if (place[vertex] >= number.length || number[place[vertex]] != vertex) {
+      place[vertex] = marks.triangulation().insertNew(outline.point(vertex));
+      number[place[vertex]] = vertex;
+    }
+    return place[vertex];
   }
 
   /** The circle test takes rounded corners: among those the facets depend on the order in which they come. */

@@ -17,8 +17,8 @@ final class Faces {
   private int[] z = new int[64];
   private int vertices;
   private final List<Face> faces = new ArrayList<>();
-  /** Of each face, besides, the number of its plane. */
-  private int[] planeOf = new int[64];
+  /** Of each face, besides, the group of its plane and sense. */
+  private int[] groupOf = new int[64];
   private final HalfEdges halfEdges = new HalfEdges();
   private final PlaneNumbers planes = new PlaneNumbers();
   private int operands;
@@ -55,7 +55,12 @@ final class Faces {
 
   /** Number of the plane a face lies in. */
   int planeOf(int f) {
-    return planeOf[f];
+    return Outline.planeOf(groupOf[f]);
+  }
+
+  /** The {@link Outline#group group} of outlines that a face adds to where it bounds the result as it is. */
+  int groupOf(int f) {
+    return groupOf[f];
   }
 
   HalfEdges halfEdges() {
@@ -64,14 +69,12 @@ final class Faces {
 
   /** Vertex a half-edge starts at. */
   int from(int h) {
-    Face face = faces.get(halfEdges.face(h));
-    return face.from[h - face.first];
+    return halfEdges.from(h);
   }
 
   /** Vertex a half-edge ends at. */
   int to(int h) {
-    Face face = faces.get(halfEdges.face(h));
-    return face.to[h - face.first];
+    return halfEdges.to(h);
   }
 
   int planeCount() {
@@ -200,7 +203,7 @@ final class Faces {
     int first = halfEdges.size();
     int e = 0;
     for (int[] loop : loops) {
-      halfEdges.addLoop(faces.size(), loop.length);
+      halfEdges.addLoop(faces.size(), loop, base);
       for (int i = 0; i < loop.length; i++) {
         from[e] = base + loop[i];
         to[e++] = base + loop[(i + 1) % loop.length];
@@ -209,11 +212,12 @@ final class Faces {
     int number = number(planeOf(from));
     int[] across = new int[n];
     Arrays.fill(across, -1);
-    if (faces.size() == planeOf.length) {
-      planeOf = Arrays.copyOf(planeOf, 2 * planeOf.length);
+    if (faces.size() == groupOf.length) {
+      groupOf = Arrays.copyOf(groupOf, 2 * groupOf.length);
     }
-    planeOf[faces.size()] = number;
-    faces.add(new Face(operands, number, looksUp(planes.plane(number), from, to), first, from, to, across));
+    boolean up = looksUp(planes.plane(number), from, to);
+    groupOf[faces.size()] = Outline.group(number, up);
+    faces.add(new Face(operands, number, up, first, from, to, across));
   }
 
   /** Number of a plane, a new one where it has none. */
@@ -250,16 +254,7 @@ final class Faces {
 
   private void linkAcross(int firstFace, int firstVertex) {
     int first = faces.get(firstFace).first;
-    int[] from = new int[halfEdges.size() - first];
-    int[] to = new int[from.length];
-    for (int f = firstFace; f < faces.size(); f++) {
-      Face face = faces.get(f);
-      for (int e = 0; e < face.edges(); e++) {
-        from[face.first - first + e] = face.from[e] - firstVertex;
-        to[face.first - first + e] = face.to[e] - firstVertex;
-      }
-    }
-    int[] twin = Twins.of(from, to, vertices - firstVertex);
+    int[] twin = halfEdges.twins(first, firstVertex, vertices - firstVertex);
     for (int f = firstFace; f < faces.size(); f++) {
       Face face = faces.get(f);
       for (int e = 0; e < face.edges(); e++) {

@@ -4,7 +4,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.FacetContact;
-import outrigger.shapes.exact.Plane;
 import outrigger.shapes.exact.Sign;
 
 /** What is wrong with a mesh on the grid: facets without area, and facets that meet other than in a corner or an edge. */
@@ -95,8 +94,8 @@ final class Faults {
     int a = 3 * corners[i];
     int b = 3 * corners[i + 1];
     int c = 3 * corners[i + 2];
-    return Plane.through(xyz[a], xyz[a + 1], xyz[a + 2], xyz[b], xyz[b + 1], xyz[b + 2], xyz[c], xyz[c + 1],
-        xyz[c + 2]) != null;
+    return !Sign.inLine(xyz[b] - xyz[a], xyz[b + 1] - xyz[a + 1], xyz[b + 2] - xyz[a + 2], xyz[c] - xyz[a],
+        xyz[c + 1] - xyz[a + 1], xyz[c + 2] - xyz[a + 2]);
   }
 
   private void check(int f, int g) {

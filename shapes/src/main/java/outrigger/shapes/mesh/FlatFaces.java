@@ -13,7 +13,6 @@ final class FlatFaces {
   private final int[] xyz;
   private final List<int[][]> faces;
   private final HalfEdges halfEdges = new HalfEdges();
-  private int[] from = new int[64];
   private boolean[] flat = new boolean[0];
   private final int[] first;
 
@@ -32,19 +31,11 @@ final class FlatFaces {
   private List<int[][]> joined() {
     for (int f = 0; f < faces.size(); f++) {
       for (int[] loop : faces.get(f)) {
-        int start = halfEdges.size();
-        halfEdges.addLoop(f, loop.length);
-        if (from.length < halfEdges.size()) {
-          from = Arrays.copyOf(from, 2 * halfEdges.size());
-        }
-        System.arraycopy(loop, 0, from, start, loop.length);
+        halfEdges.addLoop(f, loop, 0);
       }
       first[f + 1] = halfEdges.size();
     }
-    from = Arrays.copyOf(from, halfEdges.size());
-    int[] to = new int[from.length];
-    Arrays.setAll(to, h -> from[halfEdges.next(h)]);
-    int[] twin = Twins.of(from, to, xyz.length / 3);
+    int[] twin = halfEdges.twins(0, 0, xyz.length / 3);
     flat = new boolean[twin.length];
     boolean any = false;
     for (int h = 0; h < flat.length; h++) {
@@ -107,7 +98,7 @@ final class FlatFaces {
       if (n == rim.length) {
         rim = Arrays.copyOf(rim, 2 * n);
       }
-      rim[n++] = from[h];
+      rim[n++] = halfEdges.from(h);
       seen[h] = true;
       h = halfEdges.next(h);
       while (flat[h]) {

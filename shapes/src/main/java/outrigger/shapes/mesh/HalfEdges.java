@@ -2,8 +2,9 @@ package outrigger.shapes.mesh;
 
 import java.util.Arrays;
 
-/** Which face and loop each directed edge belongs to, which one follows it, and which one runs the other way. */
+/** Where each directed edge starts, which face and loop it belongs to, which one follows it, and which runs the other way. */
 final class HalfEdges {
+  private int[] from = new int[64];
   private int[] face = new int[64];
   private int[] next = new int[64];
   private int[] loop = new int[64];
@@ -19,10 +20,17 @@ final class HalfEdges {
     return loops;
   }
 
-  /** Adds the edges of one loop of a face, in order. */
-  void addLoop(int ofFace, int edges) {
+  /**
+   * Adds the edges of one loop of a face, in order.
+   *
+   * @param corners where they start
+   * @param base what is added to those numbers
+   */
+  void addLoop(int ofFace, int[] corners, int base) {
+    int edges = corners.length;
     if (size + edges > face.length) {
       int room = Math.max(size + edges, 2 * size);
+      from = Arrays.copyOf(from, room);
       face = Arrays.copyOf(face, room);
       next = Arrays.copyOf(next, room);
       loop = Arrays.copyOf(loop, room);
@@ -30,6 +38,7 @@ final class HalfEdges {
     }
     int first = size;
     for (int i = 0; i < edges; i++) {
+      from[size] = base + corners[i];
       face[size] = ofFace;
       loop[size] = loops;
       twin[size] = -1;
@@ -39,8 +48,35 @@ final class HalfEdges {
     loops++;
   }
 
+  /**
+   * Finds the half-edges that run the other way, as {@link Twins} does, counted from the first.
+   *
+   * @param first the first half-edge that is looked at, with all after it
+   * @param base the least vertex they may start at
+   * @param vertices how many such vertices there are
+   */
+  int[] twins(int first, int base, int vertices) {
+    int[] starts = new int[size - first];
+    int[] ends = new int[size - first];
+    for (int h = first; h < size; h++) {
+      starts[h - first] = from[h] - base;
+      ends[h - first] = to(h) - base;
+    }
+    return Twins.of(starts, ends, vertices);
+  }
+
   void setTwin(int h, int other) {
     twin[h] = other;
+  }
+
+  /** Vertex it starts at. */
+  int from(int h) {
+    return from[h];
+  }
+
+  /** Vertex it ends at. */
+  int to(int h) {
+    return from[next[h]];
   }
 
   /** Face whose edge it is. */

@@ -80,17 +80,17 @@ final class Kernel {
   }
 
   private static void addAll(Faces faces, Outline outline) {
+    CornerNumbers numbers = new CornerNumbers(faces, outline);
     for (int f = 0; f < faces.faceCount(); f++) {
-      addWhole(faces, f, outline);
+      addWhole(faces, f, numbers, outline);
     }
   }
 
-  private static void addWhole(Faces faces, int f, Outline outline) {
+  private static void addWhole(Faces faces, int f, CornerNumbers numbers, Outline outline) {
     Face face = faces.face(f);
     for (int e = 0; e < face.edges(); e++) {
       if (faces.face(face.across[e]).plane != face.plane) {
-        outline.add(Outline.group(face.plane, face.up), outline.vertex(faces.point(face.from[e])),
-            outline.vertex(faces.point(face.to[e])));
+        outline.add(Outline.group(face.plane, face.up), numbers.of(face.from[e]), numbers.of(face.to[e]));
       }
     }
   }

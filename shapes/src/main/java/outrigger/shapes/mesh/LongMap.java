@@ -1,18 +1,13 @@
 package outrigger.shapes.mesh;
 
-import java.util.Arrays;
-
 /** A map from longs to non-negative ints, open-addressed; no removal. */
 final class LongMap {
-  private long[] keys;
-  private int[] values;
+  /** Key and value of each slot side by side, so that both are fetched at once; the value is one more, 0 where free. */
+  private long[] slots;
   private int size;
 
   LongMap(int expected) {
-    int n = Integer.highestOneBit(Math.max(8, 2 * expected)) << 1;
-    keys = new long[n];
-    values = new int[n];
-    Arrays.fill(values, -1);
+    slots = new long[4 * Integer.highestOneBit(Math.max(8, 2 * expected))];
   }
 
   /** Key of a directed edge. */
@@ -22,16 +17,16 @@ final class LongMap {
 
   /** The value of a key, or -1. */
   int get(long key) {
-    return values[slot(key)];
+    return (int) slots[slot(key) + 1] - 1;
   }
 
   /** Sets the value of a key; returns the one before, or -1. */
   int put(long key, int value) {
     int s = slot(key);
-    int old = values[s];
-    keys[s] = key;
-    values[s] = value;
-    if (old < 0 && ++size * 2 > keys.length) {
+    int old = (int) slots[s + 1] - 1;
+    slots[s] = key;
+    slots[s + 1] = value + 1L;
+    if (old < 0 && 4 * ++size > slots.length) {
       grow();
     }
     return old;
@@ -39,25 +34,22 @@ final class LongMap {
 
   private int slot(long key) {
     long h = key * 0x9E3779B97F4A7C15L;
-    int mask = keys.length - 1;
-    int s = (int) (h ^ h >>> 32) & mask;
-    while (values[s] >= 0 && keys[s] != key) {
-      s = (s + 1) & mask;
+    int mask = slots.length - 2;
+    int s = (int) (h ^ h >>> 32) << 1 & mask;
+    while (slots[s + 1] != 0 && slots[s] != key) {
+      s = s + 2 & mask;
     }
     return s;
   }
 
   private void grow() {
-    long[] oldKeys = keys;
-    int[] oldValues = values;
-    keys = new long[2 * oldKeys.length];
-    values = new int[keys.length];
-    Arrays.fill(values, -1);
-    for (int i = 0; i < oldKeys.length; i++) {
-      if (oldValues[i] >= 0) {
-        int s = slot(oldKeys[i]);
-        keys[s] = oldKeys[i];
-        values[s] = oldValues[i];
+    long[] before = slots;
+    slots = new long[2 * before.length];
+    for (int i = 0; i < before.length; i += 2) {
+      if (before[i + 1] != 0) {
+        int s = slot(before[i]);
+        slots[s] = before[i];
+        slots[s + 1] = before[i + 1];
       }
     }
   }

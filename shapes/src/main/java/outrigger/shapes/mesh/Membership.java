@@ -83,6 +83,7 @@ final class Membership {
   private final int[] those;
   private final int[] placeOf;
   private int counted;
+  private long changes;
   /** Parts that hold, of a cut only those that are cut away. */
   private final int[] holding;
   private final boolean[] base;
@@ -110,6 +111,7 @@ final class Membership {
   void add(int operand, int change) {
     int before = winding[operand];
     winding[operand] = before + change;
+    changes++;
     if (before == 0 != (before + change == 0)) {
       list(operand, before == 0);
     }
@@ -152,6 +154,11 @@ final class Membership {
     while (counted > 0) {
       add(those[counted - 1], -winding[those[counted - 1]]);
     }
+  }
+
+  /** How often a winding number has changed: while that stays, so does the place. */
+  long changes() {
+    return changes;
   }
 
   /** Winding number of an operand here. */

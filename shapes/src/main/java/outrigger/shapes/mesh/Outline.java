@@ -33,6 +33,11 @@ final class Outline {
     return 2 * plane + (up ? 1 : 0);
   }
 
+  /** The group of the faces of the same plane that look the other way. */
+  static int turned(int group) {
+    return group ^ 1;
+  }
+
   static int planeOf(int group) {
     return group / 2;
   }

@@ -62,18 +62,34 @@ final class PlanarPoints {
     int size = points.size();
     int number = points.number(p);
     if (number == size) {
-      if (size == pu.length) {
-        grow();
-      }
-      pu[size] = p.grid(u);
-      pv[size] = p.grid(v);
-      grid[size] = p.isOnGrid();
+      place(number, p);
     }
+    noteOf(number, p);
+    return number;
+  }
+
+  /** Number of a point that is known to be new; {@link #number} will not find it. */
+  int append(ExactPoint p) {
+    int number = points.append(p);
+    place(number, p);
+    noteOf(number, p);
+    return number;
+  }
+
+  private void place(int number, ExactPoint p) {
+    if (number == pu.length) {
+      grow();
+    }
+    pu[number] = p.grid(u);
+    pv[number] = p.grid(v);
+    grid[number] = p.isOnGrid();
+  }
+
+  private void noteOf(int number, ExactPoint p) {
     if (p.plane(0) >= 0 || p.plane(1) >= 0 || p.plane(2) >= 0) {
       note();
       learn(number, p);
     }
-    return number;
   }
 
   /** Makes room for the planes of all points so far. */

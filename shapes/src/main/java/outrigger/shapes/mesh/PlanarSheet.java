@@ -82,7 +82,7 @@ final class PlanarSheet {
     for (int r = 0; r < rims.size(); r++) {
       Interrupt.check();
       Rim rim = rims.rim(r);
-      tri.insertSpread(rim.size(), i -> at(rim.u[i], rim.v[i]));
+      tri.insertSpread(rim.size(), i -> tri.insert(at(rim.u[i], rim.v[i])));
       for (int i = 0; i < rim.size(); i++) {
         layEdge(r, rim, i, rim.next(i));
       }

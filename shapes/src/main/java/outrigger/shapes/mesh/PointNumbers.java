@@ -20,7 +20,9 @@ final class PointNumbers {
   /** Forgets all points. */
   void clear() {
     for (int i = 0; i < size; i++) {
-      slots[slotOf[i]] = 0;
+      if (slotOf[i] >= 0) {
+        slots[slotOf[i]] = 0;
+      }
       points[i] = null;
     }
     size = 0;
@@ -51,12 +53,25 @@ final class PointNumbers {
     return size - 1;
   }
 
+  /** Numbers a point that is known to be new, without entering it in the table: {@link #number} will not find it. */
+  int append(ExactPoint p) {
+    if (size == points.length) {
+      grow();
+    }
+    points[size] = p;
+    slotOf[size] = -1;
+    return size++;
+  }
+
   private void grow() {
     points = Arrays.copyOf(points, 2 * size);
     slotOf = Arrays.copyOf(slotOf, 2 * size);
     long[] before = slots;
     slots = new long[2 * before.length];
     for (int i = 0; i < size; i++) {
+      if (slotOf[i] < 0) {
+        continue;
+      }
       long entry = before[slotOf[i]];
       int slot = (int) (entry >> 32) & slots.length - 1;
       while (slots[slot] != 0) {

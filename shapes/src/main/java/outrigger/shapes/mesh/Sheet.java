@@ -46,7 +46,7 @@ final class Sheet {
     Plane p = faces.plane(plane);
     marks.reset(firstAxis(p), secondAxis(p), plane, this::crossing);
     if (segments.size() >= MANY) {
-      tri.insertSpread(segments.size(), i -> segments.get(i).from());
+      tri.insertSpread(segments.size(), i -> tri.insert(segments.get(i).from()));
     }
     for (int i = 0; i < segments.size(); i++) {
       Segment s = segments.get(i);

@@ -1,7 +1,7 @@
 package outrigger.shapes.mesh;
 
 import java.util.Arrays;
-import java.util.function.IntFunction;
+import java.util.function.IntUnaryOperator;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.num.Grid;
 
@@ -60,7 +60,7 @@ final class Triangulation {
       long[] c = new long[3];
       c[firstAxis] = FAR_U[h];
       c[secondAxis] = FAR_V[h];
-      addPoint(ExactPoint.of(c[0], c[1], c[2]));
+      points.number(ExactPoint.of(c[0], c[1], c[2]));
       origin[h] = h;
       out[h] = h;
       twin[h] = -1;
@@ -124,10 +124,22 @@ final class Triangulation {
   /** Inserts a point, or finds the vertex that it is. */
   int insert(ExactPoint p) {
     int before = points.size();
-    int id = addPoint(p);
-    if (id < before) {
-      return id;
+    int id = points.number(p);
+    if (id == before) {
+      connect(id);
     }
+    return id;
+  }
+
+  /** Inserts a point that is known to be none of the vertices; later it is not recognised again. */
+  int insertNew(ExactPoint p) {
+    int id = points.append(p);
+    connect(id);
+    return id;
+  }
+
+  private void connect(int id) {
+    makeRoom(id);
     int t = locate(id);
     int h = 3 * t;
     while (h < 3 * t + 3 && turn(origin[h], destination(h), id) != 0) {
@@ -139,7 +151,6 @@ final class Triangulation {
       splitTriangle(t, id);
     }
     legalize();
-    return id;
   }
 
   /**
@@ -147,15 +158,16 @@ final class Triangulation {
    * and so on, each sought from the one before it. One after the other, the points of a round hole would
    * each flip the edges of all before.
    *
+   * @param insert inserts the point of a number and returns the vertex that it is
    * @return the vertices that the points are
    */
-  int[] insertSpread(int count, IntFunction<ExactPoint> pointAt) {
+  int[] insertSpread(int count, IntUnaryOperator insert) {
     int[] vertex = new int[count];
-    vertex[0] = insert(pointAt.apply(0));
+    vertex[0] = insert.applyAsInt(0);
     for (int step = Integer.highestOneBit(count); step > 0; step /= 2) {
       for (int i = step; i < count; i += 2 * step) {
         last = out[vertex[i - step]] / 3;
-        vertex[i] = insert(pointAt.apply(i));
+        vertex[i] = insert.applyAsInt(i);
       }
     }
     return vertex;
@@ -163,7 +175,8 @@ final class Triangulation {
 
   /** Puts a point that lies exactly on an edge there; call {@link #legalize} afterwards. */
   int insertOn(int h, ExactPoint p) {
-    int id = addPoint(p);
+    int id = points.number(p);
+    makeRoom(id);
     splitEdge(h, id);
     return id;
   }
@@ -350,11 +363,9 @@ final class Triangulation {
     return triangles++;
   }
 
-  private int addPoint(ExactPoint p) {
-    int id = points.number(p);
+  private void makeRoom(int id) {
     if (id >= out.length) {
       out = Arrays.copyOf(out, 2 * id);
     }
-    return id;
   }
 }

@@ -61,13 +61,7 @@ final class Untouched {
   /** Links facets over edges that two have; those at any other edge are touched. */
   private void link() {
     HalfEdges halfEdges = faces.halfEdges();
-    int[] from = new int[halfEdges.size()];
-    int[] to = new int[from.length];
-    for (int f = 0; f < faces.faceCount(); f++) {
-      System.arraycopy(faces.face(f).from, 0, from, 3 * f, 3);
-      System.arraycopy(faces.face(f).to, 0, to, 3 * f, 3);
-    }
-    int[] twin = Twins.of(from, to, faces.vertexCount());
+    int[] twin = halfEdges.twins(0, 0, faces.vertexCount());
     for (int h = 0; h < twin.length; h++) {
       if (twin[h] < 0) {
         contacts.mark(halfEdges.face(h));
@@ -93,13 +87,14 @@ final class Untouched {
   /** Adds what the untouched facets bound. */
   void outline(Locator locator, Outline outline) {
     boolean[] seen = new boolean[faces.faceCount()];
+    CornerNumbers numbers = new CornerNumbers(faces, outline);
     for (int f = 0; f < seen.length; f++) {
       if (!seen[f] && !contacts.needsSheet(f)) {
         Interrupt.check();
         int way = way(f, locator);
         int size = gather(f, seen);
         for (int i = 0; i < size && way != 0; i++) {
-          add(queue[i], way, outline);
+          add(queue[i], way, numbers, outline);
         }
       }
     }
@@ -152,12 +147,12 @@ final class Untouched {
     return size;
   }
 
-  private void add(int f, int way, Outline outline) {
+  private void add(int f, int way, CornerNumbers numbers, Outline outline) {
     Face face = faces.face(f);
     for (int e = 0; e < 3; e++) {
       if (faces.face(faces.halfEdges().face(faces.halfEdges().twin(face.first + e))).plane != face.plane) {
-        int a = outline.vertex(faces.point(face.from[e]));
-        int b = outline.vertex(faces.point(face.to[e]));
+        int a = numbers.of(face.from[e]);
+        int b = numbers.of(face.to[e]);
         outline.add(Outline.group(face.plane, face.up == way > 0), way > 0 ? a : b, way > 0 ? b : a);
       }
     }

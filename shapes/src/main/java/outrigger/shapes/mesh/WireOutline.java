@@ -1,6 +1,5 @@
 package outrigger.shapes.mesh;
 
-import java.util.Arrays;
 import outrigger.shapes.exact.ExactPoint;
 
 /** Turns what the wire walker learns of edges and stretches into directed edges of the outline. */
@@ -8,22 +7,18 @@ final class WireOutline {
   private final Faces faces;
   private final Contacts contacts;
   private final Outline outline;
-  private final int[] numbers;
+  private final CornerNumbers corners;
 
   WireOutline(Faces faces, Contacts contacts, Outline outline) {
     this.faces = faces;
     this.contacts = contacts;
     this.outline = outline;
-    numbers = new int[faces.vertexCount()];
-    Arrays.fill(numbers, -1);
+    corners = new CornerNumbers(faces, outline);
   }
 
   /** Number in the outline of a corner of an operand. */
   int vertex(int corner) {
-    if (numbers[corner] < 0) {
-      numbers[corner] = outline.vertex(faces.point(corner));
-    }
-    return numbers[corner];
+    return corners.of(corner);
   }
 
   int vertex(Piercing p) {
@@ -37,11 +32,12 @@ final class WireOutline {
   /**
    * A piece of a face's own rim.
    *
+   * @param group that of the face as it is
    * @param label 1 where the face bounds the result, -1 where it does so turned over, 0 where it does not
    */
-  void add(Face face, int label, int from, int to) {
+  void add(int group, int label, int from, int to) {
     if (label != 0) {
-      outline.add(Outline.group(face.plane, face.up == label > 0), label > 0 ? from : to, label > 0 ? to : from);
+      outline.add(label > 0 ? group : Outline.turned(group), label > 0 ? from : to, label > 0 ? to : from);
     }
   }
 
@@ -56,10 +52,10 @@ final class WireOutline {
     boolean second = (state & 4) != 0;
     boolean both = (state & 8) != 0;
     if (!contacts.needsSheet(s.f)) {
-      add(faces.face(s.f), label(both, second), label(first, none), from, to);
+      add(faces.groupOf(s.f), label(both, second), label(first, none), from, to);
     }
     if (!contacts.needsSheet(s.g)) {
-      add(faces.face(s.g), label(both, first), label(second, none), to, from);
+      add(faces.groupOf(s.g), label(both, first), label(second, none), to, from);
     }
   }
 
@@ -67,10 +63,10 @@ final class WireOutline {
     return in == out ? 0 : in ? 1 : -1;
   }
 
-  private void add(Face face, int left, int right, int from, int to) {
+  private void add(int group, int left, int right, int from, int to) {
     if (left != right) {
-      add(face, left, from, to);
-      add(face, right, to, from);
+      add(group, left, from, to);
+      add(group, right, to, from);
     }
   }
 }

@@ -28,6 +28,11 @@ final class WireWalker {
   private int[] start = new int[64];
   private int[] at = new int[64];
   private int depth;
+  /** The operand whose shell is walked. */
+  private int own;
+  /** The last {@link #label}, and after how many changes of the place it was taken. */
+  private int label;
+  private long labelledAt;
 
   WireWalker(Faces faces, Arranger arranger, Hiding hiding, Locator locator, Membership.Tree tree, Outline to) {
     this.faces = faces;
@@ -100,8 +105,8 @@ final class WireWalker {
 
   /** Walks the shell that a half-edge belongs to, as far as it can be reached; without a point, one on it is chosen. */
   private void walkFrom(int h, ExactPoint corner) {
-    int operand = faces.face(halfEdges.face(h)).operand;
-    enter(corner != null ? locator.around(corner, operand, operand) : lookFromEdge(h, operand));
+    own = faces.face(halfEdges.face(h)).operand;
+    enter(corner != null ? locator.around(corner, own, own) : lookFromEdge(h));
     walkShell(h);
   }
 
@@ -109,6 +114,7 @@ final class WireWalker {
   private void enter(WindingCount found) {
     place.clear();
     found.replay(this::change, 1);
+    labelledAt = -1;
   }
 
   /** Away from all sheets an operand winds as often above as below. */
@@ -117,12 +123,12 @@ final class WireWalker {
   }
 
   /** Looks from the piece of an edge just after its start: what holds there holds at that corner of the face too. */
-  private WindingCount lookFromEdge(int h, int operand) {
+  private WindingCount lookFromEdge(int h) {
     Piercing[] passed = onEdge[halfEdges.edge(h)];
     ExactPoint a = faces.point(faces.from(h));
     ExactPoint b = passed == null ? faces.point(faces.to(h))
         : h == halfEdges.edge(h) ? passed[0].at : passed[passed.length - 1].at;
-    return lookBetween(a, b, operand, operand);
+    return lookBetween(a, b, own, own);
   }
 
   private WindingCount lookBetween(ExactPoint a, ExactPoint b, int operand, int other) {
@@ -167,33 +173,41 @@ final class WireWalker {
 
   /** Goes along one half-edge, from piercing to piercing. */
   private void pass(int h) {
-    Face face = faces.face(halfEdges.face(h));
+    int group = faces.groupOf(halfEdges.face(h));
     boolean flat = contacts.isFlat(h);
     Piercing[] passed = onEdge[halfEdges.edge(h)];
+    int label = flat ? 0 : label();
+    if (passed == null && label == 0) {
+      return;
+    }
     int from = outline.vertex(faces.from(h));
-    int label = flat ? 0 : label(face.operand);
     boolean along = h == halfEdges.edge(h);
     for (int i = 0; passed != null && i < passed.length;) {
       int next = beyond(passed, i, along);
       pass(passed, i, next, h);
-      int nextLabel = flat ? 0 : label(face.operand);
+      int nextLabel = flat ? 0 : label();
       if (nextLabel != label) {
         int to = outline.vertex(at(passed, i, along));
-        outline.add(face, label, from, to);
+        outline.add(group, label, from, to);
         from = to;
         label = nextLabel;
       }
       i = next;
     }
-    outline.add(face, label, from, outline.vertex(faces.to(h)));
+    outline.add(group, label, from, outline.vertex(faces.to(h)));
   }
 
-  private int label(int operand) {
-    boolean out = place.inside();
-    place.add(operand, 1);
-    boolean in = place.inside();
-    place.add(operand, -1);
-    return in == out ? 0 : in ? 1 : -1;
+  /** Whether the shell bounds the result here as it is (1), turned over (-1) or not at all (0). */
+  private int label() {
+    if (place.changes() != labelledAt) {
+      boolean out = place.inside();
+      place.add(own, 1);
+      boolean in = place.inside();
+      place.add(own, -1);
+      label = in == out ? 0 : in ? 1 : -1;
+      labelledAt = place.changes();
+    }
+    return label;
   }
 
   private static Piercing at(Piercing[] passed, int i, boolean along) {
@@ -217,7 +231,6 @@ final class WireWalker {
    */
   private void pass(Piercing[] passed, int from, int to, int h) {
     boolean along = h == halfEdges.edge(h);
-    int own = faces.face(halfEdges.face(h)).operand;
     ExactPoint earlier = from == 0 ? faces.point(faces.from(h)) : at(passed, from - 1, along).at;
     ExactPoint beyond = to == passed.length ? faces.point(faces.to(h)) : at(passed, to, along).at;
     boolean several = to - from > 1;
