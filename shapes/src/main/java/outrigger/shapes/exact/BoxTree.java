@@ -78,6 +78,11 @@ public final class BoxTree {
    * @param corners three vertex numbers a facet; box i is that of facet i
    */
   public static BoxTree ofFacets(int[] xyz, int[] corners) {
+    return of(boxesOfFacets(xyz, corners));
+  }
+
+  /** The boxes of facets, as a tree over them takes them; arguments as above. */
+  public static int[] boxesOfFacets(int[] xyz, int[] corners) {
     int[] boxes = new int[2 * corners.length];
     for (int i = 0; i < corners.length / 3; i++) {
       int a = 3 * corners[3 * i];
@@ -88,7 +93,7 @@ public final class BoxTree {
         boxes[WIDTH * i + 3 + k] = Math.max(xyz[a + k], Math.max(xyz[b + k], xyz[c + k]));
       }
     }
-    return of(boxes);
+    return boxes;
   }
 
   /** Node i has children 2i and 2i + 1; leaf k is node {@code leaves + k}. Bounds of nothing are turned inside out. */

@@ -160,13 +160,20 @@ final class Arranger {
           continue;
         }
         if (contact) {
-          segments.add(f, g, s, from, to);
-          segments.add(g, f, t, from, to);
+          addSegment(f, g, s, from, to);
+          addSegment(g, f, t, from, to);
         } else {
           addStretch(f, g, axis, later ? piercing(s.fromEdge(), f, from) : piercing(t.fromEdge(), g, from),
               sooner ? piercing(s.toEdge(), f, to) : piercing(t.toEdge(), g, to));
         }
       }
+    }
+  }
+
+  /** Of a soup it is known already which faces need a sheet. */
+  private void addSegment(int on, int face, Span span, ExactPoint from, ExactPoint to) {
+    if (!soup || contacts.needsSheet(on)) {
+      segments.add(on, face, span, from, to);
     }
   }
 

@@ -34,9 +34,8 @@ final class EdgeMatcher {
     }
     LongMap map = edgeMap();
     Set<Integer> corners = new HashSet<>();
-    for (int k = 0; k < outline.groups().size(); k++) {
-      int g = outline.groups().get(k);
-      IntList edges = outline.edges(g);
+    for (int k = 0; k < lists(); k++) {
+      IntList edges = list(k);
       for (int i = 0; i < edges.size(); i += 2) {
         if (!isMatched(map, edges.get(i), edges.get(i + 1))) {
           corners.add(edges.get(i));
@@ -53,13 +52,13 @@ final class EdgeMatcher {
   /** Whether each edge has just one that runs the other way, and none the same way: nearly always so. */
   private boolean areTwins() {
     int n = 0;
-    for (int k = 0; k < outline.groups().size(); k++) {
-      n += outline.edges(outline.groups().get(k)).size() / 2;
+    for (int k = 0; k < lists(); k++) {
+      n += list(k).size() / 2;
     }
     int[] from = new int[n];
     int[] to = new int[n];
-    for (int k = 0; k < outline.groups().size(); k++) {
-      IntList edges = outline.edges(outline.groups().get(k));
+    for (int k = 0; k < lists(); k++) {
+      IntList edges = list(k);
       for (int i = 0; i < edges.size(); i += 2) {
         from[--n] = edges.get(i);
         to[n] = edges.get(i + 1);
@@ -73,6 +72,15 @@ final class EdgeMatcher {
     return true;
   }
 
+  /** How many lists of edges there are: one a group, and that of the pinned ones. */
+  private int lists() {
+    return outline.groups().size() + 1;
+  }
+
+  private IntList list(int k) {
+    return k == outline.groups().size() ? outline.pinned() : outline.edges(outline.groups().get(k));
+  }
+
   private static boolean isMatched(LongMap map, int a, int b) {
     return map.get(LongMap.edge(b, a)) == map.get(LongMap.edge(a, b));
   }
@@ -80,9 +88,8 @@ final class EdgeMatcher {
   /** How many times, less one, an edge runs each way. */
   private LongMap edgeMap() {
     LongMap map = new LongMap(3 * outline.vertexCount());
-    for (int k = 0; k < outline.groups().size(); k++) {
-      int g = outline.groups().get(k);
-      IntList edges = outline.edges(g);
+    for (int k = 0; k < lists(); k++) {
+      IntList edges = list(k);
       for (int i = 0; i < edges.size(); i += 2) {
         long edge = LongMap.edge(edges.get(i), edges.get(i + 1));
         int before = map.put(edge, 0);
@@ -101,9 +108,8 @@ final class EdgeMatcher {
   }
 
   private void checkAll(LongMap map) {
-    for (int k = 0; k < outline.groups().size(); k++) {
-      int g = outline.groups().get(k);
-      IntList edges = outline.edges(g);
+    for (int k = 0; k < lists(); k++) {
+      IntList edges = list(k);
       for (int i = 0; i < edges.size(); i += 2) {
         if (!isMatched(map, edges.get(i), edges.get(i + 1))) {
           throw new IllegalStateException("an edge of the result has no partner near "

@@ -2,6 +2,7 @@ package outrigger.shapes.mesh;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.Plane;
@@ -41,6 +42,16 @@ final class Faces {
   }
 
   Face face(int f) {
+    Face face = faces.get(f);
+    return face != null ? face : facet(f);
+  }
+
+  /** A facet of a soup, of which most are never asked for: made when one is. */
+  private Face facet(int f) {
+    int h = 3 * f;
+    int[] from = {halfEdges.from(h), halfEdges.from(h + 1), halfEdges.from(h + 2)};
+    int[] to = {from[1], from[2], from[0]};
+    faces.set(f, face(f, 0, h, from, to, new int[] {-1, -1, -1}));
     return faces.get(f);
   }
 
@@ -53,12 +64,12 @@ final class Faces {
     return of;
   }
 
-  /** Number of the plane a face lies in. */
+  /** Number of the plane a face of a solid operand lies in. */
   int planeOf(int f) {
     return Outline.planeOf(groupOf[f]);
   }
 
-  /** The {@link Outline#group group} of outlines that a face adds to where it bounds the result as it is. */
+  /** The {@link Outline#group group} of outlines that a face of a solid operand adds to where it bounds the result as it is. */
   int groupOf(int f) {
     return groupOf[f];
   }
@@ -110,11 +121,13 @@ final class Faces {
     return plane.side(x[vertex], y[vertex], z[vertex]);
   }
 
-  /** Bounds of a face: least x, y, z, largest x, y, z. */
+  /** Bounds of a face: least x, y, z, largest x, y, z. No facet of a soup is made for it. */
   int[] box(int f) {
     int[] box = {Integer.MAX_VALUE, Integer.MAX_VALUE, Integer.MAX_VALUE, Integer.MIN_VALUE, Integer.MIN_VALUE,
         Integer.MIN_VALUE};
-    for (int v : faces.get(f).from) {
+    Face face = faces.get(f);
+    for (int i = 0; i < (face == null ? 3 : face.edges()); i++) {
+      int v = face == null ? halfEdges.from(3 * f + i) : face.from[i];
       box[0] = Math.min(box[0], x[v]);
       box[1] = Math.min(box[1], y[v]);
       box[2] = Math.min(box[2], z[v]);
@@ -155,13 +168,16 @@ final class Faces {
     return endOperand();
   }
 
-  /** Adds facets that may cross, overlap and meet anyhow as one operand; together they must bound something. */
-  int addSoup(int[] xyz, int[] corners) {
-    int base = addVertices(xyz);
-    for (int i = 0; i < corners.length; i += 3) {
-      addFace(new int[][] {{corners[i], corners[i + 1], corners[i + 2]}}, base);
-    }
-    return endOperand();
+  /**
+   * Adds facets that may cross, overlap and meet anyhow as the only operand; together they must bound something. Their planes
+   * are numbered as they are asked for.
+   */
+  void addSoup(int[] xyz, int[] corners) {
+    addVertices(xyz);
+    halfEdges.addTriangles(corners);
+    faces.addAll(Collections.nCopies(corners.length / 3, null));
+    groupOf = new int[corners.length / 3];
+    endOperand();
   }
 
   private int endOperand() {
@@ -209,15 +225,19 @@ final class Faces {
         to[e++] = base + loop[(i + 1) % loop.length];
       }
     }
-    int number = number(planeOf(from));
     int[] across = new int[n];
     Arrays.fill(across, -1);
     if (faces.size() == groupOf.length) {
       groupOf = Arrays.copyOf(groupOf, 2 * groupOf.length);
     }
-    boolean up = looksUp(planes.plane(number), from, to);
-    groupOf[faces.size()] = Outline.group(number, up);
-    faces.add(new Face(operands, number, up, first, from, to, across));
+    faces.add(face(faces.size(), operands, first, from, to, across));
+  }
+
+  private Face face(int f, int operand, int first, int[] from, int[] to, int[] across) {
+    int plane = number(planeOf(from));
+    boolean up = looksUp(planes.plane(plane), from, to);
+    groupOf[f] = Outline.group(plane, up);
+    return new Face(operand, plane, up, first, from, to, across);
   }
 
   /** Number of a plane, a new one where it has none. */

@@ -48,6 +48,24 @@ final class HalfEdges {
     loops++;
   }
 
+  /** Adds the edges of triangles, three corners each, numbered as their faces from 0. */
+  void addTriangles(int[] corners) {
+    int n = corners.length;
+    from = corners.clone();
+    face = new int[n];
+    next = new int[n];
+    loop = new int[n];
+    twin = new int[n];
+    Arrays.fill(twin, -1);
+    for (int h = 0; h < n; h++) {
+      face[h] = h / 3;
+      loop[h] = h / 3;
+      next[h] = Triangulation.next(h);
+    }
+    size = n;
+    loops = n / 3;
+  }
+
   /**
    * Finds the half-edges that run the other way, as {@link Twins} does, counted from the first.
    *

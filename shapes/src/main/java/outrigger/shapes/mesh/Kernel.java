@@ -66,17 +66,18 @@ final class Kernel {
     faces.addSoup(xyz, corners);
     Membership.Tree tree = new Membership.Tree();
     tree.operand();
-    Outline outline = new Outline(faces);
-    int[] boxes = boxes(faces);
+    int[] boxes = BoxTree.boxesOfFacets(xyz, corners);
     BoxTree boxTree = BoxTree.of(boxes);
     ConvexOperands convex = new ConvexOperands(faces);
     Hiding hiding = new Hiding(faces, boxes, tree, convex, true);
     Locator locator = new Locator(faces, boxTree, convex, hiding);
     Contacts contacts = new Contacts(faces);
-    Untouched.of(faces, boxTree, boxes, xyz, moved, contacts).outline(locator, outline);
+    Untouched untouched = Untouched.of(faces, boxTree, boxes, xyz, moved, contacts);
+    Outline outline = new Outline(faces);
+    untouched.keep(locator, outline);
     Arranger arranger = Arranger.ofSoup(faces, boxTree, boxes, convex, hiding, contacts);
     addSheets(faces, arranger, new Walker(locator, hiding, tree, 1), outline);
-    return finish(outline, true, attempt);
+    return untouched.join(finish(outline, true, attempt), xyz);
   }
 
   private static void addAll(Faces faces, Outline outline) {
@@ -125,7 +126,7 @@ final class Kernel {
     }
     Sheet sheet = new Sheet(faces);
     List<List<Integer>> onPlane = facesOnPlanes(faces, contacts);
-    for (int p = 0; p < faces.planeCount(); p++) {
+    for (int p = 0; p < onPlane.size(); p++) {
       if (onPlane.get(p) != null) {
         Interrupt.check();
         sheet.lay(p, arranger.segments().of(p, onPlane.get(p), contacts));

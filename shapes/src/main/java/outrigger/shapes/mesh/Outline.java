@@ -21,6 +21,8 @@ final class Outline {
   /** Edges by group; null where a group has none. */
   private final IntList[] byGroup;
   private final IntList groups = new IntList();
+  /** Edges of facets that stay as they are beside what is outlined: start, end, start, end, ... */
+  private final IntList pinned = new IntList();
   private boolean[] bends = new boolean[0];
 
   Outline(Faces faces) {
@@ -77,6 +79,16 @@ final class Outline {
     byGroup[group].add(to);
   }
 
+  /** Adds an edge of a facet that is not outlined but stays as it is: another must run the other way, between the same ends. */
+  void pin(int from, int to) {
+    pinned.add(from);
+    pinned.add(to);
+  }
+
+  IntList pinned() {
+    return pinned;
+  }
+
   /** Adds the outline of a labelled sheet. */
   void add(Sheet sheet) {
     Triangulation tri = sheet.triangulation();
@@ -99,6 +111,9 @@ final class Outline {
    */
   void simplify(boolean soup) {
     bends = new boolean[points.size()];
+    for (int i = 0; i < pinned.size(); i++) {
+      bends[pinned.get(i)] = true;
+    }
     Links links = new Links(points.size());
     groups.sort();
     for (int i = 0; i < groups.size(); i++) {

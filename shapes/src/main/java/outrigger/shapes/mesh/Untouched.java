@@ -4,24 +4,39 @@ import java.util.Arrays;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.FacetContact;
+import outrigger.shapes.mesh.Outline.IntList;
 
 /**
- * The facets of a soup that meet others only as facets of a sound mesh do, in common corners and edges: they stay whole, and
- * only the planes of the others need sheets.
+ * The facets of a soup that meet others only as facets of a sound mesh do, in common corners and edges: they stay as they
+ * are or go whole, and only the planes of the others need sheets. Where few are touched, as where a few corners out of many
+ * were rounded, the rest costs next to nothing.
+ *
+ * <p>Where parts touched before they were rounded, a corner may lie on an edge between one that is touched and one that is
+ * not. So the neighbours of those that are touched are outlined with them, and their edges may be split; only what lies
+ * beyond them stays as it is.
  *
  * <p>From facet to facet across an edge that only those two have, the same holds on either side. So one look tells for all
- * that hang together whether they bound what is wound round, from which side, or not.
+ * that hang together whether they bound what is wound round, from which side, or not. Where one that stays as it is has a neighbour
+ * that is outlined, its edge is pinned there.
  */
 final class Untouched {
   private static final int[][] WEIGHTS = {{1, 1, 1}, {1, 2, 3}, {5, 3, 1}, {2, 7, 11}, {13, 29, 17}, {97, 89, 83}};
 
   private final Faces faces;
   private final Contacts contacts;
+  /** Of each facet whether it is untouched and has a neighbour that is not. */
+  private final boolean[] beside;
   private int[] queue = new int[16];
+  /** Corners of the facets that stay. */
+  private final IntList kept = new IntList();
+  /** Of each corner of facets the number it has among the vertices of the result, and one; 0 while it has none. */
+  private final int[] numbers;
 
   private Untouched(Faces faces, Contacts contacts) {
     this.faces = faces;
     this.contacts = contacts;
+    numbers = new int[faces.vertexCount()];
+    beside = new boolean[faces.faceCount()];
   }
 
   /**
@@ -45,14 +60,15 @@ final class Untouched {
       }
     }
     untouched.link();
-    untouched.spread();
+    new Coplanar(faces, xyz).spread(contacts);
+    untouched.markBeside();
     return untouched;
   }
 
   private void meet(int f, int g, int[] xyz) {
-    int[] a = faces.face(f).from;
-    int[] b = faces.face(g).from;
-    if (FacetContact.improper(xyz, a[0], a[1], a[2], b[0], b[1], b[2])) {
+    HalfEdges h = faces.halfEdges();
+    if (FacetContact.improper(xyz, h.from(3 * f), h.from(3 * f + 1), h.from(3 * f + 2), h.from(3 * g), h.from(3 * g + 1),
+        h.from(3 * g + 2))) {
       contacts.mark(f);
       contacts.mark(g);
     }
@@ -71,33 +87,50 @@ final class Untouched {
     }
   }
 
-  /** A sheet is for all of its plane. */
-  private void spread() {
-    boolean[] plane = new boolean[faces.planeCount()];
-    for (int f = 0; f < faces.faceCount(); f++) {
-      plane[faces.face(f).plane] |= contacts.needsSheet(f);
+  private void markBeside() {
+    HalfEdges halfEdges = faces.halfEdges();
+    for (int h = 0; h < halfEdges.size(); h++) {
+      int f = halfEdges.face(h);
+      if (contacts.needsSheet(f) && halfEdges.twin(h) >= 0) {
+        int next = halfEdges.face(halfEdges.twin(h));
+        beside[next] = !contacts.needsSheet(next);
+      }
     }
-    for (int f = 0; f < faces.faceCount(); f++) {
-      if (plane[faces.face(f).plane]) {
-        contacts.mark(f);
+    for (int f = 0; f < beside.length; f++) {
+      if (beside[f]) {
+        // numbers its plane
+        faces.face(f);
       }
     }
   }
 
-  /** Adds what the untouched facets bound. */
-  void outline(Locator locator, Outline outline) {
-    boolean[] seen = new boolean[faces.faceCount()];
-    CornerNumbers numbers = new CornerNumbers(faces, outline);
-    for (int f = 0; f < seen.length; f++) {
+  /** Keeps what the untouched facets bound, in the order they have, and pins it in the outline of the others. */
+  void keep(Locator locator, Outline outline) {
+    int[] ways = ways(locator);
+    for (int f = 0; f < ways.length; f++) {
+      if (ways[f] != 0 && beside[f]) {
+        outline(f, ways[f] > 0, outline);
+      } else if (ways[f] != 0) {
+        keep(3 * f, ways[f] > 0, outline);
+      }
+    }
+  }
+
+  /** Of each facet how it stays, as {@link #way} has it; 0 for those that need a sheet. */
+  private int[] ways(Locator locator) {
+    int[] ways = new int[faces.faceCount()];
+    boolean[] seen = new boolean[ways.length];
+    for (int f = 0; f < ways.length; f++) {
       if (!seen[f] && !contacts.needsSheet(f)) {
         Interrupt.check();
         int way = way(f, locator);
         int size = gather(f, seen);
-        for (int i = 0; i < size && way != 0; i++) {
-          add(queue[i], way, numbers, outline);
+        for (int i = 0; i < size; i++) {
+          ways[queue[i]] = way;
         }
       }
     }
+    return ways;
   }
 
   /** Whether a facet bounds what is wound round as it is (1), turned over (-1) or not at all (0). */
@@ -132,7 +165,7 @@ final class Untouched {
     queue[size++] = first;
     seen[first] = true;
     for (int i = 0; i < size; i++) {
-      int h = faces.face(queue[i]).first;
+      int h = 3 * queue[i];
       for (int e = h; e < h + 3; e++) {
         int g = halfEdges.face(halfEdges.twin(e));
         if (!seen[g] && !contacts.needsSheet(g)) {
@@ -147,14 +180,52 @@ final class Untouched {
     return size;
   }
 
-  private void add(int f, int way, CornerNumbers numbers, Outline outline) {
+  private void outline(int f, boolean asItIs, Outline outline) {
+    HalfEdges halfEdges = faces.halfEdges();
     Face face = faces.face(f);
-    for (int e = 0; e < 3; e++) {
-      if (faces.face(faces.halfEdges().face(faces.halfEdges().twin(face.first + e))).plane != face.plane) {
-        int a = numbers.of(face.from[e]);
-        int b = numbers.of(face.to[e]);
-        outline.add(Outline.group(face.plane, face.up == way > 0), way > 0 ? a : b, way > 0 ? b : a);
+    for (int h = face.first; h < face.first + 3; h++) {
+      int next = halfEdges.face(halfEdges.twin(h));
+      if (!beside[next] || faces.face(next).plane != face.plane) {
+        int from = number(halfEdges.from(h), outline);
+        int to = number(halfEdges.to(h), outline);
+        outline.add(Outline.group(face.plane, face.up == asItIs), asItIs ? from : to, asItIs ? to : from);
       }
     }
+  }
+
+  private void keep(int first, boolean asItIs, Outline outline) {
+    HalfEdges halfEdges = faces.halfEdges();
+    for (int h = first; h < first + 3; h++) {
+      kept.add(halfEdges.from(asItIs ? h : 2 * first + 2 - h));
+      if (beside[halfEdges.face(halfEdges.twin(h))]) {
+        int from = number(halfEdges.from(h), outline);
+        int to = number(halfEdges.to(h), outline);
+        outline.pin(asItIs ? from : to, asItIs ? to : from);
+      }
+    }
+  }
+
+  private int number(int corner, Outline outline) {
+    if (numbers[corner] == 0) {
+      numbers[corner] = outline.vertex(faces.point(corner)) + 1;
+    }
+    return numbers[corner] - 1;
+  }
+
+  /** The facets that stay, and after them those that were made of the others. */
+  Kernel.Rounded join(Kernel.Rounded others, int[] xyz) {
+    int vertices = others.moved().length;
+    int[] corners = Arrays.copyOf(kept.toArray(), kept.size() + others.corners().length);
+    System.arraycopy(others.corners(), 0, corners, kept.size(), others.corners().length);
+    int[] places = Arrays.copyOf(others.xyz(), others.xyz().length + xyz.length);
+    for (int i = 0; i < kept.size(); i++) {
+      int corner = kept.get(i);
+      if (numbers[corner] == 0) {
+        System.arraycopy(xyz, 3 * corner, places, 3 * vertices, 3);
+        numbers[corner] = ++vertices;
+      }
+      corners[i] = numbers[corner] - 1;
+    }
+    return new Kernel.Rounded(Arrays.copyOf(places, 3 * vertices), corners, Arrays.copyOf(others.moved(), vertices));
   }
 }
