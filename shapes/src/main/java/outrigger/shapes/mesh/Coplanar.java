@@ -1,7 +1,9 @@
 package outrigger.shapes.mesh;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import outrigger.shapes.exact.Plane;
 import outrigger.shapes.mesh.Outline.IntList;
 
@@ -15,6 +17,7 @@ final class Coplanar {
   /** Where in the list those planes with sheets are that have one direction. */
   private final LongMap directions = new LongMap(64);
   private final List<IntList> planes = new ArrayList<>();
+  private final Set<Integer> entered = new HashSet<>();
 
   Coplanar(Faces faces, int[] xyz) {
     this.faces = faces;
@@ -25,11 +28,7 @@ final class Coplanar {
   void spread(Contacts contacts) {
     for (int f = 0; f < faces.faceCount(); f++) {
       if (contacts.needsSheet(f)) {
-        int before = faces.planeCount();
-        int plane = faces.face(f).plane;
-        if (plane == before) {
-          enter(plane);
-        }
+        enter(faces.face(f).plane);
       }
     }
     for (int f = 0; f < faces.faceCount() && !planes.isEmpty(); f++) {
@@ -40,6 +39,9 @@ final class Coplanar {
   }
 
   private void enter(int number) {
+    if (!entered.add(number)) {
+      return;
+    }
     Plane plane = faces.plane(number);
     long key = Plane.directionKey(plane.normal(0), plane.normal(1), plane.normal(2));
     int at = directions.get(key);
