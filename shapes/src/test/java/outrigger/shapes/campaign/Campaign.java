@@ -122,6 +122,6 @@ final class Campaign {
       tally.count(touch ? "refusals of touching operands" : "refusals of others", 1);
     }
     laws.broken().forEach(law -> tally.count("laws broken: " + law.replaceAll(":.*| Placement.*", ""), 1));
-    laws.broken().stream().filter(law -> law.startsWith("vol")).forEach(law -> tally.fail(seed, law));
+    laws.broken().stream().filter(law -> law.startsWith("vol") || law.startsWith("points")).forEach(law -> tally.fail(seed, law));
   }
 }

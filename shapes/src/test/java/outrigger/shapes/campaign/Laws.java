@@ -15,11 +15,13 @@ import outrigger.shapes.num.Placement;
  *
  * <p>vol(A) + vol(B) = vol(A or B) + vol(A and B); A less B and the common part are A: within what rounding to the grid
  * can do, half a step on either side over the surfaces. Order, grouping, turning by right angles and mirroring change no
- * bit of the volume. Moved operands give the moved mesh.
+ * bit of the volume. Moved operands give the moved mesh. The whole holds the same points as its operands and the
+ * expression do.
  */
 final class Laws {
   private final RandomExpression expression;
   private final Random random;
+  private final Random near;
   private final List<String> broken = new ArrayList<>();
   private final List<Outcome> refusals = new ArrayList<>();
   private final List<Expression> refused = new ArrayList<>();
@@ -28,6 +30,7 @@ final class Laws {
   Laws(RandomExpression expression, long seed) {
     this.expression = expression;
     random = new Random(~seed);
+    near = new Random(seed);
   }
 
   /** Holds all laws and returns what came of the whole. */
@@ -38,6 +41,7 @@ final class Laws {
     volumes(union, common, less, evaluate(expression.a()), evaluate(expression.b()));
     Outcome whole = expression.op() == Op.UNION ? union : expression.op() == Op.COMMON ? common : less;
     if (!whole.isRefused()) {
+      points(whole);
       arranged(whole);
       placed(whole);
       moved(whole);
@@ -85,6 +89,13 @@ final class Laws {
   private void near(String law, double expected, double actual, double bound) {
     if (!(Math.abs(expected - actual) <= bound + 1e-12 * expected)) {
       broken.add(law + ": " + expected + " against " + actual + ", bound " + bound);
+    }
+  }
+
+  private void points(Outcome whole) {
+    String differing = whole.mesh().map(mesh -> Points.differing(expression.whole(), mesh, near)).orElse("");
+    if (!differing.isEmpty()) {
+      broken.add("points: the result differs from its operands at " + differing + " grid steps");
     }
   }
 

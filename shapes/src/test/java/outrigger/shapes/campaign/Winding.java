@@ -1,4 +1,6 @@
-package outrigger.shapes.mesh;
+package outrigger.shapes.campaign;
+
+import outrigger.shapes.mesh.Mesh;
 
 /** Winding number of a surface round a point by solid angles: plain doubles, nothing shared with the kernel. */
 final class Winding {
@@ -15,23 +17,6 @@ final class Winding {
       sum += angle(c[0], c[1], c[2], p);
     }
     return (int) Math.rint(sum / (4 * Math.PI));
-  }
-
-  static int of(Polyhedron poly, double[] p) {
-    double sum = 0;
-    for (int[][] loops : poly.faces()) {
-      double[] apex = corner(poly, loops[0][0]);
-      for (int[] loop : loops) {
-        for (int i = 0; i < loop.length; i++) {
-          sum += angle(apex, corner(poly, loop[i]), corner(poly, loop[(i + 1) % loop.length]), p);
-        }
-      }
-    }
-    return (int) Math.rint(sum / (4 * Math.PI));
-  }
-
-  private static double[] corner(Polyhedron poly, int v) {
-    return new double[] {poly.xyz()[3 * v], poly.xyz()[3 * v + 1], poly.xyz()[3 * v + 2]};
   }
 
   /** Solid angle of a triangle, by the formula of van Oosterom and Strackee (1983). */
