@@ -30,6 +30,11 @@ final class Faults {
 
   /** The exception for a fault of the file as a whole. */
   static PresetFileException whole(String file, String text) {
-    return new PresetFileException(file, List.of(new PresetFileException.Fault(0, 0, text)));
+    return one(file, 0, 0, text);
+  }
+
+  /** The exception for the one fault that stops all reading. */
+  static PresetFileException one(String file, int line, int column, String text) {
+    return new PresetFileException(file, List.of(new PresetFileException.Fault(line, column, text)));
   }
 }

@@ -152,12 +152,27 @@ final class PlainToml {
     String word = text.substring(from, at);
     if (word.equals("true") || word.equals("false")) {
       return word.equals("true");
-    } else if (word.matches("-?(0|[1-9][0-9]*)")) {
-      return Long.valueOf(word);
-    } else if (word.matches("-?(0|[1-9][0-9]*)\\.[0-9]+")) {
-      return Double.valueOf(word);
     }
-    throw wrong("no value");
+    int point = word.indexOf('.');
+    if (!isWhole(point < 0 ? word : word.substring(0, point)) || point >= 0 && !isDigits(word.substring(point + 1))) {
+      throw wrong("no value");
+    }
+    return point < 0 ? (Object) Long.valueOf(word) : Double.valueOf(word);
+  }
+
+  /** Digits after a minus sign or none; no 0 leads others. */
+  private static boolean isWhole(String text) {
+    String digits = text.startsWith("-") ? text.substring(1) : text;
+    return isDigits(digits) && (digits.length() == 1 || digits.charAt(0) != '0');
+  }
+
+  private static boolean isDigits(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (text.charAt(i) < '0' || text.charAt(i) > '9') {
+        return false;
+      }
+    }
+    return !text.isEmpty();
   }
 
   private char next() {

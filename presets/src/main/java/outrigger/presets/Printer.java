@@ -26,6 +26,8 @@ public record Printer(String name, double nozzle, double extrusionWidth, double 
     Checks.zeroOrMore("outer-allowance", outerAllowance);
     Checks.notAbove("layer", layer, "nozzle", nozzle);
     Checks.notAbove("first-layer", firstLayer, "nozzle", nozzle);
-    Checks.require(overhang < 90, "overhang is " + Datum.print(overhang) + " degrees. Use less than 90.");
+    if (overhang >= 90) {
+      throw new IllegalArgumentException("overhang is " + Datum.print(overhang) + " degrees. Use less than 90.");
+    }
   }
 }

@@ -25,10 +25,14 @@ public record Rail(String name, String form, double height, double web, double f
   }
 
   private static void checkForm(String form, double height, double web, double flange) {
-    Checks.require(FORMS.contains(form), "form is " + Quote.of(form) + ". Use " + Words.or(FORMS) + ".");
+    if (!FORMS.contains(form)) {
+      throw new IllegalArgumentException("form is " + Quote.of(form) + ". Use " + Words.or(FORMS) + ".");
+    }
     if (form.equals("plate")) {
-      Checks.require(flange == 0,
-          "flange is " + Datum.print(flange) + ", but a plate has none. Give 0, or another form.");
+      if (flange != 0) {
+        throw new IllegalArgumentException(
+            "flange is " + Datum.print(flange) + ", but a plate has none. Give 0, or another form.");
+      }
       return;
     }
     Checks.below("twice the web", 2 * web, "height", height);

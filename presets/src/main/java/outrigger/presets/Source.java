@@ -29,7 +29,12 @@ public record Source(Kind kind, String text) {
     }
 
     static Optional<Kind> of(String word) {
-      return Arrays.stream(values()).filter(kind -> kind.word().equals(word)).findFirst();
+      for (Kind kind : values()) {
+        if (kind.word().equals(word)) {
+          return Optional.of(kind);
+        }
+      }
+      return Optional.empty();
     }
 
     static List<String> words() {

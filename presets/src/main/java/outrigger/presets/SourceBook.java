@@ -47,11 +47,15 @@ final class SourceBook {
   }
 
   private SourceBook read(Node root) {
-    root.child(KEY, KEY).ifPresent(book -> {
-      for (String name : book.keys()) {
-        book.child(name, "source " + name).ifPresent(entry -> readEntry(name, entry));
+    Optional<Node> book = root.child(KEY, KEY);
+    if (book.isPresent()) {
+      for (String name : book.get().keys()) {
+        Optional<Node> entry = book.get().child(name, "source " + name);
+        if (entry.isPresent()) {
+          readEntry(name, entry.get());
+        }
       }
-    });
+    }
     return this;
   }
 
@@ -63,7 +67,7 @@ final class SourceBook {
       }
     }
     Optional<String> word = entry.text("kind");
-    Optional<Source.Kind> kind = word.flatMap(Source.Kind::of);
+    Optional<Source.Kind> kind = word.isPresent() ? Source.Kind.of(word.get()) : Optional.empty();
     if (word.isPresent() && kind.isEmpty()) {
       entry.fault("kind", "kind is " + Quote.of(word.get()) + ". " + NearNames.hint(word.get(), Source.Kind.words())
           + "Use " + Words.or(Source.Kind.words()) + ".");

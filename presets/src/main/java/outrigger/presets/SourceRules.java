@@ -16,20 +16,28 @@ record SourceRules(Map<String, Source> ofColumn, Optional<Source> ofAll) {
   /** Reads the two keys of a table or row. */
   static SourceRules read(Node node, List<String> columns, SourceBook book) {
     Map<String, Source> ofColumn = new HashMap<>();
-    node.child(COLUMN, node.called() + " " + COLUMN).ifPresent(named -> {
-      named.refuseOthers(columns, "column");
-      for (String column : named.keys()) {
-        book.named(named, column).ifPresent(source -> ofColumn.put(column, source));
+    Optional<Node> named = node.child(COLUMN, node.called() + " " + COLUMN);
+    if (named.isPresent()) {
+      named.get().refuseOthers(columns, "column");
+      for (String column : named.get().keys()) {
+        Optional<Source> source = book.named(named.get(), column);
+        if (source.isPresent()) {
+          ofColumn.put(column, source.get());
+        }
       }
-    });
+    }
     return new SourceRules(Map.copyOf(ofColumn), book.named(node, ALL));
   }
 
-  /** The source of a value in a row, by the rules of the row (these) and of its table. */
-  Optional<Source> find(String column, SourceRules table) {
-    return Optional.ofNullable(ofColumn.get(column))
-        .or(() -> Optional.ofNullable(table.ofColumn.get(column)))
-        .or(() -> ofAll)
-        .or(table::ofAll);
+  /** The source of a value in a row, by the rules of the row (these) and of its table, then of its file. */
+  Optional<Source> find(String column, SourceRules table, SourceBook book) {
+    Source named = ofColumn.getOrDefault(column, table.ofColumn.get(column));
+    if (named != null) {
+      return Optional.of(named);
+    }
+    if (ofAll.isPresent()) {
+      return ofAll;
+    }
+    return table.ofAll.isPresent() ? table.ofAll : book.otherwise();
   }
 }

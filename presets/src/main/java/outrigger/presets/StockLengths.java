@@ -12,8 +12,10 @@ public record StockLengths(String name, String size, String head, List<Double> l
     Checks.require(!lengths.isEmpty(), "lengths is an empty list. Give at least one length.");
     for (int i = 0; i < lengths.size(); i++) {
       Checks.positive("lengths " + (i + 1), lengths.get(i));
-      Checks.require(i == 0 || lengths.get(i - 1) < lengths.get(i),
-          "lengths are not in rising order at " + Datum.print(lengths.get(i)) + ". Sort them.");
+      if (i > 0 && lengths.get(i - 1) >= lengths.get(i)) {
+        throw new IllegalArgumentException(
+            "lengths are not in rising order at " + Datum.print(lengths.get(i)) + ". Sort them.");
+      }
     }
   }
 }

@@ -3,6 +3,7 @@ package outrigger.presets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import org.tomlj.Toml;
 import org.tomlj.TomlParseResult;
@@ -48,8 +49,10 @@ final class TableFile {
     SourceBook book = books.apply(root);
     Map<TableSpec<?>, Table<?>> tables = new LinkedHashMap<>();
     for (TableSpec<?> spec : Tables.ALL) {
-      root.child(spec.key(), spec.key())
-          .ifPresent(section -> tables.put(spec, new TableReader<>(known.apply(spec), section, book).read()));
+      Optional<Node> section = root.child(spec.key(), spec.key());
+      if (section.isPresent()) {
+        tables.put(spec, new TableReader<>(known.apply(spec), section.get(), book).read());
+      }
     }
     refuseUnknownTables(root);
     faults.throwIfAny();
@@ -57,10 +60,11 @@ final class TableFile {
   }
 
   private void refuseUnknownTables(Node root) {
+    List<String> tables = Tables.keys();
     for (String key : root.keys()) {
-      if (!Tables.keys().contains(key) && !key.equals(SourceBook.KEY)) {
-        root.fault(key, "there is no table " + Quote.of(key) + ". " + NearNames.hint(key, Tables.keys())
-            + "Tables are " + Words.and(Tables.keys()) + ".");
+      if (!tables.contains(key) && !key.equals(SourceBook.KEY)) {
+        root.fault(key, "there is no table " + Quote.of(key) + ". " + NearNames.hint(key, tables)
+            + "Tables are " + Words.and(tables) + ".");
       }
     }
   }
@@ -74,7 +78,8 @@ final class TableFile {
       return result;
     } catch (StackOverflowError tooDeep) {
       // The parser calls itself once for each level of brackets; no table needs more than a few.
-      throw Faults.whole(file, "the lists or tables are nested too deeply. Write the rows as the guide shows.");
+      throw Faults.one(file, Nesting.deepestLine(text), 1,
+          "lists or tables are nested too deeply. Write the rows as the guide shows.");
     } catch (AssertionError brokenEscape) {
       // Where assertions are switched on, the parser trips over a backslash it has already listed as an error.
       throw Faults.whole(file, "a text in double quotes has a broken escape. Write \\\\ for a backslash.");

@@ -22,6 +22,9 @@ final class TableReader<T extends Item> {
   private final Faults faults;
   private final Map<String, Table.Entry<T>> entries;
   private final Map<String, TomlPosition> seen = new HashMap<>();
+  private final List<String> columns;
+  /** What may stand in a row: its columns, and where their values come from. */
+  private final List<String> known;
 
   TableReader(Table<T> base, Node section, SourceBook book) {
     this.spec = base.spec();
@@ -30,12 +33,16 @@ final class TableReader<T extends Item> {
     this.book = book;
     this.faults = section.faults();
     this.entries = new LinkedHashMap<>(base.entries());
+    this.columns = spec.columnNames();
+    this.known = new ArrayList<>(columns);
+    known.add(SourceRules.ALL);
+    known.add(SourceRules.COLUMN);
   }
 
   /** The table with all rows that are sound; the rest has become faults. */
   Table<T> read() {
     section.refuseOthers(KEYS, "key");
-    SourceRules rules = SourceRules.read(section, spec.columnNames(), book);
+    SourceRules rules = SourceRules.read(section, columns, book);
     Map<String, String> units = units();
     for (Node row : rows()) {
       readRow(row, units, rules);
@@ -68,21 +75,28 @@ final class TableReader<T extends Item> {
   /** Units of plain numbers by column: those the section gives, otherwise those of the columns. */
   private Map<String, String> units() {
     Map<String, String> units = new TreeMap<>();
-    spec.columns().forEach(column -> units.put(column.name(), column.unit()));
-    section.child("units", spec.key() + " units").ifPresent(given -> {
-      given.refuseOthers(spec.columnNames(), "column");
+    for (Column column : spec.columns()) {
+      units.put(column.name(), column.unit());
+    }
+    Optional<Node> given = section.child("units", spec.key() + " units");
+    if (given.isPresent()) {
+      given.get().refuseOthers(columns, "column");
       for (Column column : spec.columns()) {
-        given.text(column.name()).ifPresent(unit -> {
-          if (unit.equals(column.unit()) || column.isLength() && LengthText.isUnit(unit)) {
-            units.put(column.name(), unit);
-          } else {
-            given.fault(column.name(), "unit of " + column.name() + " is " + Quote.of(unit) + ". "
-                + unitsWanted(column));
-          }
-        });
+        Optional<String> unit = given.get().text(column.name());
+        if (unit.isPresent()) {
+          putUnit(units, given.get(), column, unit.get());
+        }
       }
-    });
+    }
     return units;
+  }
+
+  private static void putUnit(Map<String, String> units, Node given, Column column, String unit) {
+    if (unit.equals(column.unit()) || column.isLength() && LengthText.isUnit(unit)) {
+      units.put(column.name(), unit);
+    } else {
+      given.fault(column.name(), "unit of " + column.name() + " is " + Quote.of(unit) + ". " + unitsWanted(column));
+    }
   }
 
   private static String unitsWanted(Column column) {
@@ -93,20 +107,22 @@ final class TableReader<T extends Item> {
   }
 
   private void readRow(Node row, Map<String, String> units, SourceRules tableRules) {
-    List<String> known = new ArrayList<>(spec.columnNames());
-    known.add(SourceRules.ALL);
-    known.add(SourceRules.COLUMN);
     row.refuseOthers(known, "column");
-    SourceRules rules = SourceRules.read(row, spec.columnNames(), book);
+    SourceRules rules = SourceRules.read(row, columns, book);
     Map<String, Datum> data = new HashMap<>();
     Map<String, Source> sources = new HashMap<>();
     for (Column column : spec.columns()) {
       if (row.has(column.name())) {
-        new ValueReader(row, column, units.get(column.name())).read()
-            .ifPresent(datum -> data.put(column.name(), datum));
-        rules.find(column.name(), tableRules).or(book::otherwise).ifPresentOrElse(
-            source -> sources.put(column.name(), source),
-            () -> row.fault(column.name(), column.name() + " has no source. Name one by source or source-of."));
+        Optional<Datum> datum = new ValueReader(row, column, units.get(column.name())).read();
+        if (datum.isPresent()) {
+          data.put(column.name(), datum.get());
+        }
+        Optional<Source> source = rules.find(column.name(), tableRules, book);
+        if (source.isPresent()) {
+          sources.put(column.name(), source.get());
+        } else {
+          row.fault(column.name(), column.name() + " has no source. Name one by source or source-of.");
+        }
       }
     }
     keep(row, new Row(data, sources));
@@ -129,18 +145,33 @@ final class TableReader<T extends Item> {
       return;
     }
     Optional<Table.Entry<T>> old = base.find(name.text());
-    Row full = old.map(entry -> entry.row().with(given)).orElse(given);
-    // A column that is given but faulty is told already; what the old value in its place would do is no news.
-    boolean sound = spec.columnNames().stream().filter(row::has).allMatch(given.data()::containsKey);
-    if (isComplete(row, full) && sound) {
-      make(row, full).ifPresent(item -> entries.put(key, new Table.Entry<>(item, full)));
+    Row full = old.isPresent() ? old.get().row().with(given) : given;
+    if (isComplete(row, full) && isSound(row, given)) {
+      Optional<T> item = make(row, full);
+      if (item.isPresent()) {
+        entries.put(key, new Table.Entry<>(item.get(), full));
+      }
     }
+  }
+
+  /** A column that is given but faulty is told already; what the old value in its place would do is no news. */
+  private boolean isSound(Node row, Row given) {
+    for (String column : columns) {
+      if (row.has(column) && !given.data().containsKey(column)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Whether every column has a value; a column neither given nor known is a fault. */
   private boolean isComplete(Node row, Row full) {
-    List<String> missing = spec.columnNames().stream()
-        .filter(column -> !full.data().containsKey(column) && !row.has(column)).toList();
+    List<String> missing = new ArrayList<>();
+    for (String column : columns) {
+      if (!full.data().containsKey(column) && !row.has(column)) {
+        missing.add(column);
+      }
+    }
     if (!missing.isEmpty()) {
       String name = ((Datum.Text) full.data().get("name")).text();
       faults.add(row.at(), row.called() + ": a row of a new name must give every column, and " + Words.and(missing)

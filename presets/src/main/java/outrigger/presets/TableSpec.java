@@ -1,5 +1,6 @@
 package outrigger.presets;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -20,7 +21,22 @@ record TableSpec<T extends Item>(String key, String title, Class<T> type, List<C
   }
 
   List<String> columnNames() {
-    return columns.stream().map(Column::name).toList();
+    List<String> names = new ArrayList<>();
+    for (Column column : columns) {
+      names.add(column.name());
+    }
+    return names;
+  }
+
+  /** Tables are told apart by key. Written out: the hash code made up at run time takes longer than reading a table. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof TableSpec<?> spec && key.equals(spec.key);
+  }
+
+  @Override
+  public int hashCode() {
+    return key.hashCode();
   }
 
   TableInfo info() {

@@ -8,6 +8,7 @@ import static outrigger.presets.Column.naming;
 import static outrigger.presets.Column.number;
 import static outrigger.presets.Column.text;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -112,7 +113,11 @@ final class Tables {
   private Tables() {}
 
   static List<String> keys() {
-    return ALL.stream().<String>map(TableSpec::key).toList();
+    List<String> keys = new ArrayList<>();
+    for (TableSpec<?> spec : ALL) {
+      keys.add(spec.key());
+    }
+    return keys;
   }
 
   /** The table of a record class, which must be one of ALL. */

@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.regex.Pattern;
 import org.tomlj.TomlArray;
 
 /** Reads one value of a row by what its column wants; what does not fit becomes a fault. */
 final class ValueReader {
   /** Names become parts of messages and of file names, so they hold nothing that either could trip over. */
-  private static final Pattern NAME = Pattern.compile("[A-Za-z0-9][A-Za-z0-9.+_-]{0,59}");
+  private static final String NAME_SIGNS = ".+_-";
+  private static final int LONGEST_NAME = 60;
 
   private final Node row;
   private final Column column;
@@ -34,7 +34,7 @@ final class ValueReader {
 
   private Optional<Datum> text(Object value) {
     boolean fits = value instanceof String text && switch (column.kind()) {
-      case NAME -> NAME.matcher(text).matches();
+      case NAME -> isName(text);
       case CHOICE -> column.choices().contains(text);
       default -> !text.isBlank();
     };
@@ -43,6 +43,17 @@ final class ValueReader {
     }
     String hint = value instanceof String text ? NearNames.hint(text, column.choices()) : "";
     return wrong(column.name(), Node.shown(value), hint);
+  }
+
+  private static boolean isName(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      boolean plain = c >= 'A' && c <= 'Z' || c >= 'a' && c <= 'z' || c >= '0' && c <= '9';
+      if (!plain && (i == 0 || NAME_SIGNS.indexOf(c) < 0)) {
+        return false;
+      }
+    }
+    return !text.isEmpty() && text.length() <= LONGEST_NAME;
   }
 
   private Optional<Datum> amounts(Object value) {
@@ -78,8 +89,8 @@ final class ValueReader {
   private OptionalDouble number(Object value, String called) {
     if (value instanceof Long || value instanceof Double) {
       double plain = ((Number) value).doubleValue();
-      return column.isLength() && Double.isFinite(plain) ? LengthText.parse(value.toString(), unit).value()
-          : OptionalDouble.of(plain);
+      boolean scaled = column.isLength() && !unit.equals("mm") && Double.isFinite(plain);
+      return scaled ? LengthText.parse(value.toString(), unit).value() : OptionalDouble.of(plain);
     }
     if (value instanceof String text && column.isLength()) {
       LengthText.Result length = LengthText.parse(text, unit);

@@ -169,7 +169,8 @@ class BadPresetFileTest {
 
   @Test
   void with_deepNesting_isRefused() throws IOException {
-    assertTrue(refusal("x = " + "[".repeat(100_000)).getMessage().contains("nested too deeply"));
+    String message = refusal("a = \"\\\"[[\" # [[\n\nx = " + "[".repeat(100_000)).getMessage();
+    assertTrue(message.contains("line 3, column 1: lists or tables are nested too deeply"), message);
   }
 
   @Test

@@ -20,7 +20,7 @@ final class MakeCommand implements Command {
     CommandLine make = new CommandLine(new MakeCommand(kinds.names()));
     for (Accessory<?> accessory : kinds.all()) {
       if (accessory.kind().equals(asked) || kinds.find(asked).isEmpty()) {
-        make.addSubcommand(accessory.kind(), KindCommand.spec(root, accessory));
+        make.addSubcommand(accessory.kind(), KindOptions.spec(root, accessory));
       }
     }
     return make;

@@ -1,14 +1,8 @@
 package outrigger.generator.cli;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import outrigger.generator.doc.ParameterWords;
-import outrigger.generator.param.Given;
-import outrigger.generator.param.Origin;
 import outrigger.generator.param.ParamSpec;
 import outrigger.generator.param.ParamValues;
 import outrigger.generator.param.Parameter;
@@ -22,11 +16,11 @@ final class ParameterOptions<R extends Record> {
   private final CommandSpec spec;
   private final ParamSpec<R> parameters;
   private final String argument;
-  private final Map<String, List<String>> given = new LinkedHashMap<>();
+  private final OptionTexts given;
 
   /** Adds an option for each parameter to a command. */
   ParameterOptions(CommandSpec spec, Class<R> type) {
-    this(spec, type, "");
+    this(spec, ParamSpec.of(type), "", new OptionTexts());
   }
 
   /**
@@ -35,9 +29,19 @@ final class ParameterOptions<R extends Record> {
    * @param argument key of the one parameter that is no option but must stand on its own, or empty
    */
   ParameterOptions(CommandSpec spec, Class<R> type, String argument) {
+    this(spec, ParamSpec.of(type), argument, new OptionTexts());
+  }
+
+  /**
+   * Adds an option for each parameter to a command.
+   *
+   * @param given takes what is given
+   */
+  ParameterOptions(CommandSpec spec, ParamSpec<R> parameters, String argument, OptionTexts given) {
     this.spec = spec;
-    this.parameters = ParamSpec.of(type);
+    this.parameters = parameters;
     this.argument = argument;
+    this.given = given;
     for (Parameter parameter : parameters.parameters()) {
       if (parameter.key().equals(argument)) {
         addArgument(name(parameter), parameter.help() + " (" + ParameterWords.allowed(parameter) + ")");
@@ -49,7 +53,7 @@ final class ParameterOptions<R extends Record> {
   }
 
   private String name(Parameter parameter) {
-    return parameter.key().equals(argument) ? argument.toUpperCase(Locale.ROOT) : "--" + parameter.key();
+    return parameter.key().equals(argument) ? argument.toUpperCase(Locale.ROOT) : OptionTexts.option(parameter);
   }
 
   private void addArgument(String label, String description) {
@@ -69,29 +73,25 @@ final class ParameterOptions<R extends Record> {
       @SuppressWarnings("unchecked")
       public <T> T set(T value) {
         if (value == null) {
-          given.remove(name);
+          given.forget(name);
         } else {
-          given.computeIfAbsent(name, n -> new ArrayList<>()).add((String) value);
+          given.add(name, (String) value);
         }
         return null;
       }
     };
   }
 
-  /** What was given for an option. */
+  /** What was given last for an option. */
   Optional<String> text(String option) {
-    return Optional.ofNullable(given.get(option)).map(texts -> texts.get(texts.size() - 1));
+    return given.last(option);
   }
 
   /** What was given for the parameters. */
   ParamValues<R> values() {
     ParamValues<R> values = ParamValues.of(parameters);
     for (Parameter parameter : parameters.parameters()) {
-      String option = name(parameter);
-      Optional<String> text = text(option);
-      if (text.isPresent()) {
-        values = values.with(parameter.key(), Given.of(text.get(), Origin.option(option)));
-      }
+      values = given.with(values, parameter, name(parameter));
     }
     return values;
   }

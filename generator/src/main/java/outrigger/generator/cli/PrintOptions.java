@@ -13,8 +13,8 @@ import picocli.CommandLine;
 
 /** What commands take to set limits of printing. */
 final class PrintOptions {
-  private static final String LIMIT = "--limit";
-  private static final String LOAD = "--load";
+  static final String LIMIT = "--limit";
+  static final String LOAD = "--load";
 
   @CommandLine.Option(names = LIMIT, paramLabel = "NAME=VALUE",
       description = "A limit of printing in place of the printer's, such as minimum-wall=0.8; may be given often. "
@@ -25,6 +25,14 @@ final class PrintOptions {
       description = "The axis of the file along which a part is pulled or bent: poses whose layers lie across it rank "
           + "lower. (X, Y or Z; default the part's longest direction)")
   private String load = "";
+
+  /** Options read already. */
+  static PrintOptions of(OptionTexts texts) {
+    PrintOptions options = new PrintOptions();
+    options.limits.addAll(texts.all(LIMIT));
+    options.load = texts.last(LOAD).orElse("");
+    return options;
+  }
 
   /** The axis of the load, if one is given. */
   Optional<Axis> load() {

@@ -13,11 +13,14 @@ import picocli.CommandLine;
         "or not printable, or no stack found.",
         "Lengths are in mm unless they carry in or thou: 6, 6mm, 0.25in, 40thou."})
 final class Root implements Command {
-  @CommandLine.Option(names = "--presets", paramLabel = "FILE", scope = CommandLine.ScopeType.INHERIT,
-      description = "A table file of your own, laid over the preset tables.")
-  private String presets = "";
+  static final String PRESETS = "--presets";
+  static final String JSON = "--json";
 
-  @CommandLine.Option(names = "--json", scope = CommandLine.ScopeType.INHERIT,
+  @CommandLine.Option(names = PRESETS, paramLabel = "FILE", scope = CommandLine.ScopeType.INHERIT,
+      description = "A table file of your own, laid over the preset tables.")
+  private Optional<String> presets = Optional.empty();
+
+  @CommandLine.Option(names = JSON, scope = CommandLine.ScopeType.INHERIT,
       description = "Print one JSON object, faults included.")
   private boolean json;
 
@@ -28,16 +31,19 @@ final class Root implements Command {
   @CommandLine.Option(names = "--version", versionHelp = true, description = "Print the version.")
   private boolean version;
 
+  /** Options read already. */
+  static Root of(OptionTexts texts) {
+    Root root = new Root();
+    root.presets = texts.last(PRESETS);
+    return root;
+  }
+
   Optional<Path> ownPresets() {
-    return presets.isEmpty() ? Optional.empty() : Optional.of(Arguments.path("--presets", presets));
+    return presets.map(text -> Arguments.path(PRESETS, text));
   }
 
   Shelf shelf() {
     return PresetFiles.shelf(ownPresets());
-  }
-
-  boolean json() {
-    return json;
   }
 
   @Override

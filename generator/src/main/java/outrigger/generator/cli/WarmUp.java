@@ -19,6 +19,7 @@ final class WarmUp {
 
   /** @param args one folder, made and removed */
   public static void main(String[] args) throws IOException {
+    System.console();
     Path folder = Path.of(args[0]);
     Files.createDirectories(folder);
     Path plan = Files.writeString(folder.resolve("plan.toml"), PLAN);

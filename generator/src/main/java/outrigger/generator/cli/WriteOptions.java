@@ -8,10 +8,19 @@ import picocli.CommandLine;
 
 /** Whether parts that will not print as drawn, or clash on the truck, are written. */
 final class WriteOptions {
-  @CommandLine.Option(names = "--write-anyway",
+  static final String ANYWAY = "--write-anyway";
+
+  @CommandLine.Option(names = ANYWAY,
       description = "Write parts too that will not print as drawn or that clash on the truck; what is wrong is told all "
           + "the same.")
   private boolean anyway;
+
+  /** Options read already. */
+  static WriteOptions of(OptionTexts texts) {
+    WriteOptions options = new WriteOptions();
+    options.anyway = texts.has(ANYWAY);
+    return options;
+  }
 
   /** Whether what is wrong shall not stop the files. */
   boolean isAnyway() {

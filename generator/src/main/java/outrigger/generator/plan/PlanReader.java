@@ -25,6 +25,7 @@ import outrigger.generator.stack.Drawer;
 import outrigger.generator.truck.Tables;
 import outrigger.generator.truck.Truck;
 import outrigger.presets.Material;
+import outrigger.presets.Nesting;
 import outrigger.presets.Shelf;
 
 /** Reads plan files. */
@@ -81,7 +82,9 @@ public final class PlanReader {
       return Toml.parse(text);
     } catch (StackOverflowError tooDeep) {
       // The parser calls itself once for each level of brackets; no plan needs more than two.
-      throw unreadable(file, "lists or tables are nested too deeply", "Write each line as key = value, one list deep.");
+      Origin where = Origin.plan(file, Nesting.deepestLine(text), 1);
+      throw new InputException(Fault.of("", "the plan is not valid TOML (" + where.words()
+          + "): lists or tables are nested too deeply", "Write each line as key = value, one list deep.", where));
     } catch (AssertionError brokenEscape) {
       // Where assertions are switched on, the parser trips over a backslash it has already listed as an error.
       throw unreadable(file, "a text in double quotes has a broken escape", "Write \\\\ for a backslash.");

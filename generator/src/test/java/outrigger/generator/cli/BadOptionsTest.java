@@ -78,6 +78,7 @@ class BadOptionsTest {
       "--width 3 --width 4 | outrigger make hook: --width is given twice. Leave one of them out.",
       "block | outrigger make hook: there is nothing to do with \"block\". Options begin with two dashes; for help: "
           + "outrigger make hook --help.",
+      "--presets= | \"\" (--presets) cannot be a path. Give the path of a file or folder.",
       "--presets none.toml | none.toml: there is no such file. Check the path.",
   })
   void make_badOption_isRefusedWholeAndNothingIsWritten(String options, String message) throws IOException {

@@ -224,8 +224,9 @@ class BadPlanTest {
   /** The parser calls itself once a level; it once ran out of stack on such a file. */
   @Test
   void plan_nestedTooDeeply_isRefused() throws IOException {
-    Run run = batch("a = " + "[".repeat(20_000) + "]".repeat(20_000) + "\n");
+    Run run = batch("title = \"[[[\" # [[[\n\na = " + "[".repeat(20_000) + "]".repeat(20_000) + "\n");
     assertEquals(Exit.BAD_INPUT, run.exit(), run.err());
+    assertTrue(run.err().contains("line 3"), run.err());
     assertTrue(run.err().contains("nested too deeply"), run.err());
   }
 

@@ -50,7 +50,7 @@ final class LeafBuilder {
     if (!placement.keepsGrid()) {
       throw new IllegalArgumentException("a placement off the grid");
     }
-    if (placement.equals(Placement.IDENTITY)) {
+    if (placement.isIdentity()) {
       return corners;
     }
     int[] xyz = corners.clone();

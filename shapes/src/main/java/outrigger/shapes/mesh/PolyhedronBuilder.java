@@ -15,7 +15,18 @@ import outrigger.shapes.num.Grid;
  * means for the whole.
  */
 final class PolyhedronBuilder {
-  private record Corner(int x, int y, int z) {}
+  private record Corner(int x, int y, int z) {
+    /** Written out: what a record makes up at run time takes longer than meshing a small part. */
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Corner c && x == c.x && y == c.y && z == c.z;
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * (31 * x + y) + z;
+    }
+  }
 
   private final Map<Corner, Integer> numbers = new HashMap<>();
   private final List<Corner> corners = new ArrayList<>();

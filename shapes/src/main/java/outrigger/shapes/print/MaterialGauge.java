@@ -1,7 +1,7 @@
 package outrigger.shapes.print;
 
 import java.util.List;
-import java.util.Locale;
+import outrigger.shapes.num.Decimals;
 
 /**
  * Reckons plastic, filament and time from volume and surface.
@@ -61,15 +61,16 @@ final class MaterialGauge implements Gauge {
 
   private static Fact mass(Specimen s, double plastic, double low, double high) {
     double grams = s.limit(Limit.DENSITY) / MM3_PER_CM3;
-    return new Fact("mass", plastic * grams, "g", words("weighs about %.1f g (%.1f to %.1f) at %.2f g/cm3 with %.0f "
-        + "outlines, %.0f solid layers and %.0f %% infill", plastic * grams, low * grams, high * grams,
-        s.limit(Limit.DENSITY), s.limit(Limit.OUTLINES), s.limit(Limit.SOLID_LAYERS), s.limit(Limit.INFILL)));
+    return new Fact("mass", plastic * grams, "g", "weighs about " + tenths(plastic * grams) + " g (" + tenths(low * grams) + " to "
+        + tenths(high * grams) + ") at " + hundredths(s.limit(Limit.DENSITY)) + " g/cm3 with " + whole(s.limit(Limit.OUTLINES))
+        + " outlines, " + whole(s.limit(Limit.SOLID_LAYERS)) + " solid layers and " + whole(s.limit(Limit.INFILL))
+        + " % infill");
   }
 
   private static Fact filament(Specimen s, double plastic) {
     double d = s.limit(Limit.FILAMENT);
     double metres = plastic / (StrictMath.PI / 4 * d * d) / 1000;
-    return new Fact("filament", metres, "m", words("takes about %.2f m of %.2f mm filament", metres, d));
+    return new Fact("filament", metres, "m", "takes about " + hundredths(metres) + " m of " + hundredths(d) + " mm filament");
   }
 
   private static Fact time(Specimen s, double plastic) {
@@ -78,12 +79,20 @@ final class MaterialGauge implements Gauge {
     // A height may stand over its layers by the rounding to the grid.
     double layers = 1 + Math.max(0, Math.ceil((height - s.limit(Limit.FIRST_LAYER)) / s.limit(Limit.LAYER) - SLIVER));
     double minutes = (path / s.limit(Limit.SPEED) + layers * s.limit(Limit.LAYER_PAUSE)) / SECONDS_PER_MINUTE;
-    return new Fact("time", minutes, "min", words("prints in about %.0f min (%.0f to %.0f; an estimate from %.0f mm/s on "
-        + "the mean and %.0f s a layer, not checked against a printed part)", minutes, SHORT * minutes, LONG * minutes,
-        s.limit(Limit.SPEED), s.limit(Limit.LAYER_PAUSE)));
+    return new Fact("time", minutes, "min", "prints in about " + whole(minutes) + " min (" + whole(SHORT * minutes) + " to "
+        + whole(LONG * minutes) + "; an estimate from " + whole(s.limit(Limit.SPEED)) + " mm/s on the mean and "
+        + whole(s.limit(Limit.LAYER_PAUSE)) + " s a layer, not checked against a printed part)");
   }
 
-  private static String words(String format, Object... values) {
-    return String.format(Locale.ROOT, format, values);
+  private static String whole(double value) {
+    return Decimals.fixed(value, 0);
+  }
+
+  private static String tenths(double value) {
+    return Decimals.fixed(value, 1);
+  }
+
+  private static String hundredths(double value) {
+    return Decimals.fixed(value, 2);
   }
 }

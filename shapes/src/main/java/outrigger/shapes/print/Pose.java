@@ -16,6 +16,11 @@ package outrigger.shapes.print;
 record Pose(double downX, double downY, double downZ, double contact, double support, double height, double tilt,
     boolean alongLength, boolean fits) {
 
+  /** Whether the same direction faces the bed. */
+  boolean liesLike(Pose other) {
+    return downX == other.downX && downY == other.downY && downZ == other.downZ;
+  }
+
   /** Whether it stands for itself. */
   boolean stands() {
     return tilt >= PoseRank.LEAST_TILT;

@@ -3,7 +3,7 @@ package outrigger.shapes.print;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
+import outrigger.shapes.num.Decimals;
 
 /** Ranks the ways a part could be laid on the bed, and says whether the way it stands is best. */
 final class PoseGauge implements Gauge {
@@ -37,7 +37,7 @@ final class PoseGauge implements Gauge {
             + words(stated, across)));
     for (int i = isBest ? 0 : 1; i < Math.min(TOLD, ranked.size()); i++) {
       Pose pose = ranked.get(i);
-      if (pose.stands() && pose.fits() && pose.contact() >= s.limit(Limit.CONTACT) && !pose.equals(stated)) {
+      if (pose.stands() && pose.fits() && pose.contact() >= s.limit(Limit.CONTACT) && !pose.liesLike(stated)) {
         facts.add(new Fact("pose-" + (i + 1), pose.support(), "mm3", "another pose, " + direction(pose)
             + " on the bed: " + words(pose, across)));
       }
@@ -47,10 +47,10 @@ final class PoseGauge implements Gauge {
 
   private static String words(Pose pose, String across) {
     String support = pose.support() < 1 ? "no support"
-        : String.format(Locale.ROOT, "support of up to %.0f mm3", pose.support());
-    String standing = pose.stands() ? String.format(Locale.ROOT, "stands on %.0f mm2", pose.contact())
+        : "support of up to " + Decimals.fixed(pose.support(), 0) + " mm3";
+    String standing = pose.stands() ? "stands on " + Decimals.fixed(pose.contact(), 0) + " mm2"
         : "does not stand for itself";
-    return support + ", " + standing + String.format(Locale.ROOT, ", %.1f mm high", pose.height())
+    return support + ", " + standing + ", " + Decimals.fixed(pose.height(), 1) + " mm high"
         + (pose.alongLength() ? across : "") + (pose.fits() ? "" : ", does not fit the bed");
   }
 
@@ -65,7 +65,7 @@ final class PoseGauge implements Gauge {
   }
 
   private static String number(double value) {
-    String text = String.format(Locale.ROOT, "%.2f", value);
+    String text = Decimals.fixed(value, 2);
     return text.equals("-0.00") ? "0.00" : text;
   }
 }

@@ -2,8 +2,8 @@ package outrigger.shapes.print;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import outrigger.shapes.num.Decimals;
 
 /** What the gauges of walls and of gaps have in common: how far they look, and how they tell what they find. */
 final class Widths {
@@ -56,6 +56,6 @@ final class Widths {
 
   /** A length to the hundredth, mm. */
   static String mm(double length) {
-    return String.format(Locale.ROOT, "%.2f", length);
+    return Decimals.fixed(length, 2);
   }
 }

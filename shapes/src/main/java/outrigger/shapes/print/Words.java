@@ -1,6 +1,6 @@
 package outrigger.shapes.print;
 
-import java.util.Locale;
+import outrigger.shapes.num.Decimals;
 
 /** Numbers as a maker reads them: no more places than asked for, no trailing zeros, a point. */
 final class Words {
@@ -15,8 +15,15 @@ final class Words {
   }
 
   static String number(double value, int places) {
-    String text = String.format(Locale.ROOT, "%." + places + "f", value);
-    String plain = text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
+    String text = Decimals.fixed(value, places);
+    int end = text.length();
+    if (text.indexOf('.') >= 0) {
+      while (text.charAt(end - 1) == '0') {
+        end--;
+      }
+      end -= text.charAt(end - 1) == '.' ? 1 : 0;
+    }
+    String plain = text.substring(0, end);
     return plain.equals("-0") ? "0" : plain;
   }
 }
