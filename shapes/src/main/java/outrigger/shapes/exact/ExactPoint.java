@@ -216,7 +216,7 @@ public final class ExactPoint {
 
   /**
    * Notes planes that this new point lies in by the way it was made, so that zeros need not be computed. They are hints,
-   * not part of what it is.
+   * not part of what it is. Of a point off the grid, three different ones must meet in it alone.
    */
   public ExactPoint in(int a, int b, int c) {
     planeA = a;
@@ -228,6 +228,27 @@ public final class ExactPoint {
   /** Number of a plane it is known to lie in, k from 0 to 2, or -1. */
   public int plane(int k) {
     return k == 0 ? planeA : k == 1 ? planeB : planeC;
+  }
+
+  /** Whether three different planes are known in which both points lie: of points where planes meet, they are the same then. */
+  private boolean hasPlanesOf(ExactPoint p) {
+    return planeA >= 0 && planeB >= 0 && planeC >= 0 && planeA != planeB && planeB != planeC && planeC != planeA
+        && p.isIn(planeA) && p.isIn(planeB) && p.isIn(planeC);
+  }
+
+  private boolean isIn(int plane) {
+    return planeA == plane || planeB == plane || planeC == plane;
+  }
+
+  /** Whether three points are known to lie in a plane besides one given. */
+  public static boolean shareOtherPlane(ExactPoint p, ExactPoint q, ExactPoint r, int given) {
+    for (int k = 0; k < 3; k++) {
+      int plane = p.plane(k);
+      if (plane >= 0 && plane != given && q.isIn(plane) && r.isIn(plane)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether it lies on the grid. */
@@ -366,7 +387,7 @@ public final class ExactPoint {
       return false;
     }
     return onGrid || p.onGrid ? onGrid == p.onGrid
-        : compare(this, p, 0) == 0 && compare(this, p, 1) == 0 && compare(this, p, 2) == 0;
+        : hasPlanesOf(p) || compare(this, p, 0) == 0 && compare(this, p, 1) == 0 && compare(this, p, 2) == 0;
   }
 
   @Override

@@ -32,7 +32,7 @@ final class Arranger {
     this.convex = convex;
     this.soup = soup;
     spans = new Spans(faces);
-    piercingNumbers = new LongMap(faces.halfEdges().size());
+    piercingNumbers = new LongMap(faces.halfEdges().size() / 4);
     this.contacts = contacts;
     segments = new SheetSegments(faces);
   }

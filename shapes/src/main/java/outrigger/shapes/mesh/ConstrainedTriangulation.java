@@ -123,11 +123,19 @@ final class ConstrainedTriangulation {
     }
   }
 
+  /** Of three points in line: seen along the axis on which the first two are farther apart, where doubles tell. */
   private boolean isAhead(int a, int b, int x) {
     ExactPoint pa = tri.point(a);
-    int du = ExactPoint.compare(tri.point(b), pa, tri.points().u());
-    return du != 0 ? du == ExactPoint.compare(tri.point(x), pa, tri.points().u())
-        : ExactPoint.compare(tri.point(b), pa, tri.points().v()) == ExactPoint.compare(tri.point(x), pa, tri.points().v());
+    ExactPoint pb = tri.point(b);
+    int u = tri.points().u();
+    int v = tri.points().v();
+    int axis = Math.abs(pb.rough(u) - pa.rough(u)) >= Math.abs(pb.rough(v) - pa.rough(v)) ? u : v;
+    int way = ExactPoint.compare(pb, pa, axis);
+    if (way == 0) {
+      axis = u + v - axis;
+      way = ExactPoint.compare(pb, pa, axis);
+    }
+    return way == ExactPoint.compare(tri.point(x), pa, axis);
   }
 
   /** Flips crossed edges away until a and b are joined. */

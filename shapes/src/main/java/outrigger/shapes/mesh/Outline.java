@@ -175,17 +175,19 @@ final class Outline {
   }
 
   private void markBends(int group, Links links) {
-    Plane plane = faces.plane(planeOf(group));
-    int u = Sheet.firstAxis(plane);
-    int v = Sheet.secondAxis(plane);
     IntList edges = byGroup[group];
     for (int i = 0; i < edges.size(); i += 2) {
       int a = edges.get(i);
       if (!bends[a]) {
-        bends[a] = !links.isPassed(a)
-            || ExactPoint.turn(point(links.before(a)), point(a), point(links.after(a)), u, v) != 0;
+        bends[a] = !links.isPassed(a) || bends(planeOf(group), point(links.before(a)), point(a), point(links.after(a)));
       }
     }
+  }
+
+  private boolean bends(int plane, ExactPoint before, ExactPoint at, ExactPoint after) {
+    Plane own = faces.plane(plane);
+    return !ExactPoint.shareOtherPlane(at, before, after, plane)
+        && ExactPoint.turn(before, at, after, Sheet.firstAxis(own), Sheet.secondAxis(own)) != 0;
   }
 
   private boolean bendsThroughout(IntList edges) {

@@ -119,9 +119,18 @@ final class Campaign {
       String why = touch ? cause == Outcome.Cause.LINE ? "touch along a line" : "touch at a point or face"
           : cause == Outcome.Cause.ROUNDING ? "rounding does not settle" : "rounding closes a gap";
       tally.count("refusals: " + why, 1);
+      if (!touch) {
+        tally.note(seed, why + ": " + refusal.words());
+      }
       tally.count(touch ? "refusals of touching operands" : "refusals of others", 1);
     }
-    laws.broken().forEach(law -> tally.count("laws broken: " + law.replaceAll(":.*| Placement.*", ""), 1));
-    laws.broken().stream().filter(law -> law.startsWith("vol") || law.startsWith("points")).forEach(law -> tally.fail(seed, law));
+    for (String law : laws.broken()) {
+      tally.count("laws broken: " + law.replaceAll(":.*| Placement.*", ""), 1);
+      if (law.startsWith("vol") || law.startsWith("points")) {
+        tally.fail(seed, law);
+      } else {
+        tally.note(seed, law);
+      }
+    }
   }
 }

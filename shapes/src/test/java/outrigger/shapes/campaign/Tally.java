@@ -7,8 +7,11 @@ import java.util.TreeMap;
 
 /** Counts of a campaign, filled by several threads. */
 final class Tally {
+  private static final int LINES = 40;
+
   private final Map<String, Integer> counts = new TreeMap<>();
   private final List<String> failures = new ArrayList<>();
+  private final List<String> notes = new ArrayList<>();
   private double slowest;
   private long slowestSeed;
 
@@ -18,6 +21,11 @@ final class Tally {
 
   synchronized void fail(long seed, String what) {
     failures.add("seed " + seed + ": " + what);
+  }
+
+  /** Something to look into that is no failure. */
+  synchronized void note(long seed, String what) {
+    notes.add("seed " + seed + ": " + what);
   }
 
   synchronized void time(long seed, double seconds) {
@@ -35,13 +43,14 @@ final class Tally {
     return List.copyOf(failures);
   }
 
-  /** All counts, one a line, and the first failures. */
+  /** All counts, one a line, and the first failures and notes. */
   synchronized String text() {
     StringBuilder text = new StringBuilder();
     counts.forEach((what, n) -> text.append(String.format(java.util.Locale.ROOT, "%9d  %s%n", n, what)));
     text.append(String.format(java.util.Locale.ROOT, "slowest: seed %d, %.1f s%n", slowestSeed, slowest));
     text.append(String.format(java.util.Locale.ROOT, "%9d  failures%n", failures.size()));
-    failures.stream().limit(40).forEach(f -> text.append("  ").append(f).append('\n'));
+    failures.stream().limit(LINES).forEach(f -> text.append("  ").append(f).append('\n'));
+    notes.stream().limit(LINES).forEach(n -> text.append("  note: ").append(n).append('\n'));
     return text.toString();
   }
 }
