@@ -1,8 +1,5 @@
 package outrigger.generator.param;
 
-import java.lang.reflect.ParameterizedType;
-import java.lang.reflect.RecordComponent;
-import java.lang.reflect.Type;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -18,52 +15,58 @@ import outrigger.presets.Item;
  */
 public final class ParamSpec<R extends Record> {
   private final Class<R> type;
+  private final Declared<R> declared;
   private final List<Parameter> parameters;
 
-  private ParamSpec(Class<R> type, List<Parameter> parameters) {
+  private ParamSpec(Class<R> type, Declared<R> declared, List<Parameter> parameters) {
     this.type = type;
+    this.declared = declared;
     this.parameters = List.copyOf(parameters);
   }
 
   /**
-   * Reads the declarations of a record.
+   * The declarations of a record.
    *
    * @throws IllegalArgumentException if a component has no {@code @Param}, a type no form fits, or help text that a
    *     command line parser would interpret
    */
   public static <R extends Record> ParamSpec<R> of(Class<R> type) {
+    return of(type, type.isMemberClass() || type.isLocalClass() ? new Reflected<>(type) : compiled(type));
+  }
+
+  static <R extends Record> ParamSpec<R> of(Class<R> type, Declared<R> declared) {
     List<Parameter> parameters = new ArrayList<>();
     Set<String> keys = new HashSet<>();
-    for (RecordComponent component : type.getRecordComponents()) {
-      Parameter parameter = declared(type, component);
+    for (Declaration declaration : declared.declarations()) {
+      Parameter parameter = parameter(declaration, type.getSimpleName() + "." + declaration.name());
       if (!keys.add(parameter.key())) {
         throw new IllegalArgumentException(type + " declares " + parameter.key() + " twice");
       }
       parameters.add(parameter);
     }
-    return new ParamSpec<>(type, parameters);
+    return new ParamSpec<>(type, declared, parameters);
   }
 
-  private static Parameter declared(Class<?> type, RecordComponent component) {
-    Param p = component.getAnnotation(Param.class);
-    String place = type.getSimpleName() + "." + component.getName();
-    if (p == null) {
-      throw new IllegalArgumentException(place + " has no @Param");
+  /** What the compiler made of a record's annotations, beside the record. */
+  @SuppressWarnings("unchecked")
+  private static <R extends Record> Declared<R> compiled(Class<R> type) {
+    try {
+      return (Declared<R>) Class.forName(type.getName() + "Declared").getConstructor().newInstance();
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalArgumentException(type + " was compiled without what it declares: see module declare", e);
     }
+  }
+
+  private static Parameter parameter(Declaration p, String place) {
     if (p.help().isBlank() || p.help().contains("@|") || p.help().contains("${")) {
       throw new IllegalArgumentException(place + " has no help text, or text with @| or ${");
     }
-    return new Parameter(Texts.kebab(component.getName()), p.unit(), p.min(), p.max(), p.def(), p.help(),
-        form(component.getGenericType(), p, place));
+    Form form = form(p.element(), p, place);
+    return new Parameter(Texts.kebab(p.name()), p.unit(), p.min(), p.max(), p.def(), p.help(),
+        p.type() == List.class ? new ListForm(form) : form);
   }
 
-  private static Form form(Type type, Param p, String place) {
-    if (type instanceof ParameterizedType list && list.getRawType() == List.class) {
-      return new ListForm(form(list.getActualTypeArguments()[0], p, place));
-    }
-    if (!(type instanceof Class<?> c)) {
-      throw new IllegalArgumentException(place + " has a type no form fits: " + type);
-    }
+  private static Form form(Class<?> c, Declaration p, String place) {
     if (c == double.class || c == Double.class) {
       return new NumberForm(new Range(p.unit(), p.min(), p.max()));
     }
@@ -74,7 +77,7 @@ public final class ParamSpec<R extends Record> {
     return wordForm(c, p, place);
   }
 
-  private static Form wordForm(Class<?> c, Param p, String place) {
+  private static Form wordForm(Class<?> c, Declaration p, String place) {
     if (c == Measure.class) {
       return new MeasureForm(new Range(Unit.MM, p.min(), p.max()));
     }
@@ -101,6 +104,11 @@ public final class ParamSpec<R extends Record> {
     return type;
   }
 
+  /** The record of these values, one for each parameter; throws what its constructor refuses. */
+  R make(List<Object> values) {
+    return declared.make(values);
+  }
+
   /** Every parameter, in order. */
   public List<Parameter> parameters() {
     return parameters;
@@ -113,7 +121,12 @@ public final class ParamSpec<R extends Record> {
 
   /** The parameter of a key. */
   public Optional<Parameter> find(String key) {
-    return parameters.stream().filter(p -> p.key().equals(key)).findFirst();
+    for (Parameter parameter : parameters) {
+      if (parameter.key().equals(key)) {
+        return Optional.of(parameter);
+      }
+    }
+    return Optional.empty();
   }
 
   /** The fault of a key that is not declared. */

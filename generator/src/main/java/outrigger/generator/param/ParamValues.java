@@ -1,8 +1,5 @@
 package outrigger.generator.param;
 
-import java.lang.reflect.Constructor;
-import java.lang.reflect.InvocationTargetException;
-import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -145,22 +142,9 @@ public final class ParamValues<R extends Record> {
 
   private R construct(String subject, List<Object> arguments) {
     try {
-      Constructor<R> constructor = spec.type().getDeclaredConstructor(componentTypes());
-      constructor.setAccessible(true);
-      return constructor.newInstance(arguments.toArray());
-    } catch (InvocationTargetException e) {
-      throw new InputException(Refused.by(e.getCause()).fault(subject, this));
-    } catch (ReflectiveOperationException e) {
-      throw new IllegalStateException(spec.type() + " cannot be built", e);
+      return spec.make(arguments);
+    } catch (RuntimeException e) {
+      throw new InputException(Refused.by(e).fault(subject, this));
     }
-  }
-
-  private Class<?>[] componentTypes() {
-    RecordComponent[] components = spec.type().getRecordComponents();
-    Class<?>[] types = new Class<?>[components.length];
-    for (int i = 0; i < types.length; i++) {
-      types[i] = components[i].getType();
-    }
-    return types;
   }
 }
