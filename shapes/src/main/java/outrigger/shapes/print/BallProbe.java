@@ -35,8 +35,8 @@ final class BallProbe {
   private final RollingBall rolling;
   private final Touching touching;
   private final Spokes spokes = new Spokes();
-  private final double most;
-  private final double enough;
+  private double most;
+  private double enough;
   private int guess = -1;
 
   /**
@@ -82,6 +82,12 @@ final class BallProbe {
   /** How many facets were looked at so far. */
   long work() {
     return tangent.met() + rolling.met() + touching.met();
+  }
+
+  /** From now on asks for no widths beyond this, mm: where only the narrowest is wanted, wider balls need not grow. */
+  void narrow(double width) {
+    most = Math.min(most, width);
+    enough = Math.min(enough, width);
   }
 
   /** Forgets what was measured before, so that results depend on nothing but the points that follow. */

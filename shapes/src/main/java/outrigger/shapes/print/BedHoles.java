@@ -3,9 +3,6 @@ package outrigger.shapes.print;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import outrigger.shapes.mesh.Mesh;
-import outrigger.shapes.num.Axis;
-import outrigger.shapes.num.Grid;
 
 /**
  * Round holes that open on the bed with no bevel: the first layers bulge into them, and what should fit does not.
@@ -27,8 +24,8 @@ final class BedHoles {
   private final double bulge;
   private final List<Bitten> bitten = new ArrayList<>();
 
-  /** A hole, its radius above the bulge and how far the bulge reaches into it. */
-  private record Bitten(FlatCircle hole, double radius, double bite) {
+  /** A hole, its radius above the bulge, how far the bulge reaches into it, and whether it is closed above. */
+  private record Bitten(FlatCircle hole, double radius, double bite, boolean closed) {
     double left() {
       return 2 * (radius - bite);
     }
@@ -44,7 +41,8 @@ final class BedHoles {
     for (FlatCircle hole : low) {
       Optional<FlatCircle> upper = high.stream()
           .filter(other -> Math.hypot(other.x() - hole.x(), other.y() - hole.y()) < SAME).findFirst();
-      upper.map(circle -> new Bitten(hole, circle.radius(), circle.radius() - hole.radius() + bulge))
+      upper.map(circle -> new Bitten(hole, circle.radius(), circle.radius() - hole.radius() + bulge,
+          Overhead.isCovered(specimen.facetTree(), hole.x(), hole.y())))
           .filter(b -> b.bite > bulge / 2 && 2 * b.radius <= WIDEST).ifPresent(bitten::add);
     }
   }
@@ -61,36 +59,15 @@ final class BedHoles {
 
   /** A concern for each pocket. */
   List<Concern> concerns() {
-    return bitten.stream().filter(b -> isClosedAbove(b.hole)).map(this::concern).toList();
+    return bitten.stream().filter(Bitten::closed).map(this::concern).toList();
   }
 
   /** What is left of the holes right through, if there are any. */
   List<Fact> facts() {
-    double least = bitten.stream().filter(b -> !isClosedAbove(b.hole)).mapToDouble(Bitten::left).min().orElse(0);
+    double least = bitten.stream().filter(b -> !b.closed).mapToDouble(Bitten::left).min().orElse(0);
     return least <= 0 ? List.of() : List.of(new Fact("narrowed-hole", least, "mm",
         "round holes open on the bed without a bevel; bulging first layers leave " + Words.mm(least)
             + " of the narrowest"));
-  }
-
-  /** Whether a facet lies over the hole's middle. */
-  private boolean isClosedAbove(FlatCircle hole) {
-    Mesh mesh = specimen.mesh();
-    double x = hole.x() * Grid.PER_MM;
-    double y = hole.y() * Grid.PER_MM;
-    boolean[] closed = new boolean[1];
-    specimen.tree().forEachAlong(Axis.Z, x, y, specimen.bed() * Grid.PER_MM, true, f -> {
-      double a = side(mesh, f, 0, x, y);
-      double b = side(mesh, f, 1, x, y);
-      double c = side(mesh, f, 2, x, y);
-      closed[0] |= a >= 0 && b >= 0 && c >= 0 && a + b + c > 0 || a <= 0 && b <= 0 && c <= 0 && a + b + c < 0;
-    });
-    return closed[0];
-  }
-
-  private static double side(Mesh mesh, int facet, int k, double x, double y) {
-    int a = mesh.corner(facet, k);
-    int b = mesh.corner(facet, (k + 1) % 3);
-    return (mesh.x(b) - mesh.x(a)) * (y - mesh.y(a)) - (mesh.y(b) - mesh.y(a)) * (x - mesh.x(a));
   }
 
   private Concern concern(Bitten b) {

@@ -24,8 +24,8 @@ final class FacetTree {
   private final float[] nodes;
   private final float[] normalNodes;
 
-  private FacetTree(Mesh mesh) {
-    order = byDirection(BoxOrder.of(boxes(mesh)), mesh);
+  private FacetTree(Mesh mesh, Facets facets) {
+    order = byDirection(BoxOrder.of(boxes(mesh)), facets);
     corners = new float[9 * order.length];
     for (int slot = 0; slot < order.length; slot++) {
       for (int k = 0; k < 3; k++) {
@@ -36,18 +36,18 @@ final class FacetTree {
       }
     }
     leaves = Integer.highestOneBit(2 * Math.max(1, (order.length + PER_LEAF - 1) / PER_LEAF) - 1);
-    normals = roundedNormals();
+    normals = roundedNormals(facets);
     nodes = bounds(corners, 3);
     normalNodes = bounds(normals, 1);
   }
 
   /** Splits an order by the side of a cube that normals point to, each part in the order given. */
-  private static int[] byDirection(int[] order, Mesh mesh) {
+  private static int[] byDirection(int[] order, Facets facets) {
     byte[] sides = new byte[order.length];
     int[] next = new int[SIDES.cells() + 1];
     for (int i = 0; i < order.length; i++) {
-      double[] n = Normals.doubled(mesh, order[i]);
-      sides[i] = (byte) SIDES.cell(n[0], n[1], n[2]);
+      int f = order[i];
+      sides[i] = (byte) SIDES.cell(facets.normal(f, 0), facets.normal(f, 1), facets.normal(f, 2));
       next[sides[i] + 1]++;
     }
     for (int side = 0; side < SIDES.cells(); side++) {
@@ -60,19 +60,23 @@ final class FacetTree {
     return split;
   }
 
-  private float[] roundedNormals() {
+  private float[] roundedNormals(Facets facets) {
     float[] n = new float[3 * order.length];
     for (int slot = 0; slot < order.length; slot++) {
-      Vec v = normal(slot);
-      n[3 * slot] = (float) v.x();
-      n[3 * slot + 1] = (float) v.y();
-      n[3 * slot + 2] = (float) v.z();
+      for (int k = 0; k < 3; k++) {
+        n[3 * slot + k] = (float) facets.normal(order[slot], k);
+      }
     }
     return n;
   }
 
   static FacetTree of(Mesh mesh) {
-    return new FacetTree(mesh);
+    return of(mesh, new Facets(mesh));
+  }
+
+  /** The same, of a mesh whose normals are known. */
+  static FacetTree of(Mesh mesh, Facets facets) {
+    return new FacetTree(mesh, facets);
   }
 
   private static int[] boxes(Mesh mesh) {
@@ -96,24 +100,27 @@ final class FacetTree {
   /** Node i has children 2i and 2i + 1; leaf k is node {@code leaves + k}. Bounds of nothing are infinitely far. */
   private float[] bounds(float[] points, int ofSlot) {
     float[] b = new float[2 * leaves * WIDTH];
-    for (int i = 0; i < 2 * leaves; i++) {
-      Arrays.fill(b, WIDTH * i, WIDTH * i + 3, Float.POSITIVE_INFINITY);
-      Arrays.fill(b, WIDTH * i + 3, WIDTH * i + 6, Float.NEGATIVE_INFINITY);
+    int ofLeaf = 3 * ofSlot * PER_LEAF;
+    for (int leaf = 0; leaf < leaves; leaf++) {
+      for (int k = 0; k < 3; k++) {
+        float least = Float.POSITIVE_INFINITY;
+        float most = Float.NEGATIVE_INFINITY;
+        for (int i = leaf * ofLeaf + k; i < Math.min((leaf + 1) * ofLeaf, points.length); i += 3) {
+          float c = points[i];
+          least = c < least ? c : least;
+          most = c > most ? c : most;
+        }
+        b[WIDTH * (leaves + leaf) + k] = least;
+        b[WIDTH * (leaves + leaf) + 3 + k] = most;
+      }
     }
-    for (int i = 0; i < ofSlot * order.length; i++) {
-      enclose(b, leaves + i / (ofSlot * PER_LEAF), points, 3 * i, 3 * i);
-    }
-    for (int i = 2 * leaves - 1; i > 1; i--) {
-      enclose(b, i / 2, b, WIDTH * i, WIDTH * i + 3);
+    for (int i = leaves - 1; i > 0; i--) {
+      for (int k = WIDTH * i, down = 2 * k; k < WIDTH * i + 3; k++, down++) {
+        b[k] = Math.min(b[down], b[down + WIDTH]);
+        b[k + 3] = Math.max(b[down + 3], b[down + WIDTH + 3]);
+      }
     }
     return b;
-  }
-
-  private static void enclose(float[] to, int node, float[] from, int least, int greatest) {
-    for (int k = 0; k < 3; k++) {
-      to[WIDTH * node + k] = Math.min(to[WIDTH * node + k], from[least + k]);
-      to[WIDTH * node + 3 + k] = Math.max(to[WIDTH * node + 3 + k], from[greatest + k]);
-    }
   }
 
   /** Number of facets, and of slots. */

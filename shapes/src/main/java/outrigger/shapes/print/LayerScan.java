@@ -37,7 +37,7 @@ final class LayerScan {
 
   LayerScan(Specimen specimen, Layering layering, Undersides undersides) {
     mesh = specimen.mesh();
-    slicer = Slicer.of(specimen);
+    slicer = specimen.slicer();
     this.layering = layering;
     this.undersides = undersides;
     tangent = StrictMath.tan(StrictMath.toRadians(Math.min(89.9, specimen.limit(Limit.OVERHANG) + Undersides.PLAY)));

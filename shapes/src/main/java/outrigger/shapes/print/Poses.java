@@ -18,13 +18,14 @@ final class Poses {
   private static final int MOST = 10;
   /** Directions closer than about this are one. */
   private static final double SAME = 0.002;
-  private static final CubeMap DIRECTIONS = new CubeMap(48);
   /** A direction may lie on the border of four cells. */
   private static final int FULLEST = 4 * MOST;
   private static final int KEY_BITS = 12;
   private static final long KEY_OFFSET = 1 << KEY_BITS - 1;
 
   private final Map<Long, double[]> found = new HashMap<>();
+  private long lastKey = -1;
+  private double[] last = new double[3];
 
   private Poses() {}
 
@@ -37,7 +38,7 @@ final class Poses {
       poses.add(cross(mesh, t));
     }
     poses.takeLargest(downs);
-    poses.addFlats(specimen.facets());
+    poses.addFlats(specimen.directions(), specimen.facets());
     poses.takeLargest(downs);
     return downs;
   }
@@ -53,20 +54,19 @@ final class Poses {
   }
 
   /** Adds the facets of those directions that most area faces: first roughly by cells, then those of the fullest cells. */
-  private void addFlats(Facets facets) {
-    int[] cellOf = new int[facets.count()];
-    double[] areas = new double[DIRECTIONS.cells()];
-    for (int f = 0; f < cellOf.length; f++) {
-      cellOf[f] = DIRECTIONS.cell(facets.normal(f, 0), facets.normal(f, 1), facets.normal(f, 2));
-      areas[cellOf[f]] += facets.area(f);
-    }
-    double[] sorted = areas.clone();
+  private void addFlats(DirectionSums directions, Facets facets) {
+    double[] sorted = new double[directions.count()];
+    Arrays.setAll(sorted, directions::area);
     Arrays.sort(sorted);
-    double least = sorted[Math.max(0, sorted.length - FULLEST)];
-    for (int f = 0; f < cellOf.length; f++) {
-      if (areas[cellOf[f]] >= least) {
-        double area = facets.area(f);
-        add(facets.normal(f, 0) * area, facets.normal(f, 1) * area, facets.normal(f, 2) * area);
+    double least = sorted.length < FULLEST ? 0 : sorted[sorted.length - FULLEST];
+    for (int cell = 0; cell < directions.count(); cell++) {
+      if (directions.area(cell) >= least && directions.isWithin(cell, SAME)) {
+        add(directions.sum(cell));
+      } else if (directions.area(cell) >= least) {
+        directions.forEach(cell, f -> {
+          double area = facets.area(f);
+          add(facets.normal(f, 0) * area, facets.normal(f, 1) * area, facets.normal(f, 2) * area);
+        });
       }
     }
   }
@@ -78,9 +78,12 @@ final class Poses {
     for (int k = 0; k < 3; k++) {
       key = key << KEY_BITS | Math.round(n[k] / length / SAME) + KEY_OFFSET;
     }
-    double[] sum = found.computeIfAbsent(key, k -> new double[3]);
+    if (key != lastKey) {
+      lastKey = key;
+      last = found.computeIfAbsent(key, k -> new double[3]);
+    }
     for (int k = 0; k < 3; k++) {
-      sum[k] += n[k];
+      last[k] += n[k];
     }
   }
 
@@ -88,6 +91,7 @@ final class Poses {
   private void takeLargest(List<double[]> downs) {
     List<double[]> sums = new ArrayList<>(found.values());
     found.clear();
+    lastKey = -1;
     Comparator<double[]> larger = Collections.reverseOrder(Comparator.comparingDouble(Normals::length));
     sums.sort(larger.thenComparingDouble(n -> n[0]).thenComparingDouble(n -> n[1]).thenComparingDouble(n -> n[2]));
     int taken = 0;

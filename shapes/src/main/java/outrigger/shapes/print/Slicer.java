@@ -40,10 +40,6 @@ public final class Slicer {
     return new Slicer(checked.mesh());
   }
 
-  static Slicer of(Specimen specimen) {
-    return new Slicer(specimen.mesh());
-  }
-
   /** The slice at a height, mm; without outlines above and below the solid. */
   public Slice at(double z) {
     return crossings(new double[] {z}).slice(0, new int[mesh.facetCount()]);

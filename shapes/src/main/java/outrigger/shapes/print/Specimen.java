@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import outrigger.shapes.check.CheckedMesh;
 import outrigger.shapes.check.Measures;
-import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.num.Axis;
 
@@ -22,9 +21,10 @@ public final class Specimen {
   private final Workers workers;
   private final boolean mapped;
   private final Optional<Axis> load;
-  private BoxTree tree;
   private Facets facets;
   private FacetTree facetTree;
+  private DirectionSums directions;
+  private Slicer slicer;
 
   /**
    * A part to be measured for its concerns; its maps tell nothing beyond what these need.
@@ -101,14 +101,6 @@ public final class Specimen {
     return checked.measures().minZ();
   }
 
-  /** Boxes of the facets, in grid units; made once. */
-  public synchronized BoxTree tree() {
-    if (tree == null) {
-      tree = BoxTree.ofFacets(corners(), numbers());
-    }
-    return tree;
-  }
-
   /** Normals and areas of the facets; made once. */
   synchronized Facets facets() {
     if (facets == null) {
@@ -117,31 +109,27 @@ public final class Specimen {
     return facets;
   }
 
+  /** Facets by the way they face; made once. */
+  synchronized DirectionSums directions() {
+    if (directions == null) {
+      directions = new DirectionSums(mesh(), facets());
+    }
+    return directions;
+  }
+
+  /** Cuts the part by level planes; made once. */
+  synchronized Slicer slicer() {
+    if (slicer == null) {
+      slicer = Slicer.of(checked);
+    }
+    return slicer;
+  }
+
   /** Facets in mm for asking what lies near a place; made once. */
   synchronized FacetTree facetTree() {
     if (facetTree == null) {
-      facetTree = FacetTree.of(mesh());
+      facetTree = FacetTree.of(mesh(), facets());
     }
     return facetTree;
-  }
-
-  private int[] corners() {
-    Mesh mesh = mesh();
-    int[] xyz = new int[3 * mesh.vertexCount()];
-    for (int v = 0; v < mesh.vertexCount(); v++) {
-      xyz[3 * v] = mesh.x(v);
-      xyz[3 * v + 1] = mesh.y(v);
-      xyz[3 * v + 2] = mesh.z(v);
-    }
-    return xyz;
-  }
-
-  private int[] numbers() {
-    Mesh mesh = mesh();
-    int[] numbers = new int[3 * mesh.facetCount()];
-    for (int i = 0; i < numbers.length; i++) {
-      numbers[i] = mesh.corner(i / 3, i % 3);
-    }
-    return numbers;
   }
 }

@@ -21,7 +21,7 @@ final class StandingGauge implements Gauge {
   @Override
   public Reading read(Specimen specimen) {
     Layering layering = Layering.of(specimen);
-    Slicer slicer = Slicer.of(specimen);
+    Slicer slicer = specimen.slicer();
     Slice foot = slicer.at(layering.middle(0));
     List<Concern> concerns = new ArrayList<>();
     List<Fact> facts = new ArrayList<>();

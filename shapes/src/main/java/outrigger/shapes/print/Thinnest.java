@@ -11,6 +11,8 @@ final class Thinnest {
   /** Facets to look at before no more balls are rolled out of corners, and before no more are laid. */
   private static final long ROLLED = 100_000;
   private static final long LAID = 400_000;
+  /** Widths that differ by less than this factor are told apart by place. */
+  private static final double EQUAL = 1 + 1e-6;
 
   private Thinnest() {}
 
@@ -32,6 +34,7 @@ final class Thinnest {
         Spot spot = new Spot(slot, list.point(i), normal, ball, list.area(i));
         if (ball.held() && best.map(spot::isBefore).orElse(true)) {
           best = Optional.of(spot);
+          probe.narrow(spot.width() * EQUAL);
         }
       }
     }
