@@ -2,7 +2,9 @@ package outrigger.shapes.print;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * Round holes that open on the bed with no bevel: the first layers bulge into them, and what should fit does not.
@@ -38,13 +40,19 @@ final class BedHoles {
     List<FlatCircle> low = holes(foot);
     List<FlatCircle> high = low.isEmpty() || layering.count() <= BULGING ? List.of()
         : holes(slicer.at(layering.middle(BULGING)));
+    NavigableMap<Double, List<FlatCircle>> byX = new TreeMap<>();
+    high.forEach(circle -> byX.computeIfAbsent(circle.x(), x -> new ArrayList<>()).add(circle));
     for (FlatCircle hole : low) {
-      Optional<FlatCircle> upper = high.stream()
-          .filter(other -> Math.hypot(other.x() - hole.x(), other.y() - hole.y()) < SAME).findFirst();
-      upper.map(circle -> new Bitten(hole, circle.radius(), circle.radius() - hole.radius() + bulge,
+      above(hole, byX).map(circle -> new Bitten(hole, circle.radius(), circle.radius() - hole.radius() + bulge,
           Overhead.isCovered(specimen.facetTree(), hole.x(), hole.y())))
           .filter(b -> b.bite > bulge / 2 && 2 * b.radius <= WIDEST).ifPresent(bitten::add);
     }
+  }
+
+  /** The circle that goes on from one about the same axis. */
+  private static Optional<FlatCircle> above(FlatCircle hole, NavigableMap<Double, List<FlatCircle>> byX) {
+    return byX.subMap(hole.x() - SAME, hole.x() + SAME).values().stream().flatMap(List::stream)
+        .filter(other -> Math.hypot(other.x() - hole.x(), other.y() - hole.y()) < SAME).findFirst();
   }
 
   private static List<FlatCircle> holes(Slice slice) {

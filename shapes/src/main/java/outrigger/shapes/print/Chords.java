@@ -14,9 +14,10 @@ import java.util.List;
  * @param span length of the longest line held at both ends, mm; 0 if there is none
  * @param middle x and y of the middle of the lines about as long
  * @param looseEnds x, y of points on lines not held: their free ends and, where both are free, their middles
+ * @param looseMiddles of these the middles
  */
 record Chords(double x, double y, double held, double loose, double span, List<Double> middle,
-    List<Double> looseEnds) {
+    List<Double> looseEnds, List<Double> looseMiddles) {
   /** Lines are laid about as near as this, mm, but see {@link #FEWEST} and {@link #MOST}. */
   private static final double NEAR = 0.25;
   private static final int FEWEST = 9;
@@ -25,12 +26,15 @@ record Chords(double x, double y, double held, double loose, double span, List<D
   private static final double ALIKE = 0.01;
   /** Share of the area that a line as long as the area is wide weighs. */
   private static final double LONG = 0.05;
+  /** Directions no further apart are one, radians. */
+  private static final double SAME = 0.02;
   /** Of so much of an area as this held, no direction need be looked for further. */
   private static final double WHOLE = 0.99;
 
   Chords {
     middle = List.copyOf(middle);
     looseEnds = List.copyOf(looseEnds);
+    looseMiddles = List.copyOf(looseMiddles);
   }
 
   /** Lays the lines. */
@@ -45,6 +49,7 @@ record Chords(double x, double y, double held, double loose, double span, List<D
     double span = 0;
     List<double[]> heldLines = new ArrayList<>();
     List<Double> ends = new ArrayList<>();
+    List<Double> middles = new ArrayList<>();
     for (int j = 0; j < lines; j++) {
       List<double[]> on = cuts.get(j);
       on.sort((a, b) -> Double.compare(a[0], b[0]));
@@ -60,10 +65,11 @@ record Chords(double x, double y, double held, double loose, double span, List<D
         } else {
           loose += length * apart;
           addLoose(a, b, x, y, t, ends);
+          middles.addAll(a[1] + b[1] == 0 ? point(x, y, (a[0] + b[0]) / 2, t) : List.of());
         }
       }
     }
-    return new Chords(x, y, held, loose, span, middle(heldLines, span, x, y), ends);
+    return new Chords(x, y, held, loose, span, middle(heldLines, span, x, y), ends, middles);
   }
 
   /** Where the middle one of the lines about as long as the longest has its middle; of two middle ones, between. */
@@ -162,12 +168,24 @@ record Chords(double x, double y, double held, double loose, double span, List<D
     int n = 0;
     for (int e : longest) {
       double angle = StrictMath.atan2(rim.y1(e) - rim.y0(e), rim.x1(e) - rim.x0(e));
-      angles[n++] = angle + Math.PI / 2;
-      angles[n++] = angle;
+      n = put(angle + Math.PI / 2, angles, n);
+      n = put(angle, angles, n);
     }
-    for (int i = 0; i < 12; i++) {
-      angles[n++] = angles[0] + i * Math.PI / 12;
+    for (int i = 1; i < 12; i++) {
+      n = put(angles[0] + i * Math.PI / 12, angles, n);
     }
     return Arrays.copyOf(angles, n);
+  }
+
+  /** Adds an angle unless one about the same, or half a turn off, is there; returns how many there are. */
+  private static int put(double angle, double[] angles, int count) {
+    for (int i = 0; i < count; i++) {
+      double turns = (angle - angles[i]) / Math.PI;
+      if (Math.abs(turns - Math.rint(turns)) * Math.PI < SAME) {
+        return count;
+      }
+    }
+    angles[count] = angle;
+    return count + 1;
   }
 }

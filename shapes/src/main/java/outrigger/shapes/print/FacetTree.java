@@ -8,16 +8,21 @@ import outrigger.shapes.num.Grid;
 /**
  * The facets of a mesh in mm, laid out for asking which of them lie near a place.
  *
- * <p>Facets stand in slots, by the six sides their normals point to and then along a space-filling curve; a perfect binary tree of bounds lies over them, {@value
- * #PER_LEAF} slots a leaf, with the bounds of the normals. Coordinates of the grid are whole as 32-bit floats, so nothing
- * is rounded here but the normals. Built in n log n for n facets, some 80 bytes a facet; may be read by several threads.
+ * <p>Facets stand in slots, by the six sides their normals point to and then along a space-filling curve; a perfect binary
+ * tree of bounds lies over them, at most {@value #PER_LEAF} slots a leaf ({@link Leaves}), with the bounds of the normals.
+ * Coordinates of the grid are whole as 32-bit floats, so nothing is rounded here but the normals. Built in n log n for n
+ * facets, some 150 bytes a facet; may be read by several threads.
  */
 final class FacetTree {
   static final int PER_LEAF = 4;
-  private static final int WIDTH = 6;
+  /** A leaf's box is no larger than so many times those of its facets together. */
+  private static final double LOOSE = 1.5;
+  /** Numbers a node: least x, y, z and greatest. */
+  static final int WIDTH = 6;
   private static final CubeMap SIDES = new CubeMap(1);
 
   private final int leaves;
+  private final int[] starts;
   private final int[] order;
   private final float[] corners;
   private final float[] normals;
@@ -35,10 +40,94 @@ final class FacetTree {
         corners[9 * slot + 3 * k + 2] = (float) Grid.toMm(mesh.z(v));
       }
     }
-    leaves = Integer.highestOneBit(2 * Math.max(1, (order.length + PER_LEAF - 1) / PER_LEAF) - 1);
+    int[] groups = groups();
+    starts = Leaves.starts(places(facets, groups));
+    leaves = starts.length - 1;
+    for (int leaf = 0; leaf <= leaves; leaf++) {
+      starts[leaf] = groups[starts[leaf]];
+    }
     normals = roundedNormals(facets);
     nodes = bounds(corners, 3);
     normalNodes = bounds(normals, 1);
+  }
+
+  /** First slots of runs that lie close together, at most {@value #PER_LEAF} long, and the end. */
+  private int[] groups() {
+    int[] groups = new int[order.length + 1];
+    int count = 0;
+    float[] run = new float[WIDTH];
+    float[] both = new float[WIDTH];
+    double area = 0;
+    for (int slot = 0; slot < order.length; slot++) {
+      double own = box(slot, both);
+      double joined = own;
+      if (count > 0 && slot < groups[count - 1] + PER_LEAF) {
+        for (int k = 0; k < 3; k++) {
+          both[k] = Math.min(both[k], run[k]);
+          both[k + 3] = Math.max(both[k + 3], run[k + 3]);
+        }
+        joined = area(both);
+      } else {
+        area = -own;
+      }
+      if (joined > LOOSE * (area + own)) {
+        groups[count++] = slot;
+        joined = box(slot, both);
+      }
+      System.arraycopy(both, 0, run, 0, WIDTH);
+      area = joined;
+    }
+    groups[count] = order.length;
+    return Arrays.copyOf(groups, count + 1);
+  }
+
+  /** Sets a box to that of a facet, and returns its area. */
+  private double box(int slot, float... box) {
+    for (int k = 0; k < 3; k++) {
+      box[k] = (float) least(slot, k);
+      box[k + 3] = (float) most(slot, k);
+    }
+    return area(box);
+  }
+
+  /** Half of a box's surface. */
+  private static double area(float... box) {
+    double dx = box[3] - box[0];
+    double dy = box[4] - box[1];
+    double dz = box[5] - box[2];
+    return dx * dy + dy * dz + dz * dx;
+  }
+
+  /** Where each group stands in the order: the side its first normal points to, then the place of its first box. */
+  private long[] places(Facets facets, int... groups) {
+    double[] least = new double[3];
+    double span = 0;
+    for (int k = 0; k < 3; k++) {
+      double low = Double.POSITIVE_INFINITY;
+      double high = Double.NEGATIVE_INFINITY;
+      for (int i = 0; i < corners.length; i += 9) {
+        double middle = (double) corners[i + k] + corners[i + 3 + k] + corners[i + 6 + k];
+        low = Math.min(low, middle);
+        high = Math.max(high, middle);
+      }
+      least[k] = low;
+      span = Math.max(span, high - low);
+    }
+    double scale = span > 0 ? ((1 << Morton.BITS) - 1) / span : 0;
+    long[] places = new long[groups.length - 1];
+    for (int g = 0; g < places.length; g++) {
+      int o = 9 * groups[g];
+      long[] at = new long[3];
+      for (int k = 0; k < 3; k++) {
+        at[k] = (long) (((double) corners[o + k] + corners[o + 3 + k] + corners[o + 6 + k] - least[k]) * scale);
+      }
+      places[g] = (long) side(facets, order[groups[g]]) << 3 * Morton.BITS | Morton.place(at[0], at[1], at[2]);
+    }
+    return places;
+  }
+
+  private static int side(Facets facets, int f) {
+    return SIDES.cell(facets.normal(f, 0), facets.normal(f, 1), facets.normal(f, 2));
   }
 
   /** Splits an order by the side of a cube that normals point to, each part in the order given. */
@@ -46,8 +135,7 @@ final class FacetTree {
     byte[] sides = new byte[order.length];
     int[] next = new int[SIDES.cells() + 1];
     for (int i = 0; i < order.length; i++) {
-      int f = order[i];
-      sides[i] = (byte) SIDES.cell(facets.normal(f, 0), facets.normal(f, 1), facets.normal(f, 2));
+      sides[i] = (byte) side(facets, order[i]);
       next[sides[i] + 1]++;
     }
     for (int side = 0; side < SIDES.cells(); side++) {
@@ -100,12 +188,11 @@ final class FacetTree {
   /** Node i has children 2i and 2i + 1; leaf k is node {@code leaves + k}. Bounds of nothing are infinitely far. */
   private float[] bounds(float[] points, int ofSlot) {
     float[] b = new float[2 * leaves * WIDTH];
-    int ofLeaf = 3 * ofSlot * PER_LEAF;
     for (int leaf = 0; leaf < leaves; leaf++) {
       for (int k = 0; k < 3; k++) {
         float least = Float.POSITIVE_INFINITY;
         float most = Float.NEGATIVE_INFINITY;
-        for (int i = leaf * ofLeaf + k; i < Math.min((leaf + 1) * ofLeaf, points.length); i += 3) {
+        for (int i = 3 * ofSlot * starts[leaf] + k; i < 3 * ofSlot * starts[leaf + 1]; i += 3) {
           float c = points[i];
           least = c < least ? c : least;
           most = c > most ? c : most;
@@ -224,6 +311,16 @@ final class FacetTree {
     return corners;
   }
 
+  /** Boxes of all nodes, {@value #WIDTH} numbers each, mm; inside out for an empty one. Not to be changed. */
+  float[] boxes() {
+    return nodes;
+  }
+
+  /** Bounds of the normals below all nodes, likewise. */
+  float[] normalBounds() {
+    return normalNodes;
+  }
+
   /** The first leaf's node; nodes below it in number have children. */
   int leaves() {
     return leaves;
@@ -231,7 +328,12 @@ final class FacetTree {
 
   /** First slot of a leaf. */
   int firstSlot(int leaf) {
-    return (leaf - leaves) * PER_LEAF;
+    return starts[leaf - leaves];
+  }
+
+  /** The slot after a leaf's last. */
+  int endSlot(int leaf) {
+    return starts[leaf - leaves + 1];
   }
 
   /** Squared distance of a point from a node's box, mm^2; infinite for an empty node. */

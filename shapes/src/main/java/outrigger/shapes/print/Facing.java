@@ -21,17 +21,25 @@ final class Facing {
   private static final int AXES = 3;
   /** Nodes no larger than this part of the width are taken whole. */
   private static final double SMALL = 0.25;
+  /** Far more than rounding to 32 bits puts places off, mm. */
+  private static final double ROUNDING = 1e-3;
 
   private final FacetTree tree;
-  private final double side;
+  private final float[] boxes;
+  private final float[] normals;
+  private final float side;
   private final double width;
+  private final double reach2;
   private final double margin;
   private final float[] regions;
 
   private Facing(FacetTree tree, boolean inward, double width, double margin) {
     this.tree = tree;
+    boxes = tree.boxes();
+    normals = tree.normalBounds();
     side = inward ? -1 : 1;
     this.width = width;
+    reach2 = (width + ROUNDING) * (width + ROUNDING);
     this.margin = margin;
     regions = NearRegions.empty(tree.size());
   }
@@ -56,9 +64,10 @@ final class Facing {
   /** Pairs a node with all of its level. */
   private void start(int node, int first) {
     int[] others = new int[first];
+    NodeBounds bounds = new NodeBounds(node);
     int count = 0;
     for (int other = node; other < 2 * first; other++) {
-      if (mayFace(node, other)) {
+      if (bounds.mayFace(other)) {
         others[count++] = other;
       }
     }
@@ -76,10 +85,11 @@ final class Facing {
     }
     int[] next = new int[2 * count];
     for (int child = 2 * node; child <= 2 * node + 1; child++) {
+      NodeBounds bounds = new NodeBounds(child);
       int kept = 0;
       for (int i = 0; i < count; i++) {
         for (int other = 2 * others[i]; other <= 2 * others[i] + 1; other++) {
-          if (other >= child && mayFace(child, other)) {
+          if (other >= child && bounds.mayFace(other)) {
             next[kept] = other;
             kept += takesWhole(child, other) ? 0 : 1;
           }
@@ -89,14 +99,77 @@ final class Facing {
     }
   }
 
-  private boolean mayFace(int a, int b) {
-    double gap = 0;
-    for (int k = 0; k < AXES; k++) {
-      double d = Math.max(tree.low(a, k) - tree.high(b, k), tree.low(b, k) - tree.high(a, k));
-      gap += d > 0 ? d * d : 0;
+  /** The bounds of a node, read once to be held against those of many others. */
+  private final class NodeBounds {
+    private final float lowX;
+    private final float lowY;
+    private final float lowZ;
+    private final float highX;
+    private final float highY;
+    private final float highZ;
+    private final float leastX;
+    private final float leastY;
+    private final float leastZ;
+    private final float mostX;
+    private final float mostY;
+    private final float mostZ;
+
+    private NodeBounds(int node) {
+      int o = FacetTree.WIDTH * node;
+      lowX = boxes[o];
+      lowY = boxes[o + 1];
+      lowZ = boxes[o + 2];
+      highX = boxes[o + 3];
+      highY = boxes[o + 4];
+      highZ = boxes[o + 5];
+      leastX = normals[o];
+      leastY = normals[o + 1];
+      leastZ = normals[o + 2];
+      mostX = normals[o + 3];
+      mostY = normals[o + 4];
+      mostZ = normals[o + 5];
     }
-    // nothing is below an empty node: its distance is infinite
-    return gap <= width * width && leastProduct(a, b) < SQUARE && mayReach(a, b) && mayReach(b, a);
+
+    /** Whether facets of this node and another may stand against each other; none does with those of an empty one. */
+    private boolean mayFace(int other) {
+      int o = FacetTree.WIDTH * other;
+      float dx = Math.max(0, Math.max(lowX - boxes[o + 3], boxes[o] - highX));
+      float dy = Math.max(0, Math.max(lowY - boxes[o + 4], boxes[o + 1] - highY));
+      float dz = Math.max(0, Math.max(lowZ - boxes[o + 5], boxes[o + 2] - highZ));
+      return dx * dx + dy * dy + dz * dz <= reach2 && leastProduct(o) < SQUARE && mayReach(o);
+    }
+
+    private float leastProduct(int o) {
+      return product(leastX, mostX, normals[o], normals[o + 3]) + product(leastY, mostY, normals[o + 1], normals[o + 4])
+          + product(leastZ, mostZ, normals[o + 2], normals[o + 5]);
+    }
+
+    /** Whether something of each may lie before something of the other, no farther than the width. */
+    private boolean mayReach(int o) {
+      float fromX = side * (boxes[o] - highX);
+      float fromY = side * (boxes[o + 1] - highY);
+      float fromZ = side * (boxes[o + 2] - highZ);
+      float toX = side * (boxes[o + 3] - lowX);
+      float toY = side * (boxes[o + 4] - lowY);
+      float toZ = side * (boxes[o + 5] - lowZ);
+      float low = product(fromX, toX, leastX, mostX) + product(fromY, toY, leastY, mostY)
+          + product(fromZ, toZ, leastZ, mostZ);
+      float high = -product(-toX, -fromX, leastX, mostX) - product(-toY, -fromY, leastY, mostY)
+          - product(-toZ, -fromZ, leastZ, mostZ);
+      if (!(high > -ROUNDING && low < width + ROUNDING)) {
+        return false;
+      }
+      float back = product(-toX, -fromX, normals[o], normals[o + 3]) + product(-toY, -fromY, normals[o + 1], normals[o + 4])
+          + product(-toZ, -fromZ, normals[o + 2], normals[o + 5]);
+      float far = -product(fromX, toX, normals[o], normals[o + 3]) - product(fromY, toY, normals[o + 1], normals[o + 4])
+          - product(fromZ, toZ, normals[o + 2], normals[o + 5]);
+      return far > -ROUNDING && back < width + ROUNDING;
+    }
+  }
+
+  /** The least product of two numbers, each between bounds in either order. */
+  private static float product(float a, float b, float c, float d) {
+    return Math.min(Math.min(a * c, a * d), Math.min(b * c, b * d));
   }
 
   /** Takes a pair of small nodes whose facets all stand against each other. */
@@ -132,39 +205,13 @@ final class Facing {
     return product;
   }
 
-  /** A number not above the product of any normal below a node and any below another. */
-  private double leastProduct(int a, int b) {
-    double product = 0;
-    for (int k = 0; k < AXES; k++) {
-      double low = tree.leastNormal(b, k);
-      double high = tree.mostNormal(b, k);
-      product += Math.min(least(tree.leastNormal(a, k), low, high), least(tree.mostNormal(a, k), low, high));
-    }
-    return product;
-  }
-
-  /** Whether something below a node may lie before something below another, no farther than the width. */
-  private boolean mayReach(int of, int to) {
-    double low = 0;
-    double high = 0;
-    for (int k = 0; k < AXES; k++) {
-      double from = side * (tree.low(to, k) - tree.high(of, k));
-      double most = side * (tree.high(to, k) - tree.low(of, k));
-      double least = tree.leastNormal(of, k);
-      double greatest = tree.mostNormal(of, k);
-      low += Math.min(least(from, least, greatest), least(most, least, greatest));
-      high -= Math.min(least(-from, least, greatest), least(-most, least, greatest));
-    }
-    return high > 0 && low < width;
-  }
-
   private static double least(double factor, double low, double high) {
     return factor * (factor > 0 ? low : high);
   }
 
   private void pair(int leaf, int[] others, int count) {
     int from = tree.firstSlot(leaf);
-    int to = Math.min(from + FacetTree.PER_LEAF, tree.size());
+    int to = tree.endSlot(leaf);
     double[] box = new double[2 * AXES];
     for (int slot = from; slot < to; slot++) {
       for (int k = 0; k < AXES; k++) {
@@ -180,11 +227,13 @@ final class Facing {
   }
 
   private void pairSlot(int slot, int leaf) {
-    int first = tree.firstSlot(leaf);
-    int end = Math.min(first + FacetTree.PER_LEAF, tree.size());
-    for (int other = Math.max(first, slot + 1); other < end; other++) {
-      if (isNear(slot, other) && tree.alongNormal(slot, tree.normalX(other), tree.normalY(other),
-          tree.normalZ(other)) < SQUARE && reaches(slot, other) && reaches(other, slot)) {
+    double nx = tree.normalX(slot);
+    double ny = tree.normalY(slot);
+    double nz = tree.normalZ(slot);
+    int end = tree.endSlot(leaf);
+    for (int other = Math.max(tree.firstSlot(leaf), slot + 1); other < end; other++) {
+      if (tree.alongNormal(other, nx, ny, nz) < SQUARE && isNear(slot, other) && reaches(slot, other)
+          && reaches(other, slot)) {
         NearRegions.add(regions, tree, slot, other, margin);
       }
     }

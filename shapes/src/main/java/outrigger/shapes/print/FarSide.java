@@ -27,7 +27,7 @@ final class FarSide {
   private void seek(int node) {
     if (node >= tree.leaves()) {
       int from = tree.firstSlot(node);
-      for (int slot = from; slot < Math.min(from + FacetTree.PER_LEAF, tree.size()); slot++) {
+      for (int slot = from; slot < tree.endSlot(node); slot++) {
         most = Math.max(most, most(slot));
       }
       return;
@@ -68,7 +68,7 @@ final class FarSide {
       return;
     }
     int from = tree.firstSlot(node);
-    for (int slot = from; slot < Math.min(from + FacetTree.PER_LEAF, tree.size()); slot++) {
+    for (int slot = from; slot < tree.endSlot(node); slot++) {
       if (most(slot) >= level) {
         consumer.accept(slot);
       }

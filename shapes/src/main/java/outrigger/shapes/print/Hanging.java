@@ -18,6 +18,8 @@ import outrigger.shapes.num.Grid;
 record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area) {
   /** Smaller shares of the whole area do not tell how steep it is. */
   private static final double TELLING = 0.005;
+  /** The steepest are sought first among slopes of this part of the greatest. */
+  private static final float FIRST = 0.2f;
   private static final double HEIGHT = 100;
 
   Hanging {
@@ -57,7 +59,10 @@ record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area)
     return middle;
   }
 
-  /** The middle, or where undersides lie all round it and not there, the middle of the one nearest to it, in height above all. */
+  /**
+   * The middle, or where undersides lie all round it and not there, the middle of the one nearest to it, in height above
+   * all.
+   */
   double[] place(Mesh mesh) {
     double[] middle = middle();
     if (area == 0 || patches.stream().anyMatch(patch -> isOver(mesh, patch.facet(), middle))) {
@@ -87,11 +92,13 @@ record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area)
 
   /** Lean of its steepest underside, slivers left out, degrees from the vertical. */
   double steepest(Undersides undersides) {
-    long[] order = new long[patches.size()];
-    for (int i = 0; i < order.length; i++) {
-      order[i] = (long) Float.floatToIntBits((float) undersides.slope(patches.get(i).facet())) << Integer.SIZE | i;
+    float[] slopes = new float[patches.size()];
+    float most = 0;
+    for (int i = 0; i < slopes.length; i++) {
+      slopes[i] = (float) undersides.slope(patches.get(i).facet());
+      most = Math.max(most, slopes[i]);
     }
-    Arrays.sort(order);
+    long[] order = steepest(slopes, most);
     double sum = 0;
     for (int k = order.length - 1; k >= 0; k--) {
       Patch patch = patches.get((int) order[k]);
@@ -101,6 +108,26 @@ record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area)
       }
     }
     return 0;
+  }
+
+  /** Slopes with their patches' numbers, rising: the steepest, or all if these are too small a share. */
+  private long[] steepest(float[] slopes, float most) {
+    long[] order = new long[slopes.length];
+    for (float least = FIRST * most; true; least = 0) {
+      int count = 0;
+      double sum = 0;
+      for (int i = 0; i < slopes.length; i++) {
+        if (slopes[i] >= least) {
+          order[count++] = (long) Float.floatToIntBits(slopes[i]) << Integer.SIZE | i;
+          sum += patches.get(i).area();
+        }
+      }
+      if (sum >= TELLING * area || least == 0) {
+        long[] sorted = Arrays.copyOf(order, count);
+        Arrays.sort(sorted);
+        return sorted;
+      }
+    }
   }
 
   /** Least and greatest x and y over all pieces. */

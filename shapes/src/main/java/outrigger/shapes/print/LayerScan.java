@@ -21,6 +21,10 @@ final class LayerScan {
   private static final double SIMPLER = 0.002;
   /** Outlines nearer than this share of a layer are one: walls turned off the axes wander by two grid steps. */
   private static final double SNAP = 0.001;
+  /** Beads are laid across an edge with corners left out that lie nearer to its line, mm. */
+  private static final double STRAIGHT = 0.004;
+  /** Facets are fetched for so many points ahead. */
+  private static final double AHEAD = 4;
   /** Distance between the points asked on a free edge, mm. */
   private static final double APART = 0.5;
   /** Of so much of an area as this held at both ends, the rest is corners. */
@@ -104,12 +108,13 @@ final class LayerScan {
     if (free.most <= reach && Math.hypot(piece.maxX() - piece.minX(), piece.maxY() - piece.minY()) <= bridge) {
       return Optional.of(plain(layer, piece, false, rim, patches));
     }
-    Chords chords = Chords.best(rim);
-    Out out = new Out(reach);
+    Chords chords = Chords.best(rim.simplified(STRAIGHT));
+    Out out = new Out(layer, reach);
     if (chords.share() < ALL) {
-      List<Double> ends = chords.looseEnds();
+      // ends on free edges are asked already where nothing is held
+      List<Double> ends = chords.held() == 0 ? chords.looseMiddles() : chords.looseEnds();
       for (int i = 0; i < ends.size(); i += 2) {
-        out.ask(layer, ends.get(i), ends.get(i + 1), below);
+        out.ask(ends.get(i), ends.get(i + 1), 0, below);
       }
       if (chords.held() == 0) {
         out.add(free);
@@ -153,7 +158,7 @@ final class LayerScan {
 
   /** Free edges above steep facets, as far as they stand out from the layer below. */
   private Out freeReach(int layer, Rim rim, OutlineGrid below, double reach) {
-    Out out = new Out(reach);
+    Out out = new Out(layer, reach);
     for (int e = 0; e < rim.size(); e++) {
       if (rim.isCarried(e)) {
         continue;
@@ -161,7 +166,8 @@ final class LayerScan {
       int steps = (int) Math.min(64, Math.max(1, Math.ceil(rim.length(e) / APART)));
       for (int i = 0; i < steps; i++) {
         double t = (double) i / steps;
-        out.ask(layer, rim.x0(e) + t * (rim.x1(e) - rim.x0(e)), rim.y0(e) + t * (rim.y1(e) - rim.y0(e)), below);
+        out.ask(rim.x0(e) + t * (rim.x1(e) - rim.x0(e)), rim.y0(e) + t * (rim.y1(e) - rim.y0(e)), rim.length(e) / steps,
+            below);
       }
     }
     return out;
@@ -171,15 +177,17 @@ final class LayerScan {
   private final class Out {
     private final double reach;
     private final List<Double> points = new ArrayList<>();
+    private final Under under;
     private double most;
 
-    private Out(double reach) {
+    private Out(int layer, double reach) {
       this.reach = reach;
+      under = new Under(layer);
     }
 
-    private void ask(int layer, double x, double y, OutlineGrid below) {
+    private void ask(double x, double y, double way, OutlineGrid below) {
       double out = Math.min(below.distance(x, y), Grid.LIMIT_MM);
-      if (out <= reach || !isSteep(layer, x, y)) {
+      if (out <= reach || !under.isSteep(x, y, way)) {
         return;
       }
       most = Math.max(most, out);
@@ -193,20 +201,46 @@ final class LayerScan {
     }
   }
 
-  private boolean isSteep(int layer, double x, double y) {
-    boolean[] steep = new boolean[1];
-    double play = 2 * SIMPLER * layering.layer() + Grid.STEP;
-    undersides.forEachSteep(x - play, y - play, layering.middle(layer - 1), x + play, y + play,
-        layering.middle(layer), f -> steep[0] = true);
-    return steep[0];
+  /** Tells whether steep facets lie under places one after another along a rim: those near a place serve the next ones. */
+  private final class Under {
+    private final double low;
+    private final double high;
+    private final double play = 2 * SIMPLER * layering.layer() + Grid.STEP;
+    private final List<Integer> near = new ArrayList<>();
+    private double nearX;
+    private double nearY;
+    private double reach = -1;
+
+    private Under(int layer) {
+      low = layering.middle(layer - 1);
+      high = layering.middle(layer);
+    }
+
+    /** Whether one lies under a place, the next place some way off. */
+    private boolean isSteep(double x, double y, double way) {
+      if (Math.abs(x - nearX) > reach || Math.abs(y - nearY) > reach) {
+        near.clear();
+        nearX = x;
+        nearY = y;
+        reach = AHEAD * way;
+        double around = reach + play;
+        undersides.forEachSteep(x - around, y - around, low, x + around, y + around, high, near::add);
+      }
+      for (int slot : near) {
+        if (undersides.meets(slot, x - play, y - play, low, x + play, y + play, high)) {
+          return true;
+        }
+      }
+      return false;
+    }
   }
 
   private List<Patch> patches(int layer, Section piece) {
     List<Patch> patches = new ArrayList<>();
     double low = layering.middle(layer - 1);
     double high = layering.middle(layer);
-    undersides.forEachSteep(piece.minX(), piece.minY(), low, piece.maxX(), piece.maxY(), high, f -> {
-      Patch patch = Patch.between(mesh, f, low, high);
+    undersides.forEachSteep(piece.minX(), piece.minY(), low, piece.maxX(), piece.maxY(), high, slot -> {
+      Patch patch = Patch.between(mesh, undersides.facet(slot), low, high);
       if (patch.area() > 0 && piece.holds(patch.x(), patch.y())) {
         patches.add(patch);
       }

@@ -28,8 +28,8 @@ record NarrowPlace(Spot narrowest, Form form, double length, double breadth, Lis
   /** A lower strip is a rib or a stroke, mm: raised text stands 0.4 to 0.6 mm high (common practice), ribs twice that. */
   private static final double LOW = 2;
   /**
-   * Whose top, across the way it is held, is a larger part of its surface is a land, less than three times as high as wide, as
-   * between engraved strokes. Walls and what hangs free have nothing or as much on the other side.
+   * Whose top, across the way it is held, is a larger part of its surface is a land, less than three times as high as wide,
+   * as between engraved strokes. Walls and what hangs free have nothing or as much on the other side.
    */
   private static final double LAND = 0.15;
 

@@ -17,8 +17,10 @@ final class NearRegions {
     this.tree = tree;
     this.boxes = boxes;
     nodes = empty(2 * tree.leaves());
-    for (int slot = 0; slot < tree.size(); slot++) {
-      enclose(tree.leaves() + slot / FacetTree.PER_LEAF, boxes, slot);
+    for (int leaf = tree.leaves(); leaf < 2 * tree.leaves(); leaf++) {
+      for (int slot = tree.firstSlot(leaf); slot < tree.endSlot(leaf); slot++) {
+        enclose(leaf, boxes, slot);
+      }
     }
     for (int i = 2 * tree.leaves() - 1; i > 1; i--) {
       enclose(i / 2, nodes, i);
@@ -87,7 +89,7 @@ final class NearRegions {
           || meets(2 * node + 1, minX, minY, minZ, maxX, maxY, maxZ);
     }
     int from = tree.firstSlot(node);
-    int to = Math.min(from + FacetTree.PER_LEAF, tree.size());
+    int to = tree.endSlot(node);
     for (int slot = from; slot < to; slot++) {
       if (overlaps(boxes, slot, minX, minY, minZ, maxX, maxY, maxZ)) {
         return true;

@@ -81,7 +81,7 @@ abstract class NearSearch {
 
   private void meetAll(int leaf) {
     int from = tree.firstSlot(leaf);
-    int to = Math.min(from + FacetTree.PER_LEAF, tree.size());
+    int to = tree.endSlot(leaf);
     for (int slot = from; slot < to; slot++) {
       meet(slot);
     }

@@ -62,7 +62,7 @@ final class Outline {
   }
 
   /** How many corners on from a corner a straight line may go, at most {@code left}. */
-  private static int reach(double[] p, int from, int left, double within) {
+  static int reach(double[] p, int from, int left, double within) {
     int n = p.length / 2;
     double x = p[2 * (from % n)];
     double y = p[2 * (from % n) + 1];

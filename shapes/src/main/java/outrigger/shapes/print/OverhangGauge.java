@@ -20,7 +20,7 @@ final class OverhangGauge implements Gauge {
 
   @Override
   public Reading read(Specimen specimen) {
-    Undersides undersides = Undersides.of(specimen.mesh(), specimen.limit(Limit.OVERHANG));
+    Undersides undersides = Undersides.of(specimen, specimen.limit(Limit.OVERHANG));
     Layering layering = Layering.of(specimen);
     List<Hang> hangs = new LayerScan(specimen, layering, undersides).hangs(specimen.workers());
     List<Concern> concerns = new ArrayList<>();

@@ -17,7 +17,7 @@ final class Overhead {
       return isCovered(tree, 2 * node, x, y) || isCovered(tree, 2 * node + 1, x, y);
     }
     int from = tree.firstSlot(node);
-    for (int slot = from; slot < Math.min(from + FacetTree.PER_LEAF, tree.size()); slot++) {
+    for (int slot = from; slot < tree.endSlot(node); slot++) {
       double a = side(tree, slot, 0, x, y);
       double b = side(tree, slot, 1, x, y);
       double c = side(tree, slot, 2, x, y);

@@ -1,5 +1,6 @@
 package outrigger.shapes.print;
 
+import java.util.Arrays;
 import outrigger.shapes.profile.Section;
 
 /** The edges of an area that stands out over the layer below, each either carried by that layer's outline or free. */
@@ -28,6 +29,35 @@ final class Rim {
       carried[e] = below.isWithin(ON, (ends[4 * e] + ends[4 * e + 2]) / 2, (ends[4 * e + 1] + ends[4 * e + 3]) / 2);
     }
     return new Rim(ends, carried);
+  }
+
+  /** The same, corners left out that lie nearer than a distance to the line of those kept, mm, where both edges are alike. */
+  Rim simplified(double within) {
+    double[] kept = new double[ends.length];
+    boolean[] alike = new boolean[carried.length];
+    int count = 0;
+    for (int from = 0; from < size();) {
+      int to = from + 1;
+      while (to < size() && carried[to] == carried[from] && x0(to) == x1(to - 1) && y0(to) == y1(to - 1)) {
+        to++;
+      }
+      double[] run = new double[2 * (to - from) + 2];
+      for (int e = from; e < to; e++) {
+        run[2 * (e - from)] = x0(e);
+        run[2 * (e - from) + 1] = y0(e);
+      }
+      run[run.length - 2] = x1(to - 1);
+      run[run.length - 1] = y1(to - 1);
+      for (int at = 0; at < to - from;) {
+        int next = at + Outline.reach(run, at, to - from - at, within);
+        System.arraycopy(run, 2 * at, kept, 4 * count, 2);
+        System.arraycopy(run, 2 * next, kept, 4 * count + 2, 2);
+        alike[count++] = carried[from];
+        at = next;
+      }
+      from = to;
+    }
+    return new Rim(Arrays.copyOf(kept, 4 * count), Arrays.copyOf(alike, count));
   }
 
   int size() {

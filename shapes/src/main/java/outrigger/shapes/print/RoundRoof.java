@@ -18,6 +18,8 @@ import outrigger.shapes.num.Grid;
 record RoundRoof(double diameter, double x, double y, double z) {
   /** Mean square of what normals lean along the axis: two degrees. */
   private static final double ALONG = 0.001;
+  /** From so many times as much on, rounding decides nothing. */
+  private static final double ENOUGH = 1.001;
 
   /**
    * The round hole whose roof undersides are, if they are one: their normals lie square to one level axis, their
@@ -26,7 +28,7 @@ record RoundRoof(double diameter, double x, double y, double z) {
   static Optional<RoundRoof> of(Hanging hanging, Undersides undersides, Mesh mesh) {
     List<Patch> patches = hanging.patches();
     int[] facets = patches.stream().mapToInt(Patch::facet).distinct().sorted().toArray();
-    double[] across = across(patches, undersides);
+    double[] across = across(hanging, undersides);
     if (across.length == 0) {
       return Optional.empty();
     }
@@ -45,12 +47,16 @@ record RoundRoof(double diameter, double x, double y, double z) {
   }
 
   /** The level direction all normals lean in, either way; empty if they lean in several or in none. */
-  private static double[] across(List<Patch> patches, Undersides undersides) {
+  private static double[] across(Hanging hanging, Undersides undersides) {
     double xx = 0;
     double xy = 0;
     double yy = 0;
-    double all = 0;
-    for (Patch patch : patches) {
+    double all = hanging.area();
+    for (Patch patch : hanging.patches()) {
+      // what leans along the axis only grows
+      if (xx + yy - Math.sqrt((xx - yy) * (xx - yy) + 4 * xy * xy) > 2 * ENOUGH * ALONG * all) {
+        return new double[0];
+      }
       double nx = undersides.normal(patch.facet(), 0);
       double ny = undersides.normal(patch.facet(), 1);
       double nz = undersides.normal(patch.facet(), 2);
@@ -58,7 +64,6 @@ record RoundRoof(double diameter, double x, double y, double z) {
       xx += weight * nx * nx;
       xy += weight * nx * ny;
       yy += weight * ny * ny;
-      all += patch.area();
     }
     double spread = Math.hypot(xx - yy, 2 * xy);
     double least = (xx + yy - spread) / 2;

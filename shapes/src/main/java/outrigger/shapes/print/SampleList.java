@@ -7,6 +7,7 @@ import java.util.function.Predicate;
 final class SampleList {
   private static final int WIDTH = 4;
   private static final int BITS = 10;
+  private static final int AXES = 3;
 
   private int count;
   private double[] numbers = new double[64 * WIDTH];
@@ -96,10 +97,11 @@ final class SampleList {
     double side = Math.max(box[3] - box[0], Math.max(box[4] - box[1], box[5] - box[2]));
     long[] keys = new long[count];
     for (int i = 0; i < count; i++) {
-      long place = 0;
-      for (int k = 0; k < 3; k++) {
-        place |= spread((long) ((numbers[WIDTH * i + k] - box[k]) / side * scale)) << k;
+      long[] at = new long[AXES];
+      for (int k = 0; k < AXES; k++) {
+        at[k] = (long) ((numbers[WIDTH * i + k] - box[k]) / side * scale);
       }
+      long place = Morton.place(at[0], at[1], at[2]);
       keys[i] = place << 32 | i;
     }
     Arrays.sort(keys);
@@ -112,14 +114,6 @@ final class SampleList {
     }
     numbers = sorted;
     slots = sortedSlots;
-  }
-
-  /** Puts two zeros between the bits of a number of at most {@value #BITS} bits. */
-  private static long spread(long x) {
-    long s = (x | x << 16) & 0x030000FFL;
-    s = (s | s << 8) & 0x0300F00FL;
-    s = (s | s << 4) & 0x030C30C3L;
-    return (s | s << 2) & 0x09249249L;
   }
 
   /** Drops those from an index on that are not wanted. */

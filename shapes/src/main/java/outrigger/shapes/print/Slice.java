@@ -23,6 +23,11 @@ public final class Slice {
     return loops.stream().map(double[]::clone).toList();
   }
 
+  /** The outlines that are no holes. */
+  List<double[]> outer() {
+    return loops.stream().filter(loop -> Outline.area(loop) > 0).toList();
+  }
+
   /** Area, holes taken off, mm^2. */
   public double area() {
     return loops.stream().mapToDouble(Outline::area).sum();

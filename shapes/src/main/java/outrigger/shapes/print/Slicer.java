@@ -83,7 +83,8 @@ public final class Slicer {
     private Crossings(double[] heights) {
       planes = Arrays.stream(heights).map(Slicer::plane).toArray();
       start = new int[planes.length + 1];
-      for (int f = 0; f < lows.length; f++) {
+      int[] crossed = crossed();
+      for (int f : crossed) {
         for (int i = firstAbove(f); i < planes.length && planes[i] < highs[f]; i++) {
           start[i + 1]++;
         }
@@ -93,18 +94,29 @@ public final class Slicer {
       }
       facets = new int[start[planes.length]];
       int[] fill = Arrays.copyOf(start, planes.length);
-      for (int f = 0; f < lows.length; f++) {
+      for (int f : crossed) {
         for (int i = firstAbove(f); i < planes.length && planes[i] < highs[f]; i++) {
           facets[fill[i]++] = f;
         }
       }
     }
 
-    /** The first plane above a facet's lowest corner; the number of planes if the facet crosses none. */
-    private int firstAbove(int f) {
-      if (planes.length == 0 || lows[f] > planes[planes.length - 1] || highs[f] < planes[0]) {
-        return planes.length;
+    /** The facets between the lowest and the highest plane. */
+    private int[] crossed() {
+      int[] crossed = new int[planes.length == 0 ? 0 : lows.length];
+      double lowest = planes.length == 0 ? 0 : planes[0];
+      double highest = planes.length == 0 ? 0 : planes[planes.length - 1];
+      int count = 0;
+      for (int f = 0; f < crossed.length; f++) {
+        if (lows[f] < highest && highs[f] > lowest) {
+          crossed[count++] = f;
+        }
       }
+      return Arrays.copyOf(crossed, count);
+    }
+
+    /** The first plane above a facet's lowest corner. */
+    private int firstAbove(int f) {
       return -1 - Arrays.binarySearch(planes, lows[f]);
     }
 

@@ -33,7 +33,10 @@ final class Spokes {
     return count == MOST;
   }
 
-  /** Adds a unit vector and how far away the place touched lies, mm; one within a thousandth of a radian of another, or one beyond the first {@value #MOST}, is left out. */
+  /**
+   * Adds a unit vector and how far away the place touched lies, mm; one within a thousandth of a radian of another, or one
+   * beyond the first {@value #MOST}, is left out.
+   */
   void add(Vec v, double distance) {
     for (int i = 0; i < count; i++) {
       if (all[i].dot(v) > SAME) {

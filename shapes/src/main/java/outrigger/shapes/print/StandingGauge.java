@@ -27,7 +27,7 @@ final class StandingGauge implements Gauge {
     List<Fact> facts = new ArrayList<>();
     double area = foot.area();
     facts.add(new Fact("contact-area", area, "mm2", Words.number(area, 1) + " mm2 of the first layer lie on the bed"));
-    FlatHull hull = FlatHull.around(foot.loops());
+    FlatHull hull = FlatHull.around(foot.outer());
     double tall = specimen.measures().maxZ() - specimen.bed();
     if (tall > TALL && area < specimen.limit(Limit.CONTACT)) {
       concerns.add(small(specimen, hull, area));

@@ -25,21 +25,23 @@ final class Undersides {
   static final double FLAT = 80;
 
   private final Mesh mesh;
-  private final int[] steep;
+  private final FacetTree tree;
+  private final double least;
+  private final BitSet steep = new BitSet();
   private final int[] pits;
-  private final BoxTree steepTree;
   private final BoxTree pitTree;
 
-  private Undersides(Mesh mesh, double limit) {
+  private Undersides(Mesh mesh, FacetTree tree, double limit) {
     this.mesh = mesh;
+    this.tree = tree;
+    least = -StrictMath.sin(StrictMath.toRadians(Math.min(89.9, limit)));
     double tangent = StrictMath.tan(StrictMath.toRadians(Math.min(89.9, limit + PLAY)));
-    BitSet found = new BitSet();
     BitSet facingDown = new BitSet();
     BitSet higher = new BitSet();
     for (int f = 0; f < mesh.facetCount(); f++) {
       double down = -normal(f, 2);
       if (down > 0 && down > tangent * level(f)) {
-        found.set(f);
+        steep.set(f);
       }
       for (int k = 0; k < 3; k++) {
         int v = mesh.corner(f, k);
@@ -52,39 +54,26 @@ final class Undersides {
       }
     }
     facingDown.andNot(higher);
-    steep = found.stream().toArray();
     pits = facingDown.stream().toArray();
-    steepTree = BoxTree.of(boxes(steep, 3, (f, k) -> mesh.corner(f, k)));
-    pitTree = BoxTree.of(boxes(pits, 1, (v, k) -> v));
+    pitTree = BoxTree.of(boxes());
   }
 
   /**
-   * The undersides of a mesh.
+   * The undersides of a part.
    *
    * @param limit steepest overhang, degrees from the vertical
    */
-  static Undersides of(Mesh mesh, double limit) {
-    return new Undersides(mesh, limit);
+  static Undersides of(Specimen specimen, double limit) {
+    return new Undersides(specimen.mesh(), specimen.facetTree(), limit);
   }
 
-  private interface Corner {
-    int of(int item, int k);
-  }
-
-  private int[] boxes(int[] items, int corners, Corner corner) {
-    int[] boxes = new int[6 * items.length];
-    for (int i = 0; i < items.length; i++) {
-      int[] at = {Integer.MAX_VALUE, Integer.MAX_VALUE, Integer.MAX_VALUE, Integer.MIN_VALUE, Integer.MIN_VALUE,
-          Integer.MIN_VALUE};
-      for (int k = 0; k < corners; k++) {
-        int v = corner.of(items[i], k);
-        int[] p = {mesh.x(v), mesh.y(v), mesh.z(v)};
-        for (int c = 0; c < 3; c++) {
-          at[c] = Math.min(at[c], p[c]);
-          at[3 + c] = Math.max(at[3 + c], p[c]);
-        }
+  private int[] boxes() {
+    int[] boxes = new int[6 * pits.length];
+    for (int i = 0; i < pits.length; i++) {
+      for (int axis = 0; axis < 3; axis++) {
+        boxes[6 * i + axis] = at(pits[i], axis);
+        boxes[6 * i + 3 + axis] = boxes[6 * i + axis];
       }
-      System.arraycopy(at, 0, boxes, 6 * i, 6);
     }
     return boxes;
   }
@@ -126,7 +115,7 @@ final class Undersides {
     int[] planes = new int[layering.count()];
     Arrays.setAll(planes, i -> (int) Math.floor(layering.middle(i) * Grid.PER_MM));
     BitSet layers = new BitSet(planes.length);
-    for (int f : steep) {
+    for (int f = steep.nextSetBit(0); f >= 0; f = steep.nextSetBit(f + 1)) {
       int low = Integer.MAX_VALUE;
       int high = Integer.MIN_VALUE;
       for (int k = 0; k < 3; k++) {
@@ -149,23 +138,53 @@ final class Undersides {
     return at >= 0 ? at : -1 - at;
   }
 
-  /** Gives each steep facet whose box meets the box asked for, mm; facet numbers of the mesh. */
+  /** Gives the slot of each steep facet whose box meets the box asked for, mm. */
   void forEachSteep(double minX, double minY, double minZ, double maxX, double maxY, double maxZ,
       IntConsumer consumer) {
-    query(steepTree, steep, new double[] {minX, minY, minZ, maxX, maxY, maxZ}, consumer);
+    give(1, new double[] {minX, minY, minZ, maxX, maxY, maxZ}, consumer);
+  }
+
+  private void give(int node, double[] box, IntConsumer consumer) {
+    if (tree.leastNormal(node, 2) > least || !isMet(tree.boxes(), FacetTree.WIDTH * node, box)) {
+      return;
+    }
+    if (node < tree.leaves()) {
+      give(2 * node, box, consumer);
+      give(2 * node + 1, box, consumer);
+      return;
+    }
+    for (int slot = tree.firstSlot(node); slot < tree.endSlot(node); slot++) {
+      if (meets(slot, box) && steep.get(tree.facet(slot))) {
+        consumer.accept(slot);
+      }
+    }
+  }
+
+  private static boolean isMet(float[] b, int o, double[] box) {
+    return b[o] <= box[3] && b[o + 3] >= box[0] && b[o + 1] <= box[4] && b[o + 4] >= box[1] && b[o + 2] <= box[5]
+        && b[o + 5] >= box[2];
+  }
+
+  /** Whether the box of the facet in a slot meets the box asked for, mm. */
+  boolean meets(int slot, double... box) {
+    return meets(slot, 0, box) && meets(slot, 1, box) && meets(slot, 2, box);
+  }
+
+  private boolean meets(int slot, int axis, double... box) {
+    return tree.least(slot, axis) <= box[axis + 3] && tree.most(slot, axis) >= box[axis];
+  }
+
+  /** The facet in a slot. */
+  int facet(int slot) {
+    return tree.facet(slot);
   }
 
   /** Gives each pit in the box asked for, mm; vertex numbers of the mesh. */
   void forEachPit(double minX, double minY, double minZ, double maxX, double maxY, double maxZ,
       IntConsumer consumer) {
-    query(pitTree, pits, new double[] {minX, minY, minZ, maxX, maxY, maxZ}, consumer);
-  }
-
-  private static void query(BoxTree tree, int[] items, double[] box, IntConsumer consumer) {
-    tree.forEachOverlap((long) Math.floor(box[0] * Grid.PER_MM), (long) Math.floor(box[1] * Grid.PER_MM),
-        (long) Math.floor(box[2] * Grid.PER_MM), (long) Math.ceil(box[3] * Grid.PER_MM),
-        (long) Math.ceil(box[4] * Grid.PER_MM), (long) Math.ceil(box[5] * Grid.PER_MM),
-        i -> consumer.accept(items[i]));
+    pitTree.forEachOverlap((long) Math.floor(minX * Grid.PER_MM), (long) Math.floor(minY * Grid.PER_MM),
+        (long) Math.floor(minZ * Grid.PER_MM), (long) Math.ceil(maxX * Grid.PER_MM),
+        (long) Math.ceil(maxY * Grid.PER_MM), (long) Math.ceil(maxZ * Grid.PER_MM), i -> consumer.accept(pits[i]));
   }
 
   /** Lean of every facet that faces downward, degrees; not a number for the others. */
