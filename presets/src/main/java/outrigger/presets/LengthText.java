@@ -3,8 +3,6 @@ package outrigger.presets;
 import java.math.BigDecimal;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * Reads lengths as people write them: {@code 6}, {@code 6mm}, {@code 0.25in}, {@code 40thou}. The decimal sign is a
@@ -16,10 +14,6 @@ public final class LengthText {
   private static final Map<String, BigDecimal> MM_PER = Map.of("", BigDecimal.ONE, "mm", BigDecimal.ONE,
       "in", new BigDecimal("25.4"), "thou", new BigDecimal("0.0254"));
 
-  private static final Pattern NUMBER =
-      Pattern.compile("[+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)(?:[eE][+-]?[0-9]{1,9})?");
-  private static final Pattern COMMA = Pattern.compile("[+-]?[0-9]+,[0-9]+ *[a-z]*");
-  private static final Pattern FRACTION = Pattern.compile("[+-]?[0-9]+(?:[ -][0-9]+)? */ *[0-9]+ *[a-z]*");
   private static final int LONGEST = 64;
 
   private LengthText() {}
@@ -53,22 +47,22 @@ public final class LengthText {
       throw new IllegalArgumentException("unit is " + Quote.of(unit) + ", but must be mm, in or thou.");
     }
     String trimmed = text.strip();
-    Matcher number = NUMBER.matcher(trimmed);
-    if (trimmed.length() > LONGEST || !number.lookingAt()) {
+    int end = Decimal.end(trimmed);
+    if (trimmed.length() > LONGEST || end == 0) {
       return refused(whyNoNumber(trimmed, "a number with mm, in or thou, such as 6, 6mm, 0.25in or 40thou"));
     }
-    String suffix = trimmed.substring(number.end()).strip();
+    String suffix = trimmed.substring(end).strip();
     if (!MM_PER.containsKey(suffix)) {
-      return refused(COMMA.matcher(trimmed).matches() || FRACTION.matcher(trimmed).matches() ? whyNoNumber(trimmed, "")
+      return refused(isComma(trimmed) || isFraction(trimmed) ? whyNoNumber(trimmed, "")
           : "unknown unit " + Quote.of(suffix) + "; use mm, in or thou");
     }
-    return scaled(number.group(), MM_PER.get(suffix.isEmpty() ? unit : suffix));
+    return scaled(trimmed.substring(0, end), MM_PER.get(suffix.isEmpty() ? unit : suffix));
   }
 
   /** Reads a plain decimal number, without a unit. */
   public static Result parseNumber(String text) {
     String trimmed = text.strip();
-    if (trimmed.length() > LONGEST || !NUMBER.matcher(trimmed).matches()) {
+    if (trimmed.length() > LONGEST || trimmed.isEmpty() || Decimal.end(trimmed) != trimmed.length()) {
       return refused(whyNoNumber(trimmed, "a plain number, such as 45 or 0.2"));
     }
     return scaled(trimmed, BigDecimal.ONE);
@@ -91,14 +85,22 @@ public final class LengthText {
     if (text.isEmpty()) {
       return "empty; write " + wanted;
     }
-    if (COMMA.matcher(text).matches()) {
+    if (isComma(text)) {
       return "a decimal comma is not read; write a point instead of the comma";
     }
-    if (FRACTION.matcher(text).matches()) {
+    if (isFraction(text)) {
       return "a fraction is not read; write it as a decimal, such as 0.125in for an eighth";
     }
     return text.length() > LONGEST ? "longer than " + LONGEST + " characters; write " + wanted
         : "not a number; write " + wanted;
+  }
+
+  private static boolean isComma(String text) {
+    return text.matches("[+-]?[0-9]+,[0-9]+ *[a-z]*");
+  }
+
+  private static boolean isFraction(String text) {
+    return text.matches("[+-]?[0-9]+(?:[ -][0-9]+)? */ *[0-9]+ *[a-z]*");
   }
 
   private static Result refused(String reason) {

@@ -90,11 +90,11 @@ public final class ParamSpec<R extends Record> {
     if (c.isEnum()) {
       return ChoiceForm.of(c);
     }
-    if (RecordForm.fits(c)) {
-      return new RecordForm(c);
-    }
     if (Item.class.isAssignableFrom(c)) {
       return new PresetForm(c.asSubclass(Item.class));
+    }
+    if (RecordForm.fits(c)) {
+      return new RecordForm(c);
     }
     throw new IllegalArgumentException(place + " has a type no form fits: " + c);
   }

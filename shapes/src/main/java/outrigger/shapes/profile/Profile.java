@@ -151,7 +151,14 @@ public final class Profile {
 
   /** All profiles together; none gives the empty profile. */
   public static Profile union(List<Profile> profiles) {
-    return profiles.isEmpty() ? EMPTY : new Profile(Overlays.union(profiles.stream().map(Profile::regions).toList()));
+    if (profiles.isEmpty()) {
+      return EMPTY;
+    }
+    List<List<Region>> parts = new ArrayList<>();
+    for (Profile profile : profiles) {
+      parts.add(profile.regions);
+    }
+    return new Profile(Apart.union(parts).orElseGet(() -> Overlays.union(parts)));
   }
 
   /** Moved by millimetres, rounded to the grid, so that the outline itself stays as it is. */
@@ -218,7 +225,8 @@ public final class Profile {
       return this;
     }
     Profile all = others.length == 1 ? others[0] : union(List.of(others));
-    return all.isEmpty() ? this : new Profile(Overlays.difference(regions, all.regions));
+    return all.isEmpty() ? this
+        : new Profile(Apart.difference(regions, all.regions).orElseGet(() -> Overlays.difference(regions, all.regions)));
   }
 
   /** What this profile and the other share. */

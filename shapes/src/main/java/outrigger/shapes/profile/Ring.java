@@ -24,6 +24,11 @@ public final class Ring implements Comparable<Ring> {
     return new Ring(startingAtSmallest(tidy));
   }
 
+  /** The same loop the other way round. */
+  Ring turned() {
+    return new Ring(startingAtSmallest(reversed(xy)));
+  }
+
   /** Number of corners. */
   public int size() {
     return xy.length / 2;

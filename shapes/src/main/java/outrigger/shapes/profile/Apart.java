@@ -1,0 +1,157 @@
+package outrigger.shapes.profile;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import outrigger.shapes.exact.Sign;
+
+/**
+ * The common easy case: regions whose boxes keep apart are joined by listing them, and cut out as the holes they are. Exact,
+ * and the same to the last corner as the general way of {@link Overlays}, which takes longer to load than a plate with its
+ * holes takes to make.
+ */
+final class Apart {
+  /** Most pairs of an edge and a box that are looked at; the general way, which sorts them, is quicker from there on. */
+  private static final long MOST_PAIRS = 100_000;
+
+  private Apart() {}
+
+  /** Least and greatest corner of a box, grid units. */
+  private record Box(int minX, int minY, int maxX, int maxY) {
+    static Box of(Ring ring) {
+      Box box = edge(ring, 0);
+      for (int i = 1; i < ring.size(); i++) {
+        box = box.with(edge(ring, i));
+      }
+      return box;
+    }
+
+    /** The box of the edge that ends at a corner. */
+    static Box edge(Ring ring, int corner) {
+      int before = (corner + ring.size() - 1) % ring.size();
+      return new Box(Math.min(ring.x(before), ring.x(corner)), Math.min(ring.y(before), ring.y(corner)),
+          Math.max(ring.x(before), ring.x(corner)), Math.max(ring.y(before), ring.y(corner)));
+    }
+
+    Box with(Box other) {
+      return new Box(Math.min(minX, other.minX), Math.min(minY, other.minY), Math.max(maxX, other.maxX),
+          Math.max(maxY, other.maxY));
+    }
+
+    /** Whether the two share a point, their rims included. */
+    boolean meets(Box other) {
+      return minX <= other.maxX && other.minX <= maxX && minY <= other.maxY && other.minY <= maxY;
+    }
+  }
+
+  /** All parts together, if no box of a part's region meets that of another region. */
+  static Optional<List<Region>> union(List<List<Region>> parts) {
+    List<Region> all = new ArrayList<>();
+    for (List<Region> part : parts) {
+      all.addAll(part);
+    }
+    if (!keepApart(boxes(all))) {
+      return Optional.empty();
+    }
+    all.sort(null);
+    return Optional.of(List.copyOf(all));
+  }
+
+  /** The first regions without the others, if these keep apart and each lies clear of every edge of the first. */
+  static Optional<List<Region>> difference(List<Region> from, List<Region> cutters) {
+    List<Box> boxes = boxes(cutters);
+    if (!isClear(from, boxes) || !keepApart(boxes)) {
+      return Optional.empty();
+    }
+    List<List<Ring>> holes = new ArrayList<>();
+    for (Region region : from) {
+      holes.add(new ArrayList<>(region.holes()));
+    }
+    for (Region cutter : cutters) {
+      if (!cutter.holes().isEmpty()) {
+        return Optional.empty();
+      }
+      for (int i = 0; i < from.size(); i++) {
+        if (holds(from.get(i), cutter.shell().x(0), cutter.shell().y(0))) {
+          holes.get(i).add(cutter.shell().turned());
+        }
+      }
+    }
+    List<Region> left = new ArrayList<>();
+    for (int i = 0; i < from.size(); i++) {
+      left.add(new Region(from.get(i).shell(), holes.get(i)));
+    }
+    return Optional.of(List.copyOf(left));
+  }
+
+  private static List<Box> boxes(List<Region> regions) {
+    List<Box> boxes = new ArrayList<>();
+    for (Region region : regions) {
+      boxes.add(Box.of(region.shell()));
+    }
+    return boxes;
+  }
+
+  private static boolean keepApart(List<Box> boxes) {
+    if ((long) boxes.size() * boxes.size() > MOST_PAIRS) {
+      return false;
+    }
+    for (int i = 0; i < boxes.size(); i++) {
+      for (int k = 0; k < i; k++) {
+        if (boxes.get(i).meets(boxes.get(k))) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  /** Whether no edge of a region comes near a box. */
+  private static boolean isClear(List<Region> regions, List<Box> boxes) {
+    long pairs = 0;
+    for (Region region : regions) {
+      List<Ring> rings = new ArrayList<>(region.holes());
+      rings.add(region.shell());
+      for (Ring ring : rings) {
+        pairs += (long) ring.size() * boxes.size();
+        if (pairs > MOST_PAIRS || !isClear(ring, boxes)) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private static boolean isClear(Ring ring, List<Box> boxes) {
+    for (int i = 0; i < ring.size(); i++) {
+      Box edge = Box.edge(ring, i);
+      for (Box box : boxes) {
+        if (edge.meets(box)) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  /** Whether a point off every edge lies within. */
+  private static boolean holds(Region region, int x, int y) {
+    boolean within = holds(region.shell(), x, y);
+    for (Ring hole : region.holes()) {
+      within &= !holds(hole, x, y);
+    }
+    return within;
+  }
+
+  /** Counts the edges that a ray to the right crosses. */
+  private static boolean holds(Ring ring, int x, int y) {
+    boolean within = false;
+    for (int i = 0, j = ring.size() - 1; i < ring.size(); j = i, i++) {
+      boolean up = ring.y(i) > y;
+      if (up != ring.y(j) > y) {
+        within ^= up == Sign.turn(ring.x(j), ring.y(j), ring.x(i), ring.y(i), x, y) > 0;
+      }
+    }
+    return within;
+  }
+}
