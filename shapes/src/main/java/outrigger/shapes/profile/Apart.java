@@ -6,13 +6,16 @@ import java.util.Optional;
 import outrigger.shapes.exact.Sign;
 
 /**
- * The common easy case: regions whose boxes keep apart are joined by listing them, and cut out as the holes they are. Exact,
+ * The common easy cases: regions that keep apart are joined by listing them, and cut out as the holes they are. Exact,
  * and the same to the last corner as the general way of {@link Overlays}, which takes longer to load than a plate with its
  * holes takes to make.
  */
 final class Apart {
   /** Most pairs of an edge and a box that are looked at; the general way, which sorts them, is quicker from there on. */
   private static final long MOST_PAIRS = 100_000;
+
+  /** Most corners of two rings between which a parting line is looked for: hexagons side by side have twelve. */
+  private static final int MOST_CORNERS = 24;
 
   private Apart() {}
 
@@ -44,44 +47,43 @@ final class Apart {
     }
   }
 
-  /** All parts together, if no box of a part's region meets that of another region. */
+  /** All parts together, if their regions keep apart. */
   static Optional<List<Region>> union(List<List<Region>> parts) {
     List<Region> all = new ArrayList<>();
     for (List<Region> part : parts) {
       all.addAll(part);
     }
-    if (!keepApart(boxes(all))) {
+    if (!keepApart(all)) {
       return Optional.empty();
     }
     all.sort(null);
     return Optional.of(List.copyOf(all));
   }
 
-  /** The first regions without the others, if these keep apart and each lies clear of every edge of the first. */
+  /**
+   * The first regions without the others: if these keep apart and each lies clear of every edge of the first, or each of the
+   * first lies clear of every edge of these.
+   */
   static Optional<List<Region>> difference(List<Region> from, List<Region> cutters) {
-    List<Box> boxes = boxes(cutters);
-    if (!isClear(from, boxes) || !keepApart(boxes)) {
-      return Optional.empty();
+    if (isClear(cutters, boxes(from))) {
+      return Optional.of(from.stream().filter(region -> !holdsOne(cutters, region.shell())).toList());
     }
-    List<List<Ring>> holes = new ArrayList<>();
+    boolean plain = isClear(from, boxes(cutters)) && cutters.stream().allMatch(cutter -> cutter.holes().isEmpty());
+    return plain && keepApart(cutters) ? Optional.of(pierced(from, cutters)) : Optional.empty();
+  }
+
+  private static List<Region> pierced(List<Region> from, List<Region> cutters) {
+    List<Region> left = new ArrayList<>();
     for (Region region : from) {
-      holes.add(new ArrayList<>(region.holes()));
-    }
-    for (Region cutter : cutters) {
-      if (!cutter.holes().isEmpty()) {
-        return Optional.empty();
-      }
-      for (int i = 0; i < from.size(); i++) {
-        if (holds(from.get(i), cutter.shell().x(0), cutter.shell().y(0))) {
-          holes.get(i).add(cutter.shell().turned());
+      List<Ring> holes = new ArrayList<>(region.holes());
+      for (Region cutter : cutters) {
+        if (holds(region, cutter.shell().x(0), cutter.shell().y(0))) {
+          holes.add(cutter.shell().turned());
         }
       }
+      left.add(new Region(region.shell(), holes));
     }
-    List<Region> left = new ArrayList<>();
-    for (int i = 0; i < from.size(); i++) {
-      left.add(new Region(from.get(i).shell(), holes.get(i)));
-    }
-    return Optional.of(List.copyOf(left));
+    return List.copyOf(left);
   }
 
   private static List<Box> boxes(List<Region> regions) {
@@ -92,15 +94,44 @@ final class Apart {
     return boxes;
   }
 
-  private static boolean keepApart(List<Box> boxes) {
-    if ((long) boxes.size() * boxes.size() > MOST_PAIRS) {
+  private static boolean keepApart(List<Region> regions) {
+    if ((long) regions.size() * regions.size() > MOST_PAIRS) {
       return false;
     }
+    List<Box> boxes = boxes(regions);
     for (int i = 0; i < boxes.size(); i++) {
       for (int k = 0; k < i; k++) {
-        if (boxes.get(i).meets(boxes.get(k))) {
+        if (boxes.get(i).meets(boxes.get(k)) && !isParted(regions.get(i).shell(), regions.get(k).shell())) {
           return false;
         }
+      }
+    }
+    return true;
+  }
+
+  /** Whether one of the edges lies on a line that has one ring strictly on one side and the other not on it. */
+  private static boolean isParted(Ring a, Ring b) {
+    if (a.size() + b.size() > MOST_CORNERS) {
+      return false;
+    }
+    return hasParting(a, b) || hasParting(b, a);
+  }
+
+  private static boolean hasParting(Ring ring, Ring other) {
+    for (int i = 0, j = ring.size() - 1; i < ring.size(); j = i, i++) {
+      if (isOnSide(ring, j, i, other, -1) && isOnSide(ring, j, i, ring, 1)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether a ring lies wholly on a side of an edge's line, 1 left or -1 right; on the line itself if the edge is its own. */
+  private static boolean isOnSide(Ring edges, int from, int to, Ring ring, int side) {
+    for (int i = 0; i < ring.size(); i++) {
+      int turn = Sign.turn(edges.x(from), edges.y(from), edges.x(to), edges.y(to), ring.x(i), ring.y(i)) * side;
+      if (turn < 0 || turn == 0 && ring != edges) {
+        return false;
       }
     }
     return true;
@@ -132,6 +163,11 @@ final class Apart {
       }
     }
     return true;
+  }
+
+  /** Whether a ring that is clear of every edge lies within one of the regions. */
+  private static boolean holdsOne(List<Region> regions, Ring ring) {
+    return regions.stream().anyMatch(region -> holds(region, ring.x(0), ring.y(0)));
   }
 
   /** Whether a point off every edge lies within. */
