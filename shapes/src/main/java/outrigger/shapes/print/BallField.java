@@ -11,8 +11,8 @@ import java.util.Map;
  * that is narrower than a bound.
  *
  * <p>Samples are taken only where facets stand against each other ({@link Facing}), in runs of neighbours; where
- * {@link OpenSpace} proves for a whole run that nothing narrow is near, its samples need no ball of their own, otherwise the run is halved. Work is cut into pieces by facets and samples
- * alone, so the result does not depend on the number of threads.
+ * {@link OpenSpace} proves for a whole run that nothing narrow is near, its samples need no ball of their own, otherwise the
+ * run is halved. Work is cut into pieces by facets and samples alone, so the result does not depend on the number of threads.
  */
 final class BallField {
   private static final int PIECE = 4096;

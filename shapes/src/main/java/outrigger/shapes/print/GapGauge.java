@@ -52,7 +52,7 @@ final class GapGauge implements Gauge {
   private static Concern hole(Specimen specimen, NarrowPlace place) {
     double bound = specimen.limit(Limit.HOLE);
     return concern("small-hole", place, bound, Limit.HOLE, "the hole is " + Widths.mm(place.narrowest().width())
-        + " mm wide, less than the " + Widths.mm(bound) + " mm that print open and true",
+        + " mm wide, less than the " + Widths.mm(bound) + " mm that print open and true" + Widths.over(place.area(bound)),
         "Drill it to size after printing, or make it wider.");
   }
 
@@ -61,7 +61,7 @@ final class GapGauge implements Gauge {
     String what = place.form() == NarrowPlace.Form.STRIP ? "groove" : "gap";
     return concern("narrow-" + what, place, bound, Limit.GAP, "the " + what + " is "
         + Widths.mm(place.narrowest().width()) + " mm wide, narrower than one printed line of " + Widths.mm(bound)
-        + " mm: it will close up", "Make it " + Widths.mm(bound) + " mm or wider, or join the two sides.");
+        + " mm" + Widths.over(place.area(bound)) + ": it will close up", "Make it " + Widths.mm(bound) + " mm or wider, or join the two sides.");
   }
 
   private static Concern concern(String rule, NarrowPlace place, double bound, Limit limit, String message,

@@ -130,6 +130,14 @@ record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area)
     }
   }
 
+  /** Least x, y, z and greatest of its undersides; of the lowest piece if there is none to speak of. */
+  double[] box() {
+    double[] b = bounds();
+    double low = patches.stream().mapToDouble(Patch::low).min().orElse(hangs.get(0).z());
+    double high = patches.stream().mapToDouble(Patch::z).max().orElse(hangs.get(0).z());
+    return new double[] {b[0], b[1], low, b[2], b[3], high};
+  }
+
   /** Least and greatest x and y over all pieces. */
   double[] bounds() {
     return new double[] {hangs.stream().mapToDouble(h -> h.piece().minX()).min().orElseThrow(),

@@ -32,7 +32,7 @@ final class HangingWords {
     if (hanging.starts()) {
       concerns.add(island(hanging));
     } else if (roof.isPresent()) {
-      if (roof.get().diameter() > specimen.limit(Limit.ROOF_HOLE)) {
+      if (roof.get().diameter() > specimen.limit(Limit.ROOF_HOLE) && isLoose(hanging)) {
         concerns.add(roundRoof(hanging, roof.get()));
       }
     } else if (isLoose(hanging)) {
@@ -57,7 +57,8 @@ final class HangingWords {
     return new Concern("island", Severity.ERROR, at[0], at[1], at[2], size, 0, Limit.LEDGE, hanging.area(),
         "something starts in the air, " + Words.mm(at[2] - specimen.bed()) + " above the bed, with nothing under it: "
             + extent(hanging),
-        "Join it to the part below, turn the part over, or print it with support.");
+        isShutIn(hanging) ? "It lies in a closed hollow, out of which nothing can take support: join it to the hollow's floor, "
+            + "or leave it out." : "Join it to the part below, turn the part over, or print it with support.");
   }
 
   private Concern ledge(Hanging hanging) {
@@ -66,7 +67,7 @@ final class HangingWords {
         hanging.depth(), Limit.LEDGE,
         "a flat underside stands out " + Words.mm(hanging.depth()) + " into the air, held on one side only: "
             + extent(hanging),
-        "Carry it by a slope of " + Words.degrees(specimen.limit(Limit.OVERHANG))
+        isShutIn(hanging) ? shutIn() : "Carry it by a slope of " + Words.degrees(specimen.limit(Limit.OVERHANG))
             + " from the vertical, turn the part over, or print it with support.");
   }
 
@@ -77,7 +78,7 @@ final class HangingWords {
     return at(hanging, "overhang", hopeless ? Severity.ERROR : Severity.CAUTION, lean, Limit.OVERHANG,
         "an underside leans up to " + Words.degrees(lean) + " from the vertical and stands out " + Words.mm(hanging.depth())
             + ": " + extent(hanging),
-        "Lean it no further than " + Words.degrees(specimen.limit(Limit.OVERHANG))
+        isShutIn(hanging) ? shutIn() : "Lean it no further than " + Words.degrees(specimen.limit(Limit.OVERHANG))
             + ", turn the part, or print it with support.");
   }
 
@@ -99,7 +100,18 @@ final class HangingWords {
         widest.span(), specimen.limit(limit), limit, hanging.area(),
         "a bridge of " + Words.mm(widest.span()) + " between what holds both its ends, running at " + Words.number(turned, 0)
             + " degrees from X towards Y: " + extent(hanging),
-        "Put a rib or post under it, arch or slope its underside, or print it with support.");
+        isShutIn(hanging) ? shutIn()
+            : "Put a rib or post under it, arch or slope its underside, or print it with support.");
+  }
+
+  private boolean isShutIn(Hanging hanging) {
+    return specimen.hollows().holds(hanging.box());
+  }
+
+  /** What helps a roof under which no support can be taken out. */
+  private String shutIn() {
+    return "It roofs a closed hollow, out of which nothing can take support: slope the roof to "
+        + Words.degrees(specimen.limit(Limit.OVERHANG)) + " from the vertical, open the hollow from below, or fill it.";
   }
 
   private Concern at(Hanging hanging, String rule, Severity severity, double measured, Limit limit, String message,

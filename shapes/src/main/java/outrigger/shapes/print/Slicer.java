@@ -40,6 +40,11 @@ public final class Slicer {
     return new Slicer(checked.mesh());
   }
 
+  /** Which facet lies across each edge. */
+  Seams seams() {
+    return seams;
+  }
+
   /** The slice at a height, mm; without outlines above and below the solid. */
   public Slice at(double z) {
     return crossings(new double[] {z}).slice(0, new int[mesh.facetCount()]);

@@ -25,6 +25,7 @@ public final class Specimen {
   private FacetTree facetTree;
   private DirectionSums directions;
   private Slicer slicer;
+  private Hollows hollows;
 
   /**
    * A part to be measured for its concerns; its maps tell nothing beyond what these need.
@@ -123,6 +124,14 @@ public final class Specimen {
       slicer = Slicer.of(checked);
     }
     return slicer;
+  }
+
+  /** Its closed hollows; sought once. */
+  synchronized Hollows hollows() {
+    if (hollows == null) {
+      hollows = new Hollows(mesh(), slicer().seams());
+    }
+    return hollows;
   }
 
   /** Facets in mm for asking what lies near a place; made once. */

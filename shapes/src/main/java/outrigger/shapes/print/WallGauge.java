@@ -23,6 +23,8 @@ final class WallGauge implements Gauge {
   private static final double MOST = 2;
   /** Thicker walls than so many times the thinnest are not told apart. */
   private static final double TOLD = 8;
+  /** Lengths that would be told as nothing are put in words, mm. */
+  private static final double TOLD_FROM = 0.005;
   /** Places of less surface than this part of the thinnest wall's square are dropped. */
   private static final double LEAST_AREA = 0.06;
 
@@ -75,16 +77,14 @@ final class WallGauge implements Gauge {
     double width = place.narrowest().width();
     boolean isWall = place.form() == NarrowPlace.Form.SHEET || place.form() == NarrowPlace.Form.LUMP;
     Limit line = isWall ? Limit.LINE : Limit.STROKE;
-    // of a ridge between engraved strokes a speck may be missing
     double least = specimen.limit(line);
-    boolean isSpeck = place.form() == NarrowPlace.Form.STRIP && place.area(least) < wall * wall;
-    if (Widths.isBelow(width, least) && !isSpeck) {
-      return Optional.of(told(specimen, place, Severity.ERROR, line));
+    if (Widths.isBelow(width, least)) {
+      // of a ridge between engraved strokes a speck may be missing
+      boolean isSpeck = place.form() == NarrowPlace.Form.STRIP && place.area(least) < wall * wall;
+      return Optional.of(told(specimen, place, isSpeck ? Severity.CAUTION : Severity.ERROR, line));
     }
-    // raised text, low ribs, and webs between strokes whose two sides are no larger than a wall is thick, carry nothing: one
-    // line will do for them
-    int sides = place.form() == NarrowPlace.Form.SHEET ? 2 : 1;
-    boolean carries = place.form() != NarrowPlace.Form.STRIP && place.area(wall) >= sides * wall * wall;
+    // raised text, low ribs, and webs no larger than a wall is thick carry nothing: one line will do for them
+    boolean carries = place.form() != NarrowPlace.Form.STRIP && place.area(wall) >= wall * wall;
     return !carries || !Widths.isBelow(width, specimen.limit(Limit.WALL)) ? Optional.empty()
         : Optional.of(told(specimen, place, Severity.CAUTION, Limit.WALL));
   }
@@ -95,7 +95,7 @@ final class WallGauge implements Gauge {
     double wall = specimen.limit(Limit.WALL);
     Vec at = place.narrowest().ball().middle();
     NarrowPlace thin = place.below(bound);
-    String over = " mm over its last " + Widths.mm(thin.breadth()) + " mm";
+    String over = thin.breadth() < TOLD_FROM ? " mm at its very end" : " mm over its last " + Widths.mm(thin.breadth()) + " mm";
     return new Concern("thin-edge", severity, at.x(), at.y(), at.z(), place.narrowest().width(), bound, limit,
         thin.area(bound), severity == Severity.ERROR
             ? "the part runs out to a sharp edge, thinner than one printed line of " + Widths.mm(bound) + over
@@ -103,6 +103,14 @@ final class WallGauge implements Gauge {
             : "the part runs out to a sharp edge, thinner than " + Widths.mm(bound) + over
                 + ": it will come out ragged or shorter",
         "Cut the edge off where it is " + Widths.mm(wall) + " mm thick, or make it blunter than 25 degrees.");
+  }
+
+  private static String fate(Severity severity, Limit limit, String bound, String over) {
+    if (limit == Limit.WALL) {
+      return "thinner than the " + bound + " to rely on" + over + ": it may come out weak or with holes";
+    }
+    return "thinner than one printed line of " + bound + over + ": it "
+        + (severity == Severity.ERROR ? "will be missing or come out thicker" : "is small and may be missing");
   }
 
   private static Concern told(Specimen specimen, NarrowPlace place, Severity severity, Limit limit) {
@@ -114,11 +122,10 @@ final class WallGauge implements Gauge {
       case STRIP -> "rib or stroke";
       case SHEET, LUMP -> "wall";
     };
-    String message = "the " + what + " is " + Widths.mm(width) + " mm thick, " + (severity == Severity.ERROR
-        ? "thinner than one printed line of " + Widths.mm(bound) + " mm: it will be missing or come out thicker"
-        : "thinner than the " + Widths.mm(bound) + " mm to rely on: it may come out weak or with holes");
-    String advice = "Make it " + Widths.mm(specimen.limit(severity == Severity.ERROR && limit == Limit.STROKE
-        ? Limit.STROKE : Limit.WALL)) + " mm or thicker, or print with a finer nozzle.";
+    String message = "the " + what + " is " + Widths.mm(width) + " mm thick, "
+        + fate(severity, limit, Widths.mm(bound) + " mm", Widths.over(place.area(bound)));
+    String advice = "Make it " + Widths.mm(specimen.limit(limit == Limit.STROKE ? Limit.STROKE : Limit.WALL))
+        + " mm or thicker, or print with a finer nozzle.";
     return new Concern("thin-" + what.split(" ")[0], severity, at.x(), at.y(), at.z(), width, bound, limit,
         place.area(bound), message, advice);
   }

@@ -17,6 +17,9 @@ final class Widths {
   /** Far below what a printer can hold, mm. */
   private static final double ROUNDING = 2e-3;
 
+  /** Smaller areas would be told as nothing, mm^2. */
+  private static final double TOLD_AREA = 0.05;
+
   private Widths() {}
 
   /**
@@ -52,6 +55,11 @@ final class Widths {
     return spacing <= COARSEST ? Optional.empty()
         : Optional.of("The surface is so large that widths were measured only every " + mm(spacing)
             + " mm: a narrow spot smaller than that may be missed.");
+  }
+
+  /** Over how much surface something is so, mm^2: of a tip there is none to speak of. */
+  static String over(double area) {
+    return area < TOLD_AREA ? " at that spot alone" : " over " + Words.number(area, 1) + " mm2 of surface";
   }
 
   /** A length to the hundredth, mm. */

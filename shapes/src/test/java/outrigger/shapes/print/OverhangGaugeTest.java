@@ -267,6 +267,27 @@ class OverhangGaugeTest {
     }
   }
 
+  /** A ring cut 0.4 mm deep into an upright wall, as of a 0: its curved top stands out no further than a ledge may. */
+  @Test
+  void engravedRing_onAWall_passes() {
+    Solid ring = Prism.of(Profile.post(9).cut(Profile.hole(7)), -0.4, 1).turn(Axis.X, 90);
+    assertNone(Specimens.box(-10, 0, 0, 20, 10, 20).cut(ring.move(0, 0, 10)));
+  }
+
+  /** Nothing takes support out of a closed hollow, so nobody is told to put any there. */
+  @Test
+  void roofOfAClosedHollow_isNotToBeSupported() {
+    Concern roof = only(Specimens.box(0, 0, 0, 40, 40, 20).cut(Specimens.box(5, 5, 5, 30, 30, 10)));
+    assertEquals("bridge", roof.rule());
+    assertTrue(roof.advice().contains("closed hollow") && !roof.advice().contains("print it with support"), roof.advice());
+    Solid open = Specimens.box(0, 0, 0, 40, 40, 20).cut(Specimens.box(5, 5, 5, 30, 30, 10),
+        Specimens.box(0, 15, 5, 10, 10, 4));
+    assertTrue(concerns(open).stream().allMatch(c -> c.advice().contains("print it with support")));
+    Concern loose = only(Specimens.box(0, 0, 0, 20, 20, 20).cut(Specimens.box(5, 5, 5, 9, 9, 10))
+        .join(Specimens.box(7, 7, 9, 3, 3, 3)));
+    assertTrue(loose.rule().equals("island") && !loose.advice().contains("print it with support"), loose.toString());
+  }
+
   @Test
   void teardrop_passes() {
     double r = 5;

@@ -146,6 +146,26 @@ class WallGaugeTest {
     assertEquals(Severity.ERROR, only(text).severity());
   }
 
+  /** Between two short strokes cut beside each other a speck of a ridge is left: told, but no reason not to print. */
+  @Test
+  void read_speckBetweenStrokes_isACaution() {
+    Solid stroke = WallShapes.block(0.7, 0.7, 1);
+    Concern c = only(WallShapes.block(12, 12, 3).cut(stroke.move(-0.5, 0, 2.6), stroke.move(0.5, 0, 2.6)));
+    assertEquals("thin-rib", c.rule());
+    assertEquals(Severity.CAUTION, c.severity());
+    assertEquals(0.3, c.measured(), CLOSE);
+    assertAt(c, 0, 0, 2.8, 0.25);
+    assertTrue(c.message().contains("may be missing"), c.message());
+  }
+
+  /** A place that is thin under one tip alone has no area worth a number. */
+  @Test
+  void read_thinUnderATip_tellsNoAreaOfNothing() {
+    Concern c = only(WallShapes.block(12, 12, 5).cut(Revolution.cone(3, 0, -1, 4.7)));
+    assertTrue(c.message().contains("at that spot alone") || c.area() >= 0.05, c.toString());
+    assertTrue(!c.message().contains(" 0 mm2"), c.message());
+  }
+
   @Test
   void read_pinOfThreeSides_isAsThickAsItsInnerCircle() {
     double side = 0.8;
