@@ -46,6 +46,15 @@ class CheckTest {
   }
 
   @Test
+  void check_json_tellsTheLoadAndWhatEstimatesRestOn() {
+    String told = Run.hook("check", "--json", "--load", "x", sound.toString()).out();
+    assertTrue(told.contains("\"load\" : \"X\""), told);
+    assertTrue(told.contains("The band, 0.6 to 1.6 times, is an own estimate; no printed part was timed."), told);
+    assertTrue(told.contains("\"low\" : ") && told.contains("\"high\" : "), told);
+    assertTrue(Run.hook("check", "--json", sound.toString()).out().contains("\"load\" : \"longest direction, none given\""));
+  }
+
+  @Test
   void check_load_isAnAxis() {
     assertTrue(Run.hook("check", "--load", "z", sound.toString()).out().contains("a load along Z pulls apart"));
     Run run = Run.hook("check", "--load", "up", sound.toString());

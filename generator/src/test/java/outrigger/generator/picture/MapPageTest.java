@@ -8,6 +8,7 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import outrigger.generator.measure.Proven;
@@ -27,7 +28,7 @@ class MapPageTest {
     java.util.Arrays.fill(values, value);
     FacetField field = new FacetField("wall-thickness", "mm", 0.9, true, values);
     return Pictures.map(new Shown("block", BLOCK),
-        new PrintReport(PrintLimits.standard(), List.of(), List.of(), List.of(field), List.of()));
+        new PrintReport(PrintLimits.standard(), List.of(), List.of(), List.of(field), List.of(), Optional.empty()));
   }
 
   private static int redder(byte[] png) throws IOException {

@@ -32,7 +32,7 @@ final class HangingWords {
     if (hanging.starts()) {
       concerns.add(island(hanging));
     } else if (roof.isPresent()) {
-      if (roof.get().diameter() > specimen.limit(Limit.ROOF_HOLE) && isLoose(hanging)) {
+      if (roof.get().diameter() > specimen.limit(Limit.ROOF_HOLE)) {
         concerns.add(roundRoof(hanging, roof.get()));
       }
     } else if (isLoose(hanging)) {

@@ -61,10 +61,12 @@ final class MaterialGauge implements Gauge {
 
   private static Fact mass(Specimen s, double plastic, double low, double high) {
     double grams = s.limit(Limit.DENSITY) / MM3_PER_CM3;
-    return new Fact("mass", plastic * grams, "g", "weighs about " + tenths(plastic * grams) + " g (" + tenths(low * grams) + " to "
-        + tenths(high * grams) + ") at " + hundredths(s.limit(Limit.DENSITY)) + " g/cm3 with " + whole(s.limit(Limit.OUTLINES))
-        + " outlines, " + whole(s.limit(Limit.SOLID_LAYERS)) + " solid layers and " + whole(s.limit(Limit.INFILL))
-        + " % infill");
+    String with = hundredths(s.limit(Limit.DENSITY)) + " g/cm3 with " + whole(s.limit(Limit.OUTLINES)) + " outlines, "
+        + whole(s.limit(Limit.SOLID_LAYERS)) + " solid layers and " + whole(s.limit(Limit.INFILL)) + " % infill";
+    return new Fact("mass", plastic * grams, low * grams, high * grams, "g", "weighs about " + tenths(plastic * grams) + " g ("
+        + tenths(low * grams) + " to " + tenths(high * grams) + ") at " + with, List.of("It is printed at " + with + ".",
+        "The band runs from a cube's share of outlines and solid layers to a plate's, and 6 % further for flow and density.",
+        "Supports, brim and purging are left out."));
   }
 
   private static Fact filament(Specimen s, double plastic) {
@@ -79,9 +81,12 @@ final class MaterialGauge implements Gauge {
     // A height may stand over its layers by the rounding to the grid.
     double layers = 1 + Math.max(0, Math.ceil((height - s.limit(Limit.FIRST_LAYER)) / s.limit(Limit.LAYER) - SLIVER));
     double minutes = (path / s.limit(Limit.SPEED) + layers * s.limit(Limit.LAYER_PAUSE)) / SECONDS_PER_MINUTE;
-    return new Fact("time", minutes, "min", "prints in about " + whole(minutes) + " min (" + whole(SHORT * minutes) + " to "
-        + whole(LONG * minutes) + "; an estimate from " + whole(s.limit(Limit.SPEED)) + " mm/s on the mean and "
-        + whole(s.limit(Limit.LAYER_PAUSE)) + " s a layer, not checked against a printed part)");
+    String from = whole(s.limit(Limit.SPEED)) + " mm/s on the mean and " + whole(s.limit(Limit.LAYER_PAUSE)) + " s a layer";
+    return new Fact("time", minutes, SHORT * minutes, LONG * minutes, "min", "prints in about " + whole(minutes) + " min ("
+        + whole(SHORT * minutes) + " to " + whole(LONG * minutes) + "; an estimate from " + from
+        + ", not checked against a printed part)", List.of("It is printed at " + from + ", travel included.",
+        "The band, 0.6 to 1.6 times, is an own estimate; no printed part was timed.",
+        "Heating, supports, brim and purging are left out."));
   }
 
   private static String whole(double value) {

@@ -3,6 +3,7 @@ package outrigger.shapes.print;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -28,22 +29,25 @@ final class OverhangGauge implements Gauge {
     List<Double> sagging = new ArrayList<>();
     double[] leans = undersides.leans();
     HangingWords words = new HangingWords(specimen, undersides);
+    Optional<HangingMap> map = specimen.isMapped() ? Optional.of(new HangingMap(specimen, undersides, layering))
+        : Optional.empty();
     for (Hanging hanging : Hangings.of(hangs, specimen)) {
-      Optional<RoundRoof> roof = hanging.starts() || hanging.depth() == 0 ? Optional.empty()
+      Optional<RoundRoof> roof = hanging.starts() || hanging.depth() <= specimen.limit(Limit.LEDGE) ? Optional.empty()
           : RoundRoof.of(hanging, undersides, specimen.mesh());
       List<Concern> found = words.concerns(hanging, roof);
       roof.ifPresent(round -> {
         roofs.add(round);
         sagging.add(hanging.area());
       });
+      map.ifPresent(all -> all.add(hanging, !found.isEmpty()));
       if (found.isEmpty()) {
         hanging.patches().forEach(patch -> leans[patch.facet()] = Double.NaN);
       }
       concerns.addAll(found);
     }
     concerns.sort(Comparator.comparing(Concern::severity).thenComparing(concern -> -concern.area()));
-    return new Reading(concerns, words.facts(roofs, sagging), List.of(field(leans, undersides, layering, specimen)),
-        List.of());
+    return new Reading(concerns, words.facts(roofs, sagging), List.of(field(leans, undersides, layering, specimen)
+        .withPlaces(map.map(HangingMap::places).orElse(Map.of()), Double.NaN)), List.of());
   }
 
   /** Leans of what hangs; what lies in the first layer rests on the bed. */

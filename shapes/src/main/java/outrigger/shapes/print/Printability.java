@@ -39,16 +39,17 @@ public final class Printability {
     return examine(specimen, GAUGES, finished);
   }
 
-  /** A report with maps that tell widths up to twice the limit, place by place on large facets. */
+  /** A report with maps that tell widths up to twice the limit, and all of them place by place on large facets. */
   public static PrintReport mapped(CheckedMesh mesh, PrintReport report, Workers workers) {
     Specimen specimen = new Specimen(mesh, report.limits(), Map.of(), workers).mapped();
     List<FacetField> fields = new ArrayList<>();
-    for (Gauge gauge : List.of(new WallGauge(), new GapGauge())) {
+    for (Gauge gauge : List.of(new WallGauge(), new GapGauge(), new OverhangGauge())) {
       fields.addAll(gauge.read(specimen).fields());
     }
     List<String> known = fields.stream().map(FacetField::name).toList();
     report.fields().stream().filter(field -> !known.contains(field.name())).forEach(fields::add);
-    return new PrintReport(report.limits(), report.concerns(), report.facts(), fields, report.notExamined());
+    return new PrintReport(report.limits(), report.concerns(), report.facts(), fields, report.notExamined(),
+        report.load());
   }
 
   static PrintReport examine(Specimen specimen, List<Gauge> gauges, Consumer<String> finished) {
@@ -65,6 +66,6 @@ public final class Printability {
       finished.accept(gauge.name());
     }
     concerns.sort(Comparator.comparing(Concern::severity));
-    return new PrintReport(specimen.limits(), concerns, facts, fields, notExamined);
+    return new PrintReport(specimen.limits(), concerns, facts, fields, notExamined, specimen.load());
   }
 }

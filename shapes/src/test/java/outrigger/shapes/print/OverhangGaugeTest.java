@@ -288,6 +288,23 @@ class OverhangGaugeTest {
     assertTrue(loose.rule().equals("island") && !loose.advice().contains("print it with support"), loose.toString());
   }
 
+  /** A roof that stands on a post with one end is painted all over its free underside, and nowhere else. */
+  @Test
+  void mappedRoof_isPaintedWhereItHangsAlone() {
+    Solid part = Solid.union(Specimens.box(0, 0, 0, 10, 10, 10), Specimens.box(0, 0, 10, 40, 10, 3));
+    FacetField field = new OverhangGauge().read(Specimens.of(part).mapped()).fields().get(0);
+    int painted = 0;
+    for (int f = 0; f < field.size(); f++) {
+      for (FacetField.Place place : field.places(f)) {
+        assertEquals(10, place.z(), 1e-9);
+        assertTrue(place.x() > 9.9, place.toString());
+        assertEquals(90, place.value(), 1e-9);
+        painted++;
+      }
+    }
+    assertTrue(painted > 300, painted + " places");
+  }
+
   @Test
   void teardrop_passes() {
     double r = 5;
