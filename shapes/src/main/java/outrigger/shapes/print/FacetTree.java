@@ -100,26 +100,13 @@ final class FacetTree {
 
   /** Where each group stands in the order: the side its first normal points to, then the place of its first box. */
   private long[] places(Facets facets, int... groups) {
-    double[] least = new double[3];
-    double span = 0;
-    for (int k = 0; k < 3; k++) {
-      double low = Double.POSITIVE_INFINITY;
-      double high = Double.NEGATIVE_INFINITY;
-      for (int i = 0; i < corners.length; i += 9) {
-        double middle = (double) corners[i + k] + corners[i + 3 + k] + corners[i + 6 + k];
-        low = Math.min(low, middle);
-        high = Math.max(high, middle);
-      }
-      least[k] = low;
-      span = Math.max(span, high - low);
-    }
-    double scale = span > 0 ? ((1 << Morton.BITS) - 1) / span : 0;
+    double scale = ((1 << Morton.BITS) - 1) / (6 * Grid.LIMIT_MM);
     long[] places = new long[groups.length - 1];
     for (int g = 0; g < places.length; g++) {
       int o = 9 * groups[g];
       long[] at = new long[3];
       for (int k = 0; k < 3; k++) {
-        at[k] = (long) (((double) corners[o + k] + corners[o + 3 + k] + corners[o + 6 + k] - least[k]) * scale);
+        at[k] = (long) (((double) corners[o + k] + corners[o + 3 + k] + corners[o + 6 + k] + 3 * Grid.LIMIT_MM) * scale);
       }
       places[g] = (long) side(facets, order[groups[g]]) << 3 * Morton.BITS | Morton.place(at[0], at[1], at[2]);
     }

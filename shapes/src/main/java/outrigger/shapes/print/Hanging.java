@@ -30,7 +30,10 @@ record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area)
   static Hanging of(List<Hang> hangs, double depth) {
     List<Patch> patches = new ArrayList<>();
     hangs.forEach(hang -> patches.addAll(hang.patches()));
-    return new Hanging(hangs, depth, patches, patches.stream().mapToDouble(Patch::area).sum());
+    double area = patches.stream().mapToDouble(Patch::area).sum();
+    double[] b = new Hanging(hangs, depth, patches, area).bounds();
+    // along a coil it adds up to more than it is wide
+    return new Hanging(hangs, Math.min(depth, Math.hypot(b[2] - b[0], b[3] - b[1])), patches, area);
   }
 
   /** Whether any of it starts in the air. */

@@ -105,7 +105,7 @@ final class HangingWords {
   }
 
   private boolean isShutIn(Hanging hanging) {
-    return specimen.hollows().holds(hanging.box());
+    return specimen.hollows().any() && specimen.hollows().holds(hanging.box());
   }
 
   /** What helps a roof under which no support can be taken out. */

@@ -12,8 +12,18 @@ final class Hollows {
 
   private final List<double[]> boxes = new ArrayList<>();
 
-  /** Found shell by shell, in linear time. */
-  Hollows(Mesh mesh, Seams seams) {
+  /** Those of a part, found shell by shell in linear time, if it has any. */
+  static Hollows of(Specimen specimen) {
+    Hollows hollows = new Hollows();
+    if (specimen.measures().shells() > specimen.measures().pieces()) {
+      hollows.seek(specimen.mesh(), specimen.slicer().seams());
+    }
+    return hollows;
+  }
+
+  private Hollows() {}
+
+  private void seek(Mesh mesh, Seams seams) {
     boolean[] seen = new boolean[mesh.facetCount()];
     int[] stack = new int[mesh.facetCount()];
     for (int f = 0; f < seen.length; f++) {
@@ -62,6 +72,11 @@ final class Hollows {
       box[k] = Math.min(box[k], p[k]);
       box[AXES + k] = Math.max(box[AXES + k], p[k]);
     }
+  }
+
+  /** Whether there is any. */
+  boolean any() {
+    return !boxes.isEmpty();
   }
 
   /** Whether an underside lies in a hollow: in the box round one, whatever lies there being in it or a part of its wall. */

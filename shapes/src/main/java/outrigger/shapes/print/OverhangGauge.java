@@ -27,7 +27,7 @@ final class OverhangGauge implements Gauge {
     List<Concern> concerns = new ArrayList<>();
     List<RoundRoof> roofs = new ArrayList<>();
     List<Double> sagging = new ArrayList<>();
-    double[] leans = undersides.leans();
+    double[] leans = undersides.leans(specimen.isMapped());
     HangingWords words = new HangingWords(specimen, undersides);
     Optional<HangingMap> map = specimen.isMapped() ? Optional.of(new HangingMap(specimen, undersides, layering))
         : Optional.empty();

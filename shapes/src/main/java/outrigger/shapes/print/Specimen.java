@@ -129,7 +129,7 @@ public final class Specimen {
   /** Its closed hollows; sought once. */
   synchronized Hollows hollows() {
     if (hollows == null) {
-      hollows = new Hollows(mesh(), slicer().seams());
+      hollows = Hollows.of(this);
     }
     return hollows;
   }

@@ -187,11 +187,15 @@ final class Undersides {
         (long) Math.ceil(maxY * Grid.PER_MM), (long) Math.ceil(maxZ * Grid.PER_MM), i -> consumer.accept(pits[i]));
   }
 
-  /** Lean of every facet that faces downward, degrees; not a number for the others. */
-  double[] leans() {
+  /**
+   * Lean of every facet that faces downward, degrees; not a number for the others.
+   *
+   * @param all whether of those within the limit too
+   */
+  double[] leans(boolean all) {
     double[] leans = new double[mesh.facetCount()];
     for (int f = 0; f < leans.length; f++) {
-      leans[f] = normal(f, 2) < 0 ? lean(f) : Double.NaN;
+      leans[f] = steep.get(f) || all && normal(f, 2) < 0 ? lean(f) : Double.NaN;
     }
     return leans;
   }

@@ -2,6 +2,7 @@ package outrigger.shapes.print;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -25,6 +26,8 @@ final class WallGauge implements Gauge {
   private static final double TOLD = 8;
   /** Lengths that would be told as nothing are put in words, mm. */
   private static final double TOLD_FROM = 0.005;
+  /** A ridge of less surface than this part of the thinnest wall's square is a speck. */
+  private static final double SPECK = 0.5;
   /** Places of less surface than this part of the thinnest wall's square are dropped. */
   private static final double LEAST_AREA = 0.06;
 
@@ -52,8 +55,10 @@ final class WallGauge implements Gauge {
     Optional<Spot> thinnest = places.isEmpty()
         ? Thinnest.of(specimen.facetTree(), far, specimen.measures().area())
         : Optional.of(places.get(0).narrowest());
-    List<Fact> facts = List.of(thinnest.map(WallGauge::fact).orElseGet(() -> new Fact("walls-above", wall, "mm",
+    List<Fact> facts = new ArrayList<>();
+    facts.add(thinnest.map(WallGauge::fact).orElseGet(() -> new Fact("walls-above", wall, "mm",
         "no wall is thinner than " + Widths.mm(wall) + " mm")));
+    specks(specimen, places).ifPresent(facts::add);
     double[] shown = Arrays.stream(field.least()).map(w -> Math.min(w, SHOWN * bound)).toArray();
     return new Reading(Widths.listed(concerns, left), facts,
         List.of(new FacetField("wall-thickness", "mm", wall, true, shown).withPlaces(field.places(), SHOWN * bound)),
@@ -79,14 +84,34 @@ final class WallGauge implements Gauge {
     Limit line = isWall ? Limit.LINE : Limit.STROKE;
     double least = specimen.limit(line);
     if (Widths.isBelow(width, least)) {
-      // of a ridge between engraved strokes a speck may be missing
-      boolean isSpeck = place.form() == NarrowPlace.Form.STRIP && place.area(least) < wall * wall;
-      return Optional.of(told(specimen, place, isSpeck ? Severity.CAUTION : Severity.ERROR, line));
+      boolean isSmall = place.form() == NarrowPlace.Form.STRIP && place.area(least) < wall * wall;
+      return isSpeck(specimen, place) ? Optional.empty()
+          : Optional.of(told(specimen, place, isSmall ? Severity.CAUTION : Severity.ERROR, line));
     }
     // raised text, low ribs, and webs no larger than a wall is thick carry nothing: one line will do for them
     boolean carries = place.form() != NarrowPlace.Form.STRIP && place.area(wall) >= wall * wall;
     return !carries || !Widths.isBelow(width, specimen.limit(Limit.WALL)) ? Optional.empty()
         : Optional.of(told(specimen, place, Severity.CAUTION, Limit.WALL));
+  }
+
+  /** Whether it is a ridge between engraved strokes so small that nobody misses it: told, but no concern. */
+  private static boolean isSpeck(Specimen specimen, NarrowPlace place) {
+    double wall = specimen.limit(Limit.WALL);
+    double least = specimen.limit(Limit.STROKE);
+    return !place.isSharp(wall) && !place.runsOut(wall) && place.form() == NarrowPlace.Form.STRIP
+        && Widths.isBelow(place.narrowest().width(), least) && place.area(least) < SPECK * wall * wall;
+  }
+
+  private static Optional<Fact> specks(Specimen specimen, List<NarrowPlace> places) {
+    double least = specimen.limit(Limit.STROKE);
+    List<NarrowPlace> specks = places.stream().filter(place -> isSpeck(specimen, place)).toList();
+    return specks.stream().max(Comparator.comparingDouble(place -> place.area(least))).map(largest -> {
+      Vec at = largest.narrowest().ball().middle();
+      return new Fact("specks", specks.size(), "places", (specks.size() == 1 ? "1 speck" : specks.size() + " specks")
+          + " between strokes cut close together, thinner than one printed line of " + Widths.mm(least)
+          + " mm, may be missing; the largest, at (" + Widths.mm(at.x()) + ", " + Widths.mm(at.y()) + ", " + Widths.mm(at.z())
+          + ") mm, has " + Widths.mm(largest.area(least)) + " mm2 of surface");
+    });
   }
 
   /** A sharp edge: a caution where little is lost, an error where a long way of it is thinner than a line. */

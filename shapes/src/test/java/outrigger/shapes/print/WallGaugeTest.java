@@ -158,6 +158,16 @@ class WallGaugeTest {
     assertTrue(c.message().contains("may be missing"), c.message());
   }
 
+  /** A smaller one is no concern, but it is told. */
+  @Test
+  void read_smallSpeckBetweenStrokes_isAFact() {
+    Solid stroke = WallShapes.block(0.4, 0.3, 1);
+    Reading reading = read(WallShapes.block(12, 12, 3).cut(stroke.move(-0.35, 0, 2.6), stroke.move(0.35, 0, 2.6)));
+    assertEquals(List.of(), reading.concerns());
+    assertEquals("specks", reading.facts().get(1).name());
+    assertTrue(reading.facts().get(1).words().startsWith("1 speck between strokes"), reading.facts().toString());
+  }
+
   /** A place that is thin under one tip alone has no area worth a number. */
   @Test
   void read_thinUnderATip_tellsNoAreaOfNothing() {
