@@ -13,6 +13,9 @@ public final class Printability {
   private static final List<Gauge> GAUGES = List.of(new WallGauge(), new GapGauge(), new OverhangGauge(),
       new StandingGauge(), new HeightGauge(), new PoseGauge(), new MaterialGauge());
 
+  /** Most facets of a part whose gauges run side by side: setting threads up for each of them takes longer, measured. */
+  private static final int SMALL = 2000;
+
   private Printability() {}
 
   /** Every gauge, in the order of the report. */
@@ -57,15 +60,25 @@ public final class Printability {
     List<Fact> facts = new ArrayList<>();
     List<FacetField> fields = new ArrayList<>();
     List<String> notExamined = new ArrayList<>();
-    for (Gauge gauge : gauges) {
-      Reading reading = gauge.read(specimen);
+    for (Reading reading : readings(specimen, gauges, finished)) {
       concerns.addAll(reading.concerns());
       facts.addAll(reading.facts());
       fields.addAll(reading.fields());
       notExamined.addAll(reading.notExamined());
-      finished.accept(gauge.name());
     }
     concerns.sort(Comparator.comparing(Concern::severity));
     return new PrintReport(specimen.limits(), concerns, facts, fields, notExamined, specimen.load());
+  }
+
+  /** What the gauges read: of a small part side by side, of others in turn, each spreading its own work over the threads. */
+  private static List<Reading> readings(Specimen specimen, List<Gauge> gauges, Consumer<String> finished) {
+    boolean small = specimen.mesh().facetCount() <= SMALL;
+    Specimen measured = small ? specimen.alone() : specimen;
+    Workers workers = small ? specimen.workers() : Workers.of(1);
+    return workers.each(gauges.size(), i -> {
+      Reading reading = gauges.get(i).read(measured);
+      finished.accept(gauges.get(i).name());
+      return reading;
+    });
   }
 }

@@ -82,6 +82,11 @@ public final class Specimen {
     return new Specimen(checked, limits, heights, workers, true, load);
   }
 
+  /** The same, each gauge to do all its work on the thread that asks it. */
+  Specimen alone() {
+    return new Specimen(checked, limits, heights, Workers.of(1), mapped, load);
+  }
+
   /** The same, pulled or bent along an axis, which its layers had better not lie across. */
   public Specimen loaded(Axis along) {
     return new Specimen(checked, limits, heights, workers, mapped, Optional.of(along));
