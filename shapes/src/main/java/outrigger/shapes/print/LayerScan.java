@@ -24,7 +24,7 @@ final class LayerScan {
   /** Beads are laid across an edge with corners left out that lie nearer to its line, mm. */
   private static final double STRAIGHT = 0.004;
   /** Facets are fetched for so many points ahead. */
-  private static final double AHEAD = 4;
+  private static final double AHEAD = 2;
   /** Distance between the points asked on a free edge, mm. */
   private static final double APART = 0.5;
   /** Of so much of an area as this held at both ends, the rest is corners. */

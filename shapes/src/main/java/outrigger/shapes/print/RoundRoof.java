@@ -27,11 +27,11 @@ record RoundRoof(double diameter, double x, double y, double z) {
    */
   static Optional<RoundRoof> of(Hanging hanging, Undersides undersides, Mesh mesh) {
     List<Patch> patches = hanging.patches();
-    int[] facets = patches.stream().mapToInt(Patch::facet).distinct().sorted().toArray();
     double[] across = across(hanging, undersides);
     if (across.length == 0) {
       return Optional.empty();
     }
+    int[] facets = patches.stream().mapToInt(Patch::facet).distinct().sorted().toArray();
     double[] corners = IntStream.of(facets).flatMap(f -> IntStream.range(0, 3).map(k -> mesh.corner(f, k))).distinct()
         .mapToObj(v -> new double[] {Grid.toMm(mesh.x(v)) * across[0] + Grid.toMm(mesh.y(v)) * across[1],
             Grid.toMm(mesh.z(v))}).flatMapToDouble(Arrays::stream).toArray();
