@@ -99,8 +99,12 @@ public final class Workshop {
     List<Draft> drafts = drawn.drafts();
     List<Job> jobs = new ArrayList<>();
     // Parts are made side by side; a part alone is measured on all threads instead.
-    Workers workers = Workers.of(drafts.stream().mapToInt(draft -> draft.parts().size()).sum() == 1 ? threads : 1);
-    drafts.forEach(draft -> draft.parts().forEach(part -> jobs.add(new Job(drawn, draft, part, workers))));
+    Workers workers = Workers.of(drafts.size() == 1 && drafts.get(0).parts().size() == 1 ? threads : 1);
+    for (Draft draft : drafts) {
+      for (Part part : draft.parts()) {
+        jobs.add(new Job(drawn, draft, part, workers));
+      }
+    }
     progress.begin(jobs.size());
     return batch(plan, crew.each(jobs, this::finish));
   }
@@ -152,7 +156,9 @@ public final class Workshop {
   private List<Draft> drafts(Plan plan) {
     List<Draft> drafts = crew.each(plan.requests(), request -> draft(request, plan));
     List<Fault> faults = new ArrayList<>(plan.faults());
-    drafts.forEach(draft -> faults.addAll(draft.faults()));
+    for (Draft draft : drafts) {
+      faults.addAll(draft.faults());
+    }
     faults.addAll(FileNames.faults(plan.requests(), drafts));
     FaultList.throwIfAny(faults);
     return drafts;
@@ -165,13 +171,25 @@ public final class Workshop {
   }
 
   private static Batch batch(Plan plan, List<Job.Outcome> outcomes) {
-    FaultList.throwIfAny(outcomes.stream().flatMap(outcome -> outcome.fault().stream()).toList());
-    List<UnsoundException.Unsound> unsound = outcomes.stream().flatMap(o -> o.unsound().stream()).toList();
+    List<Fault> faults = new ArrayList<>();
+    List<UnsoundException.Unsound> unsound = new ArrayList<>();
+    List<Made> made = new ArrayList<>();
+    for (Job.Outcome outcome : outcomes) {
+      addIfAny(outcome.fault(), faults);
+      addIfAny(outcome.unsound(), unsound);
+      addIfAny(outcome.made(), made);
+    }
+    FaultList.throwIfAny(faults);
     if (!unsound.isEmpty()) {
       throw new UnsoundException(unsound);
     }
-    return new Batch(plan.file(), plan.title(), plan.material(),
-        outcomes.stream().flatMap(outcome -> outcome.made().stream()).toList());
+    return new Batch(plan.file(), plan.title(), plan.material(), made);
+  }
+
+  private static <T> void addIfAny(Optional<T> one, List<T> all) {
+    if (one.isPresent()) {
+      all.add(one.get());
+    }
   }
 
   /**
@@ -192,8 +210,10 @@ public final class Workshop {
    * @throws UnprintableException if a part has a concern that is an error
    */
   public List<Path> write(Batch batch, Path folder, Extra... extras) {
-    if (batch.parts().stream().anyMatch(made -> made.report().hasErrors())) {
-      throw new UnprintableException(batch);
+    for (Made made : batch.parts()) {
+      if (made.report().hasErrors()) {
+        throw new UnprintableException(batch);
+      }
     }
     return writeAnyway(batch, folder, extras);
   }
@@ -205,7 +225,10 @@ public final class Workshop {
    * @throws InputException if the folder or a file in it cannot be written
    */
   public List<Path> writeAnyway(Batch batch, Path folder, Extra... extras) {
-    List<OutputFile> files = new ArrayList<>(batch.parts().stream().map(Made::output).toList());
+    List<OutputFile> files = new ArrayList<>();
+    for (Made made : batch.parts()) {
+      files.add(made.output());
+    }
     for (Extra extra : extras) {
       files.addAll(extra.files(batch, crew));
     }

@@ -2,8 +2,7 @@ package outrigger.shapes.profile;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.IntBinaryOperator;
-import java.util.function.ToIntBiFunction;
+import java.util.Optional;
 import outrigger.shapes.num.Axis;
 import outrigger.shapes.num.Grid;
 import outrigger.shapes.num.Placement;
@@ -158,7 +157,8 @@ public final class Profile {
     for (Profile profile : profiles) {
       parts.add(profile.regions);
     }
-    return new Profile(Apart.union(parts).orElseGet(() -> Overlays.union(parts)));
+    Optional<List<Region>> apart = Apart.union(parts);
+    return new Profile(apart.isPresent() ? apart.get() : Overlays.union(parts));
   }
 
   /** Moved by millimetres, rounded to the grid, so that the outline itself stays as it is. */
@@ -225,8 +225,11 @@ public final class Profile {
       return this;
     }
     Profile all = others.length == 1 ? others[0] : union(List.of(others));
-    return all.isEmpty() ? this
-        : new Profile(Apart.difference(regions, all.regions).orElseGet(() -> Overlays.difference(regions, all.regions)));
+    if (all.isEmpty()) {
+      return this;
+    }
+    Optional<List<Region>> apart = Apart.difference(regions, all.regions);
+    return new Profile(apart.isPresent() ? apart.get() : Overlays.difference(regions, all.regions));
   }
 
   /** What this profile and the other share. */
@@ -250,22 +253,22 @@ public final class Profile {
 
   /** Smallest x, mm. */
   public double minX() {
-    return Grid.toMm(bound(Ring::x, Math::min));
+    return Grid.toMm(box().minX());
   }
 
   /** Largest x, mm. */
   public double maxX() {
-    return Grid.toMm(bound(Ring::x, Math::max));
+    return Grid.toMm(box().maxX());
   }
 
   /** Smallest y, mm. */
   public double minY() {
-    return Grid.toMm(bound(Ring::y, Math::min));
+    return Grid.toMm(box().minY());
   }
 
   /** Largest y, mm. */
   public double maxY() {
-    return Grid.toMm(bound(Ring::y, Math::max));
+    return Grid.toMm(box().maxY());
   }
 
   /** The regions, in a fixed order: shell counter-clockwise, holes clockwise. */
@@ -315,25 +318,24 @@ public final class Profile {
 
   private Profile checked() {
     if (!isEmpty()) {
-      inRange(bound(Ring::x, Math::max));
-      inRange(bound(Ring::x, Math::min));
-      inRange(bound(Ring::y, Math::max));
-      inRange(bound(Ring::y, Math::min));
+      Box box = box();
+      inRange(box.maxX());
+      inRange(box.minX());
+      inRange(box.maxY());
+      inRange(box.minY());
     }
     return this;
   }
 
-  private int bound(ToIntBiFunction<Ring, Integer> coordinate, IntBinaryOperator pick) {
-    return regions.stream().map(Region::shell)
-        .mapToInt(ring -> {
-          int best = coordinate.applyAsInt(ring, 0);
-          for (int i = 1; i < ring.size(); i++) {
-            best = pick.applyAsInt(best, coordinate.applyAsInt(ring, i));
-          }
-          return best;
-        })
-        .reduce(pick)
-        .orElseThrow(() -> new ShapeException("an empty profile has no bounds", "Check that something was left of it."));
+  private Box box() {
+    if (isEmpty()) {
+      throw new ShapeException("an empty profile has no bounds", "Check that something was left of it.");
+    }
+    Box box = Box.of(regions.get(0).shell());
+    for (Region region : regions) {
+      box = box.with(Box.of(region.shell()));
+    }
+    return box;
   }
 
   /** A whole-number map of the plane: gives one coordinate of a point's image. */
