@@ -12,6 +12,8 @@ import java.util.List;
 final class StandingGauge implements Gauge {
   /** Flat parts are not torn off: the moment of a nozzle that catches grows with height. From this height on, mm. */
   private static final double TALL = 2;
+  /** Smaller areas would be told as nothing, mm^2. */
+  private static final double POINT = 0.05;
 
   @Override
   public String name() {
@@ -26,7 +28,7 @@ final class StandingGauge implements Gauge {
     List<Concern> concerns = new ArrayList<>();
     List<Fact> facts = new ArrayList<>();
     double area = foot.area();
-    facts.add(new Fact("contact-area", area, "mm2", Words.number(area, 1) + " mm2 of the first layer lie on the bed"));
+    facts.add(new Fact("contact-area", area, "mm2", onBed(area, "first layer")));
     FlatHull hull = FlatHull.around(foot.outer());
     double tall = specimen.measures().maxZ() - specimen.bed();
     if (tall > TALL && area < specimen.limit(Limit.CONTACT)) {
@@ -42,11 +44,17 @@ final class StandingGauge implements Gauge {
     return Reading.of(concerns, facts);
   }
 
+  /** How much lies on the bed: less than can be told in a number is a point or an edge. */
+  private static String onBed(double area, String what) {
+    return (area < POINT ? "a point or an edge of the " + what + " lies"
+        : Words.number(area, 1) + " mm2 of the " + what + " lie") + " on the bed";
+  }
+
   private static Concern small(Specimen specimen, FlatHull hull, double area) {
     double[] at = hull.middle();
     return new Concern("small-contact", Severity.CAUTION, at[0], at[1], specimen.bed(), area,
         specimen.limit(Limit.CONTACT), Limit.CONTACT, area,
-        "only " + Words.number(area, 1) + " mm2 of the part lie on the bed, so it may come loose while it is printed",
+        "only " + onBed(area, "part") + ", so it may come loose while it is printed",
         "Print it with a brim, on another face, or several of them at once joined by a thin sheet.");
   }
 

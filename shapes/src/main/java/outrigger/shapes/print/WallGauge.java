@@ -54,10 +54,10 @@ final class WallGauge implements Gauge {
     BallField.Reach far = new BallField.Reach(true, bound, TOLD * bound, TOLD * bound, TOLD * bound, spacing);
     Optional<Spot> thinnest = places.isEmpty()
         ? Thinnest.of(specimen.facetTree(), far, specimen.measures().area())
-        : Optional.of(places.get(0).narrowest());
+        : places.stream().filter(place -> !place.isSharp(wall)).findFirst().map(NarrowPlace::narrowest);
     List<Fact> facts = new ArrayList<>();
     facts.add(thinnest.map(WallGauge::fact).orElseGet(() -> new Fact("walls-above", wall, "mm",
-        "no wall is thinner than " + Widths.mm(wall) + " mm")));
+        "no wall is thinner than " + Widths.mm(wall) + " mm" + (places.isEmpty() ? "" : ", but for tips and sharp edges"))));
     specks(specimen, places).ifPresent(facts::add);
     double[] shown = Arrays.stream(field.least()).map(w -> Math.min(w, SHOWN * bound)).toArray();
     return new Reading(Widths.listed(concerns, left), facts,

@@ -25,6 +25,14 @@ class StandingGaugeTest {
   }
 
   @Test
+  void partOnAnEdge_isNotSaidToStandOnNoArea() {
+    Specimen onEdge = Specimens.of(Specimens.box(0, 0, 0, 20, 20, 20).turn(Axis.X, 45)
+        .turn(Axis.Y, 35));
+    Reading reading = new StandingGauge().read(onEdge);
+    assertEquals("a point or an edge of the first layer lies on the bed", reading.facts().get(0).words());
+  }
+
+  @Test
   void goodParts_passWithoutConcern() {
     assertEquals(List.of(), rules(Specimens.box(0, 0, 0, 20, 20, 20)));
     assertEquals(List.of(), rules(Prism.of(Profile.post(10), 0, 30)));

@@ -158,6 +158,14 @@ class WallGaugeTest {
     assertTrue(c.message().contains("may be missing"), c.message());
   }
 
+  /** Whoever reads of the thinnest wall does not mean a tip, which is nothing thick. */
+  @Test
+  void read_needle_hasNoWallOfNothing() {
+    Reading reading = read(Revolution.cone(10, 0, 0, 30));
+    assertEquals(List.of(), reading.concerns());
+    assertEquals("no wall is thinner than 0.90 mm, but for tips and sharp edges", reading.facts().get(0).words());
+  }
+
   /** A smaller one is no concern, but it is told. */
   @Test
   void read_smallSpeckBetweenStrokes_isAFact() {
