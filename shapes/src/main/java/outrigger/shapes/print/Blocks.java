@@ -6,6 +6,8 @@ import java.util.List;
 final class Blocks {
   /** Blocks a row is cut into: enough to keep cores busy, few enough to keep what each of them needs small. */
   private static final int BLOCKS = 16;
+  /** Fewer numbers are not worth a block, which looks at all facets once. */
+  private static final int LEAST = 12;
 
   private Blocks() {}
 
@@ -17,7 +19,7 @@ final class Blocks {
 
   /** All results in order, the same whatever the number of threads. */
   static <T> List<T> each(Workers workers, int count, Work<T> work) {
-    int size = Math.max(1, (count + BLOCKS - 1) / BLOCKS);
+    int size = Math.max(LEAST, (count + BLOCKS - 1) / BLOCKS);
     return workers.each((count + size - 1) / size, block -> work.on(block * size, Math.min(count, (block + 1) * size)))
         .stream().flatMap(List::stream).toList();
   }

@@ -21,7 +21,7 @@ final class LayerScan {
   private static final double SIMPLER = 0.002;
   /** Outlines nearer than this share of a layer are one: walls turned off the axes wander by two grid steps. */
   private static final double SNAP = 0.001;
-  /** Beads are laid across an edge with corners left out that lie nearer to its line, mm. */
+  /** Beads are laid across a rim, and its free edges walked, with corners left out that lie nearer to their line, mm. */
   private static final double STRAIGHT = 0.004;
   /** Facets are fetched for so many points ahead. */
   private static final double AHEAD = 2;
@@ -104,11 +104,12 @@ final class LayerScan {
       return Optional.of(plain(layer, piece, true, rim, patches));
     }
     double reach = layering.step(layer) * tangent;
-    Out free = freeReach(layer, rim, below, reach);
+    Rim plain = rim.simplified(STRAIGHT);
+    Out free = freeReach(layer, plain, below, reach);
     if (free.most <= reach && Math.hypot(piece.maxX() - piece.minX(), piece.maxY() - piece.minY()) <= bridge) {
       return Optional.of(plain(layer, piece, false, rim, patches));
     }
-    Chords chords = Chords.best(rim.simplified(STRAIGHT));
+    Chords chords = Chords.best(plain);
     Out out = new Out(layer, reach);
     if (chords.share() < ALL) {
       // ends on free edges are asked already where nothing is held
