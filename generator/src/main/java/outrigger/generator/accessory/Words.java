@@ -14,7 +14,16 @@ public final class Words {
 
   /** A number to the nearest thousandth, as few digits as needed: {@code 3.4}. */
   public static String number(double value) {
-    BigDecimal rounded = BigDecimal.valueOf(value).setScale(3, RoundingMode.HALF_UP).stripTrailingZeros();
+    return number(value, 3);
+  }
+
+  /** A length as it is engraved, to the nearest hundredth: no printer tells thousandths apart. */
+  public static String mark(double value) {
+    return number(value, 2);
+  }
+
+  private static String number(double value, int places) {
+    BigDecimal rounded = BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP).stripTrailingZeros();
     return (rounded.signum() == 0 ? BigDecimal.ZERO : rounded).toPlainString();
   }
 }

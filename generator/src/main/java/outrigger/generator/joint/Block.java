@@ -1,5 +1,8 @@
 package outrigger.generator.joint;
 
+import java.util.List;
+import java.util.function.DoubleBinaryOperator;
+
 /**
  * A thing that lies near a joint's screws, seen as a box; mm, in the axes of the part in its build pose.
  *
@@ -16,6 +19,16 @@ public record Block(String name, Corner low, Corner high) {
   public static Block on(String name, Corner middle, double length, double width, double height) {
     return new Block(name, new Corner(middle.x - length / 2, middle.y - width / 2, middle.z),
         new Corner(middle.x + length / 2, middle.y + width / 2, middle.z + height));
+  }
+
+  /** The box round some points. */
+  public static Block round(String name, List<Corner> points) {
+    return new Block(name, corner(points, Math::min), corner(points, Math::max));
+  }
+
+  private static Corner corner(List<Corner> points, DoubleBinaryOperator choice) {
+    return points.stream().reduce((a, b) -> new Corner(choice.applyAsDouble(a.x, b.x), choice.applyAsDouble(a.y, b.y),
+        choice.applyAsDouble(a.z, b.z))).orElseThrow();
   }
 
   /** The same with more room on its four sides and above. */

@@ -2,6 +2,7 @@ package outrigger.generator.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Somewhere that items may lie on one level: a tray, or the space between rails; mm.
@@ -27,6 +28,21 @@ public record Room(String name, List<Section> sections, double height) {
       if (!(rear < front && rearRight <= rearLeft && frontRight <= frontLeft)) {
         throw new IllegalArgumentException("a section from " + rear + " to " + front + " is none");
       }
+    }
+
+    private Optional<Section> cut(double from, double to) {
+      return from < to ? Optional.of(new Section(from, to, right(from), left(from), right(to), left(to))) : Optional.empty();
+    }
+
+    /** The chord of the lesser of wall and limit lies nowhere further out than they. */
+    private Section leftUpTo(double y) {
+      return new Section(rear, front, rearRight, Math.max(rearRight, Math.min(rearLeft, y)), frontRight,
+          Math.max(frontRight, Math.min(frontLeft, y)));
+    }
+
+    private Section rightFrom(double y) {
+      return new Section(rear, front, Math.min(rearLeft, Math.max(rearRight, y)), rearLeft,
+          Math.min(frontLeft, Math.max(frontRight, y)), frontLeft);
     }
 
     double right(double x) {
@@ -115,6 +131,29 @@ public record Room(String name, List<Section> sections, double height) {
         more.add(new Section(last.front(), last.front() + length, last.frontRight(), last.frontLeft(),
             last.frontRight(), last.frontLeft()));
       }
+    }
+    return new Room(name, more, height);
+  }
+
+  /**
+   * The same room kept clear of something at one of its walls: between two x that wall comes in to what is there.
+   *
+   * @param right least y of what is there, to keep clear of where it lies at the left wall
+   * @param left its greatest y, to keep clear of where it lies at the right wall
+   */
+  public Room clearOf(double rear, double front, double right, double left) {
+    boolean atLeft = right + left > 0;
+    List<Section> more = new ArrayList<>();
+    for (Section s : sections) {
+      double from = Math.max(s.rear(), rear);
+      double to = Math.min(s.front(), front);
+      if (from >= to) {
+        more.add(s);
+        continue;
+      }
+      s.cut(s.rear(), from).ifPresent(more::add);
+      s.cut(from, to).map(piece -> atLeft ? piece.leftUpTo(right) : piece.rightFrom(left)).ifPresent(more::add);
+      s.cut(to, s.front()).ifPresent(more::add);
     }
     return new Room(name, more, height);
   }

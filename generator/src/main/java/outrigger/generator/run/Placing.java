@@ -1,7 +1,9 @@
 package outrigger.generator.run;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import outrigger.generator.accessory.Part;
 import outrigger.generator.accessory.body.BodyMountParams;
@@ -11,6 +13,7 @@ import outrigger.generator.accessory.spacer.SpacerParams;
 import outrigger.generator.accessory.spacer.SpacerPose;
 import outrigger.generator.accessory.tray.TrayParams;
 import outrigger.generator.accessory.tray.TrayPlace;
+import outrigger.generator.fit.Site;
 import outrigger.generator.fit.TruckFit;
 import outrigger.generator.param.ParamValues;
 import outrigger.generator.plan.Plan;
@@ -31,12 +34,24 @@ final class Placing {
   private final Rails rails;
   private final List<Placed> placed = new ArrayList<>();
   private final List<String> unplaced = new ArrayList<>();
+  /** y of magnets by the names of their sites, mm. */
+  private final Map<String, Double> magnets = new HashMap<>();
 
   Placing(Plan plan, TruckFit fit, List<Draft> drafts) {
     this.plan = plan;
     this.fit = fit;
     this.rails = fit.truck().rails();
+    drafts.forEach(this::magnet);
     drafts.forEach(this::place);
+  }
+
+  /** Where a mount's magnet comes to lie: over a bend of the rail its foot stands off, and what faces it follows. */
+  private void magnet(Draft draft) {
+    Record record = draft.request().values().resolve(draft.request().name(), plan.shelf()).record();
+    if (record instanceof BodyMountParams mount) {
+      draft.parts().forEach(part -> site(mount).ifPresent(site -> pose(draft, part, record).ifPresent(pose ->
+          magnets.put(site.name(), pose.y(0, part.stated().get("reach"), 0)))));
+    }
   }
 
   List<Placed> placed() {
@@ -63,13 +78,11 @@ final class Placing {
 
   private Optional<Placement> pose(Draft draft, Part part, Record record) {
     if (record instanceof BodyMountParams mount) {
-      return fit.sites().stream().filter(site -> site.side() == mount.side()
-          && mount.rail().name().equals("truck-" + site.mount().record().name())).findFirst()
-          .map(site -> Poses.bodyMount(rails, site.x(), site.side(), mount.mounting(), part.stated()));
+      return site(mount).map(site -> Poses.bodyMount(rails, site.x(), site.side(), mount.mounting(), part.stated()));
     }
     if (record instanceof BodyPadParams) {
       return fit.sites().stream().filter(site -> draft.request().site().equals(Optional.of(site.name()))).findFirst()
-          .map(site -> Poses.bodyPad(site.x(), site.y(), fit.heights().get(site).floor()));
+          .map(site -> Poses.bodyPad(site.x(), magnets.getOrDefault(site.name(), site.y()), fit.heights().get(site).floor()));
     }
     if (record instanceof TrayParams tray) {
       return draft.request().at().filter(x -> fits(x, tray)).map(x -> tray(x, tray));
@@ -78,6 +91,11 @@ final class Placing {
       return fit.truck().bumper().map(bumper -> spacer(bumper.record(), spacer));
     }
     return Optional.empty();
+  }
+
+  private Optional<Site> site(BodyMountParams mount) {
+    return fit.sites().stream().filter(site -> site.side() == mount.side()
+        && mount.rail().name().equals("truck-" + site.mount().record().name())).findFirst();
   }
 
   /** Whether a tray is made for these rails there, and not for another chassis. */

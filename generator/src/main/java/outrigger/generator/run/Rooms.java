@@ -1,6 +1,7 @@
 package outrigger.generator.run;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import outrigger.generator.accessory.Part;
@@ -16,10 +17,14 @@ import outrigger.generator.param.InputException;
 import outrigger.generator.param.NearMiss;
 import outrigger.generator.param.Texts;
 import outrigger.generator.plan.Plan;
+import outrigger.generator.scene.ScrewRoom;
 import outrigger.generator.truck.BetweenParams;
 import outrigger.generator.truck.ItemParams;
+import outrigger.generator.truck.Placed;
 import outrigger.generator.truck.Told;
 import outrigger.generator.truck.Truck;
+import outrigger.presets.Shelf;
+import outrigger.shapes.num.Placement;
 
 /** The rooms of a truck: trays that carry nothing of their own yet, and the space between the rails. */
 final class Rooms {
@@ -38,12 +43,28 @@ final class Rooms {
       draft.parts().stream().filter(part -> isEmptyTray(draft, part))
           .forEach(part -> rooms.add(tray(draft.name(part), part.stated())));
     }
-    plan.truck().ifPresent(truck -> truck.between().ifPresent(between -> rooms.add(room(between, truck))));
+    plan.truck().ifPresent(truck -> truck.between().ifPresent(between -> rooms.add(room(between, truck, placed(plan, drafts),
+        plan.shelf()))));
   }
 
-  private static Room room(Told<BetweenParams> between, Truck truck) {
+  private static List<Placed> placed(Plan plan, List<Draft> drafts) {
+    return plan.fit().map(fit -> new Placing(plan, fit, drafts).placed()).orElse(List.of());
+  }
+
+  /** The space between the rails, kept clear of the screws that stand into it. */
+  private static Room room(Told<BetweenParams> between, Truck truck, List<Placed> parts, Shelf shelf) {
     try {
-      return between.record().room(truck.rails());
+      BetweenParams p = between.record();
+      Room room = p.room(truck.rails());
+      for (Placed part : parts) {
+        for (ScrewRoom screw : ScrewRoom.of(part, shelf)) {
+          if (screw.high() > p.level() && screw.low() < p.level() + p.height()) {
+            room = room.clearOf(screw.rear() - p.clearance(), screw.front() + p.clearance(), screw.right() - p.clearance(),
+                screw.left() + p.clearance());
+          }
+        }
+      }
+      return room;
     } catch (BadDimension e) {
       throw new InputException(between.fault(e));
     }
@@ -65,6 +86,39 @@ final class Rooms {
     return layout.laid().stream().filter(laid -> laid.room().name().equals(name)).map(laid -> Block.on(laid.item().name(),
         new Block.Corner(laid.x(), laid.y(), part.stated().get("floor")), laid.length(), laid.width(),
         laid.item().height()).larger(laid.item().clearance())).toList();
+  }
+
+  /** What was laid between the rails, by the name of each part with a place, in its axes; none where nothing was. */
+  static Map<String, List<Block>> between(Arrangement layout, Plan plan, List<Draft> drafts) {
+    Map<String, List<Block>> blocks = new HashMap<>();
+    if (layout.laid().stream().anyMatch(laid -> laid.room().name().equals(BetweenParams.KEY))) {
+      double level = plan.truck().flatMap(Truck::between).orElseThrow().record().level();
+      placed(plan, drafts).forEach(part -> blocks.put(part.name(), between(layout, part, level)));
+    }
+    return blocks;
+  }
+
+  private static List<Block> between(Arrangement layout, Placed part, double level) {
+    return layout.laid().stream().filter(laid -> laid.room().name().equals(BetweenParams.KEY)).map(laid -> {
+      Placement p = part.pose();
+      Block item = Block.on(laid.item().name(), new Block.Corner(laid.x(), laid.y(), level), laid.length(), laid.width(),
+          laid.item().height());
+      List<Block.Corner> corners = new ArrayList<>();
+      for (double x : List.of(item.low().x(), item.high().x())) {
+        for (double y : List.of(item.low().y(), item.high().y())) {
+          for (double z : List.of(item.low().z(), item.high().z())) {
+            corners.add(back(p, x - p.tx(), y - p.ty(), z - p.tz()));
+          }
+        }
+      }
+      return Block.round(laid.item().name(), corners).larger(laid.item().clearance());
+    }).toList();
+  }
+
+  /** A turned direction turned back: the transpose of a turn undoes it. */
+  private static Block.Corner back(Placement p, double x, double y, double z) {
+    return new Block.Corner(p.xx() * x + p.yx() * y + p.zx() * z, p.xy() * x + p.yy() * y + p.zy() * z,
+        p.xz() * x + p.yz() * y + p.zz() * z);
   }
 
   Arrangement arrange() {

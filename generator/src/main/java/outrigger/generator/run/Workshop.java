@@ -9,6 +9,7 @@ import java.util.Optional;
 import outrigger.generator.accessory.Accessories;
 import outrigger.generator.accessory.Accessory;
 import outrigger.generator.accessory.Part;
+import outrigger.generator.joint.Block;
 import outrigger.generator.joint.Fitted;
 import outrigger.generator.joint.HardwareList;
 import outrigger.generator.joint.Stock;
@@ -123,9 +124,11 @@ public final class Workshop {
 
   private static HardwareList hardware(Plan plan, List<Draft> drafts, Arrangement layout) {
     List<Fitted> fitted = new ArrayList<>();
+    Map<String, List<Block>> between = Rooms.between(layout, plan, drafts);
     for (Draft draft : drafts) {
       draft.parts().forEach(part -> fitted.add(new Fitted(draft.name(part), draft.request().name(),
-          part.fixings().clearOf(Rooms.blocks(layout, draft.name(part), part)), draft.request().where())));
+          part.fixings().clearOf(Rooms.blocks(layout, draft.name(part), part))
+              .clearOf(between.getOrDefault(draft.name(part), List.of())), draft.request().where())));
     }
     fitted.addAll(BodyHalves.of(plan.fit(), drafts));
     return HardwareList.of(fitted, plan.stock(), plan.shelf());

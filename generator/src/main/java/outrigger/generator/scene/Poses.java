@@ -21,7 +21,10 @@ public final class Poses {
   public static Placement bodyMount(Rails rails, double x, Side side, Mounting mounting, Map<String, Double> stated) {
     boolean left = side == Side.LEFT;
     boolean outboard = mounting == Mounting.OUTBOARD;
-    Seat seat = rails.seat(x, outboard ? stated.get("reach") : -stated.get("reach"));
+    double half = stated.get("flange-length") / 2;
+    double middle = (left == outboard ? 1 : -1) * stated.getOrDefault("flange-offset", 0.0);
+    // The right rail's seat is the left one's mirrored, so that x is the same on both.
+    Seat seat = rails.foot(x, outboard ? stated.get("reach") : -stated.get("reach"), middle - half, middle + half);
     double top = stated.get("total-height") - stated.get("height");
     double toe = left ? seat.degrees() : -seat.degrees();
     return Placement.turn(Axis.Z, (left == outboard ? 0 : 180) + toe)

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.DoubleStream;
 import outrigger.presets.Rail;
 
 /**
@@ -16,6 +17,9 @@ public record Rails(RailParams params, List<Station> stations) {
 
   /** Turns of the search for a seat; webs run straight between stations, so that few settle it. */
   private static final int SETTLE = 8;
+
+  /** A length that tells no slope, mm. */
+  private static final double SHORT = 1e-6;
 
   /** Section at a place; mm. */
   public record Station(double x, double spacing, double height) {}
@@ -89,18 +93,53 @@ public record Rails(RailParams params, List<Station> stations) {
     return new Seat(at, at(at).spacing() / 2 + (reach < 0 ? 0 : thickness()), toe(at));
   }
 
+  /**
+   * Where to bolt a foot that stands flat on a web and carries an end square out from it, so that the end comes to lie at
+   * x; over a bend or a step the foot touches the web and cuts into it nowhere.
+   *
+   * @param x of the end, mm
+   * @param reach from the web's face to the end, mm; negative inward from the inner face
+   * @param from where the foot ends behind, mm forward of the end; negative behind it
+   * @param to where it ends in front
+   */
+  public Seat foot(double x, double reach, double from, double to) {
+    double at = x;
+    double slope = 0;
+    double rear = x + from;
+    double front = x + to;
+    for (int i = 0; i < SETTLE; i++) {
+      double cosine = 1 / Math.sqrt(1 + slope * slope);
+      rear = Math.max(params.rear(), Math.min(at + from * cosine, params.front()));
+      front = Math.max(params.rear(), Math.min(at + to * cosine, params.front()));
+      slope = params.change() == RailChange.STEP || front - rear < SHORT ? 0
+          : (at(front).spacing() - at(rear).spacing()) / 2 / (front - rear);
+      at = x + reach * slope * cosine;
+    }
+    return new Seat(at, reach < 0 ? inmost(rear, front, at, slope) : outmost(rear, front, at, slope) + thickness(),
+        StrictMath.toDegrees(StrictMath.atan(slope)));
+  }
+
   /** A flat face of a length against the outside of the left web, touching it and cutting into it nowhere. */
   public Seat flat(double x, double length) {
     double from = x - length / 2;
     double to = x + length / 2;
     double slope = params.change() == RailChange.STEP ? 0 : (at(to).spacing() - at(from).spacing()) / 2 / length;
-    double y = Math.max(out(from, x, slope), out(to, x, slope));
-    for (Station station : stations) {
-      if (station.x() > from && station.x() < to) {
-        y = Math.max(y, out(station.x(), x, slope));
-      }
-    }
-    return new Seat(x, y + thickness(), StrictMath.toDegrees(StrictMath.atan(slope)));
+    return new Seat(x, outmost(from, to, x, slope) + thickness(), StrictMath.toDegrees(StrictMath.atan(slope)));
+  }
+
+  /** y at x of the line of a slope that lies on the web's inner face from its outside, shifted by no thickness. */
+  private double outmost(double from, double to, double x, double slope) {
+    return corners(from, to).map(at -> out(at, x, slope)).max().orElseThrow();
+  }
+
+  private double inmost(double from, double to, double x, double slope) {
+    return corners(from, to).map(at -> out(at, x, slope)).min().orElseThrow();
+  }
+
+  /** Ends of a length and the places between where the web bends. */
+  private DoubleStream corners(double from, double to) {
+    return DoubleStream.concat(DoubleStream.of(from, to), stations.stream().mapToDouble(Station::x)
+        .filter(at -> at > from && at < to));
   }
 
   private double out(double at, double x, double slope) {

@@ -93,12 +93,12 @@ class LayoutPlanTest {
     assertTrue(Files.notExists(folder.resolve("out")));
   }
 
-  /** 6.4 less over 120 mm behind x = -60: at 182 from the front 32.027 - 2 x 0.2 are left, and 33 is wanted. */
+  /** The tray's screws leave 33 - 7.4 = 25.6 between their ends, less 2 x 0.2 of clearance, and 33 is wanted. */
   @Test
   void batch_itemTooLong_saysByHowMuchOnWhichAxis() throws IOException {
     Run run = batch(PLAN.formatted("180", "tray").replace("width = 30", "width = 31"));
     assertRefused(run, "item battery: battery finds no place: tray is too small even when empty, it is 114.8 mm too long and "
-        + "7.4 mm too wide; between-rails is too small even when empty, it is 1.374 mm too wide (name: "
+        + "7.4 mm too wide; between-rails is too small even when empty, it is 7.8 mm too wide (name: "
         + "trial.toml, line 19, column 1). Make a room larger by that much, let it go elsewhere, or leave it out.\n");
   }
 

@@ -148,4 +148,39 @@ class StandTest {
       assertEquals(List.of(), standing.unplaced());
     }
   }
+
+  /** A foot exactly on a bend, on either face and where the frame narrows or widens, cuts into no rail. */
+  @Test
+  void standing_mountOnABend_touchesTheRailOnly() throws IOException {
+    for (String spacing : List.of("38", "30")) {
+      Standing standing = standing("""
+          [[rail-at]]
+          x = -45
+          spacing = 32
+          [[rail-at]]
+          x = -90
+          spacing = %s
+          """.formatted(spacing));
+      assertEquals(List.of(), standing.clashes().clashes().stream().map(Clash::words)
+          .filter(words -> words.contains("cab-rear")).toList(), "spacing " + spacing);
+    }
+  }
+
+  /** Nuts behind the web take 2.4 mm and the screws' ends more: what is as wide as the rails are apart goes elsewhere. */
+  @Test
+  void standing_itemBetweenRails_keepsOffTheScrewsOfMounts() throws IOException {
+    Standing standing = standing("""
+        [between-rails]
+        front = 20
+        rear = -55
+        height = 15
+        [[item]]
+        name = "receiver"
+        length = 20
+        width = 28
+        height = 10
+        rooms = ["between-rails"]
+        """);
+    assertEquals(List.of(), standing.clashes().clashes().stream().map(Clash::words).toList());
+  }
 }

@@ -49,4 +49,50 @@ class RailsSeatTest {
     }
     assertEquals(21.5, bend.y(), 1e-9);
   }
+
+  /** On a straight taper a foot lies as the web runs, on both faces. */
+  @Test
+  void foot_taper_isTheSeat() {
+    for (double reach : new double[] {11, -9}) {
+      Seat seat = rails().seat(-110, reach);
+      Seat foot = rails().foot(-110, reach, -12, 15);
+      assertEquals(seat.x(), foot.x(), 1e-6);
+      assertEquals(seat.y(), foot.y(), 1e-6);
+      assertEquals(seat.degrees(), foot.degrees(), 1e-4);
+    }
+  }
+
+  /** Over bends, the one at -20 that closes in behind and one at -60 that parts again, no foot cuts into a web. */
+  @Test
+  void foot_bends_touchAndCutNothing() {
+    Rails rails = Rails.of(ParamValues.record(RailParams.class, SHELF, "spacing", "40", "web", "1.5", "front", "30",
+        "length", "260"), List.of(ParamValues.record(RailAt.class, SHELF, "x", "-20", "spacing", "40"),
+        ParamValues.record(RailAt.class, SHELF, "x", "-60", "spacing", "32"),
+        ParamValues.record(RailAt.class, SHELF, "x", "-100", "spacing", "44")));
+    for (double x = -110; x <= 0; x += 2.5) {
+      for (double reach : new double[] {11, -9}) {
+        Seat seat = rails.foot(x, reach, -10, 14);
+        double slope = Math.tan(Math.toRadians(seat.degrees()));
+        double cosine = Math.cos(Math.toRadians(seat.degrees()));
+        double least = Double.MAX_VALUE;
+        for (double at = seat.x() - 10 * cosine; at <= seat.x() + 14 * cosine; at += 0.01) {
+          double face = rails.at(at).spacing() / 2 + (reach > 0 ? 1.5 : 0);
+          least = Math.min(least, Math.signum(reach) * (seat.y() + slope * (at - seat.x()) - face));
+        }
+        assertEquals(0, least, 0.01, "x " + x + ", reach " + reach);
+        assertTrue(least > -1e-6, "x " + x + ", reach " + reach + ": " + least);
+        assertEquals(x, seat.x() - reach * Math.sin(Math.toRadians(seat.degrees())), 1e-6);
+      }
+    }
+  }
+
+  /** Over a step it lies on the side that stands further out. */
+  @Test
+  void foot_step_liesOnTheOuterSide() {
+    Rails rails = Rails.of(ParamValues.record(RailParams.class, SHELF, "spacing", "40", "web", "1.5", "front", "30",
+        "length", "260", "change", "step"), List.of(ParamValues.record(RailAt.class, SHELF, "x", "-20", "spacing", "32")));
+    assertEquals(new Seat(-25, 21.5, 0), rails.foot(-25, 11, -10, 10));
+    assertEquals(new Seat(-25, 16, 0), rails.foot(-25, -9, -10, 10));
+    assertEquals(new Seat(-40, 17.5, 0), rails.foot(-40, 11, -10, 10));
+  }
 }

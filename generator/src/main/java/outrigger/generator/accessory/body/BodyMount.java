@@ -122,7 +122,7 @@ public final class BodyMount implements Accessory<BodyMountParams> {
 
   private static List<Solid> marks(BodyMountLayout l) {
     PoleMark face = new PoleMark(l.outerFace(), l.width() - 2 * POST_CORNER, l.flangeHeight(), l.top());
-    Optional<String> height = l.p().label() ? Optional.of(Words.number(l.p().height())) : Optional.empty();
+    Optional<String> height = l.p().label() ? Optional.of(Words.mark(l.p().height())) : Optional.empty();
     return face.cutters(l.p().pole(), height, l.p().printer());
   }
 
@@ -161,6 +161,9 @@ public final class BodyMount implements Accessory<BodyMountParams> {
     stated.put("screw-height", l.screwZ());
     stated.put("post-to-screw", l.nearestScrew());
     stated.put("flange-length", l.flangeTo() - l.flangeFrom());
+    if (l.isHanded()) {
+      stated.put("flange-offset", (l.flangeFrom() + l.flangeTo()) / 2);
+    }
     stated.put("flange-height", l.flangeHeight());
     stated.put("flange-thickness", l.p().flangeThickness());
     return stated;
