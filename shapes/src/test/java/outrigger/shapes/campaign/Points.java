@@ -23,7 +23,8 @@ final class Points {
     Predicate<double[]> holds = holds(expression);
     for (int i = 0; i < COUNT; i++) {
       double[] p = near(mesh, random.nextInt(mesh.vertexCount()), random);
-      if (holds.test(p) != Winding.of(mesh, p) > 0 && isClear(holds, p)) {
+      if (holds.test(p) != Winding.of(mesh, p) > 0
+          && isClear(expression.leaves().stream().map(Mesher::mesh).toList(), p)) {
         return p[0] + " " + p[1] + " " + p[2];
       }
     }
@@ -51,15 +52,17 @@ final class Points {
     };
   }
 
-  /** Whether a point is farther than rounding can reach from where the expression changes, along the axes at least. */
-  private static boolean isClear(Predicate<double[]> holds, double[] p) {
-    boolean here = holds.test(p);
-    for (int k = 0; k < 3; k++) {
-      for (int step = -2; step <= 2; step += 4) {
-        double[] q = p.clone();
-        q[k] += step;
-        if (holds.test(q) != here) {
-          return false;
+  /** Whether a point is farther than rounding can reach from the surface of every operand, along the axes at least. */
+  private static boolean isClear(List<Mesh> operands, double[] p) {
+    for (Mesh operand : operands) {
+      int here = Winding.of(operand, p);
+      for (int k = 0; k < 3; k++) {
+        for (int step = -2; step <= 2; step += 4) {
+          double[] q = p.clone();
+          q[k] += step;
+          if (Winding.of(operand, q) != here) {
+            return false;
+          }
         }
       }
     }
