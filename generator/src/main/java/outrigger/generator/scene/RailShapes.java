@@ -15,6 +15,9 @@ import outrigger.shapes.solid.Solid;
 
 /** The left rail as a solid in truck axes, without its holes; the right one mirrors it. */
 final class RailShapes {
+  /** How far stretches lie in each other at a step, mm: less than any clearance. */
+  private static final double LAP = 0.1;
+
   private final Rails rails;
   private final RailParams p;
 
@@ -61,6 +64,18 @@ final class RailShapes {
         behind = ahead;
       }
       all.add(new Stretch(places.get(i), places.get(i + 1), ahead, behind));
+    }
+    return p.change() == RailChange.STEP ? lapped(all) : all;
+  }
+
+  /** At a step the narrower stretch reaches a little into the wider one: rails there are one piece, not an edge apart. */
+  private static List<Stretch> lapped(List<Stretch> stretches) {
+    List<Stretch> all = new ArrayList<>();
+    for (int i = 0; i < stretches.size(); i++) {
+      Stretch s = stretches.get(i);
+      boolean forward = i > 0 && s.ahead.spacing() < stretches.get(i - 1).ahead.spacing();
+      boolean rearward = i + 1 < stretches.size() && s.ahead.spacing() < stretches.get(i + 1).ahead.spacing();
+      all.add(new Stretch(s.front + (forward ? LAP : 0), s.rear - (rearward ? LAP : 0), s.ahead, s.behind));
     }
     return all;
   }
