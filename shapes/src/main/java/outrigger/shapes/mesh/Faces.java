@@ -69,7 +69,7 @@ final class Faces {
     return Outline.planeOf(groupOf[f]);
   }
 
-  /** The {@link Outline#group group} of outlines that a face of a solid operand adds to where it bounds the result as it is. */
+  /** The {@link Outline#group group} that a face of a solid operand is outlined in where it bounds the result as it is. */
   int groupOf(int f) {
     return groupOf[f];
   }
@@ -169,8 +169,8 @@ final class Faces {
   }
 
   /**
-   * Adds facets that may cross, overlap and meet anyhow as the only operand; together they must bound something. Their planes
-   * are numbered as they are asked for.
+   * Adds facets that may cross, overlap and meet anyhow as the only operand; together they must bound something. Their
+   * planes are numbered as they are asked for.
    */
   void addSoup(int[] xyz, int[] corners) {
     addVertices(xyz);

@@ -2,7 +2,7 @@ package outrigger.shapes.mesh;
 
 import java.util.Arrays;
 
-/** Where each directed edge starts, which face and loop it belongs to, which one follows it, and which runs the other way. */
+/** Where each directed edge starts, its face and loop, which one follows it, and which runs the other way. */
 final class HalfEdges {
   private int[] from = new int[64];
   private int[] face = new int[64];

@@ -79,7 +79,7 @@ final class Outline {
     byGroup[group].add(to);
   }
 
-  /** Adds an edge of a facet that is not outlined but stays as it is: another must run the other way, between the same ends. */
+  /** Adds an edge of a facet that is not outlined but stays as it is: another must run back between the same ends. */
   void pin(int from, int to) {
     pinned.add(from);
     pinned.add(to);

@@ -16,8 +16,8 @@ import outrigger.shapes.mesh.Outline.IntList;
  * beyond them stays as it is.
  *
  * <p>From facet to facet across an edge that only those two have, the same holds on either side. So one look tells for all
- * that hang together whether they bound what is wound round, from which side, or not. Where one that stays as it is has a neighbour
- * that is outlined, its edge is pinned there.
+ * that hang together whether they bound what is wound round, from which side, or not. Where one that stays as it is has
+ * a neighbour that is outlined, its edge is pinned there.
  */
 final class Untouched {
   private static final int[][] WEIGHTS = {{1, 1, 1}, {1, 2, 3}, {5, 3, 1}, {2, 7, 11}, {13, 29, 17}, {97, 89, 83}};

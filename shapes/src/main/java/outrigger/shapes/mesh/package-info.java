@@ -28,10 +28,11 @@
  *     corners that bend nothing, and {@code EdgeMatcher} splits edges at corners of their neighbours.
  * <li>{@code FaceTriangulator} cuts each face into facets, constrained Delaunay, and only now are corners that lie off the
  *     grid rounded to it ({@code Kernel}). {@code Settler} looks whether that made facets meet, and if so resolves them by
- *     the same steps as a soup, of which all that is {@code Untouched} stays whole, until none do ({@code Faults}), from the
- *     third look on nudging corners first ({@code Nudger}). Where rounding made the surface touch itself, {@code Parting}
- *     gives each of the {@code Fans} of facets there a vertex of its own and puts them a grid step apart; what touched before
- *     ({@code ExactTouch}) is refused. What does not come to rest is rounded otherwise, in another {@code Attempt}.
+ *     the same steps as a soup, of which all that is {@code Untouched} stays whole and only the planes of the rest get
+ *     sheets ({@code Coplanar}), until none do ({@code Faults}), from the third look on nudging corners first
+ *     ({@code Nudger}). Where rounding made the surface touch itself, {@code Parting} gives each of the {@code Fans} of
+ *     facets there a vertex of its own and puts them a grid step apart; what touched before ({@code ExactTouch}) is
+ *     refused. What does not come to rest is rounded otherwise, in another {@code Attempt}.
  * </ol>
  *
  * <p><b>The planar way.</b> Where all operands are straight prisms along one axis ({@code Uprights}), {@code PlanarWay} comes
