@@ -120,7 +120,7 @@ public final class Plane {
   }
 
   /** a x + b y + c z - d as a double, within 2^-51 of itself. */
-  double roughOffset(long x, long y, long z) {
+  public double roughOffset(long x, long y, long z) {
     if (small) {
       return offset(x, y, z);
     }

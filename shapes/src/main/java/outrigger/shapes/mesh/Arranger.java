@@ -22,6 +22,7 @@ final class Arranger {
   private final ConvexOperands convex;
   private final Contacts contacts;
   private final SheetSegments segments;
+  private final RoughStretch rough;
   private final LongMap piercingNumbers;
   private final List<Piercing> piercings = new ArrayList<>();
   private final List<Stretch> stretches = new ArrayList<>();
@@ -35,6 +36,7 @@ final class Arranger {
     piercingNumbers = new LongMap(faces.halfEdges().size() / 4);
     this.contacts = contacts;
     segments = new SheetSegments(faces);
+    rough = new RoughStretch(faces);
   }
 
   /**
@@ -131,6 +133,12 @@ final class Arranger {
       return;
     }
     int axis = Spans.axisOf(p, q);
+    if (!soup && hiding.mayHide(f, g)) {
+      rough.look(face, q, other, p, axis);
+      if (rough.isNothing() || rough.isSomething() && hiding.hidesClearly(f, g, rough)) {
+        return;
+      }
+    }
     Section onP = spans.section(other, face.plane, axis);
     Section onQ = spans.section(face, other.plane, axis);
     if (onP != null && onQ != null) {

@@ -188,6 +188,21 @@ final class ConvexOperands {
     return faces.face(face).up ? exact : -exact;
   }
 
+  /**
+   * Whether a point known in doubles is seen to lie strictly inside a convex operand.
+   *
+   * @param doubt how many times 2^-24 its coordinates may be off
+   */
+  boolean holdsClearly(int operand, double x, double y, double z, int doubt) {
+    double[] all = walls[operand];
+    for (int w = 0; w < all.length; w += WALL) {
+      if (all[w] * x + all[w + 1] * y + all[w + 2] * z - all[w + 3] >= -doubt * all[w + 4]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** Which way a convex operand's face in a plane looks: 1 up the plane's normal, -1 down it, 0 where it has none there. */
   int lookOf(int operand, int plane) {
     for (int f = faces.firstFace(operand); f < faces.firstFace(operand + 1); f++) {

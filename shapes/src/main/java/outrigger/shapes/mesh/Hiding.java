@@ -13,6 +13,11 @@ import outrigger.shapes.mesh.Outline.IntList;
  * its ends suffice.
  */
 final class Hiding {
+  /** Asks whether an operand holds something. */
+  private interface Test {
+    boolean passes(ConvexOperands operands, int operand);
+  }
+
   private final Faces faces;
   private final int[] boxes;
   private final Dominance dominance;
@@ -104,21 +109,39 @@ final class Hiding {
 
   /** Whether a straight piece common to two faces is hidden with its ends, because one of their operands is dominated. */
   boolean hides(int f, int g, ExactPoint from, ExactPoint to) {
-    if (!possible) {
-      return false;
+    int k = possible ? settling(f, g, (operands, i) -> operands.isNear(i, from) && operands.isNear(i, to)
+        && operands.holds(i, from) && (from == to || operands.holds(i, to))) : -1;
+    if (k >= 0) {
+      note(k);
     }
+    return k >= 0;
+  }
+
+  /** Whether doubles tell that a stretch common to two faces is hidden; if not, they may not suffice. */
+  boolean hidesClearly(int f, int g, RoughStretch stretch) {
+    int k = possible ? settling(f, g, stretch::isInside) : -1;
+    if (k >= 0) {
+      note(k);
+    }
+    return k >= 0;
+  }
+
+  /** Whether anything near two faces may hide what they have in common. */
+  boolean mayHide(int f, int g) {
+    return possible && settling(f, g, (operands, k) -> true) >= 0;
+  }
+
+  /** An operand near two faces that dominates one of theirs, passes a test, and is neither; -1 if there is none. */
+  private int settling(int f, int g, Test test) {
     int a = faces.face(f).operand;
     int b = faces.face(g).operand;
     for (int k : near(f).length < near(g).length ? near(f) : near(g)) {
       // on its own surface nothing is strictly inside
-      if (k != a && k != b && convex.isNear(k, from) && convex.isNear(k, to)
-          && (dominance.over(k, a) || dominance.over(k, b)) && convex.holds(k, from)
-          && (from == to || convex.holds(k, to))) {
-        note(k);
-        return true;
+      if (k != a && k != b && (dominance.over(k, a) || dominance.over(k, b)) && test.passes(convex, k)) {
+        return k;
       }
     }
-    return false;
+    return -1;
   }
 
   /** Whether an operand in which a point lies strictly inside keeps another one from mattering there. */

@@ -14,7 +14,7 @@
  *     out of each other ({@code Spans}). Faces that pass clean through each other leave {@code Stretch}es between
  *     {@code Piercing}s; all else is a contact, for which {@code Contacts} says which faces need a sheet. What lies
  *     inside a convex operand that settles the expression there ({@code Dominance}, {@code ConvexOperands}) is left out:
- *     {@code Hiding}.
+ *     {@code Hiding}, for most pairs by doubles alone ({@code RoughStretch}).
  * <li><i>Faces without a sheet.</i> {@code CrossingFinder} finds where stretches on a face cross each other.
  *     {@code WireWalker} goes round the rims and along the stretches and keeps, in a {@code Membership}, which operands
  *     hold there; one look of the {@code Locator} starts each shell and each way out of what hides something. A piece
