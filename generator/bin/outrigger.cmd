@@ -87,9 +87,10 @@ exit /b %errorlevel%
 rem Writes time, size and name of every source into a file.
 :list
 (
-  for %%f in ("%ROOT%\pom.xml" "%ROOT%\shapes\pom.xml" "%ROOT%\presets\pom.xml" "%ROOT%\generator\pom.xml") do @echo %%~tf %%~zf %%f
+  for %%f in ("%ROOT%\pom.xml" "%ROOT%\shapes\pom.xml" "%ROOT%\presets\pom.xml" "%ROOT%\generator\pom.xml" "%ROOT%\generator\declare\pom.xml") do @echo %%~tf %%~zf %%f
   for /r "%ROOT%\shapes\src\main" %%f in (*) do @echo %%~tf %%~zf %%f
   for /r "%ROOT%\presets\src\main" %%f in (*) do @echo %%~tf %%~zf %%f
   for /r "%ROOT%\generator\src\main" %%f in (*) do @echo %%~tf %%~zf %%f
+  for /r "%ROOT%\generator\declare\src\main" %%f in (*) do @echo %%~tf %%~zf %%f
 ) >"%~1"
 exit /b 0

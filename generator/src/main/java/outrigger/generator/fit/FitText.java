@@ -153,7 +153,7 @@ public final class FitText {
     double limit = fit.truck().body().record().level();
     String is = level.isWithin(limit) ? "level within " : "NOT LEVEL within ";
     return "Body: pitch " + degrees(level.pitch()) + " (nose up), roll " + degrees(level.roll())
-        + " (left side up); worst case +- " + angle(level.pitchSpread().worst()) + " and "
+        + " (left side up); were each mount off by itself, worst case +- " + angle(level.pitchSpread().worst()) + " and "
         + angle(level.rollSpread().worst()) + ", root-sum-square +- " + angle(level.pitchSpread().rootSumSquare())
         + " and " + angle(level.rollSpread().rootSumSquare()) + " degrees. By what is known it sits " + is
         + Words.number(limit) + " degrees.";
