@@ -25,13 +25,13 @@ public final class BoxOrder {
   public static int[] of(int[] boxes) {
     int n = boxes.length / 6;
     int numberBits = 32 - Integer.numberOfLeadingZeros(n);
-    int bits = Math.min(20, (63 - numberBits) / 3);
+    int bits = Math.min(Morton.BITS, (63 - numberBits) / 3);
     long[] least = new long[3];
     int shift = Math.max(0, span(boxes, least) - bits);
     long[] keys = new long[n];
     for (int i = 0; i < n; i++) {
-      long place = spread((sum(boxes, i, 0) - least[0]) >> shift) | spread((sum(boxes, i, 1) - least[1]) >> shift) << 1
-          | spread((sum(boxes, i, 2) - least[2]) >> shift) << 2;
+      long place = Morton.place((sum(boxes, i, 0) - least[0]) >> shift, (sum(boxes, i, 1) - least[1]) >> shift,
+          (sum(boxes, i, 2) - least[2]) >> shift);
       keys[i] = place << numberBits | i;
     }
     sort(keys, numberBits, numberBits + 3 * bits);
@@ -90,15 +90,5 @@ public final class BoxOrder {
       widest = Math.max(widest, boxes.length == 0 ? 0 : max - min);
     }
     return 64 - Long.numberOfLeadingZeros(widest);
-  }
-
-  /** Puts two zeros between the bits of a number of at most 20 bits. */
-  private static long spread(long x) {
-    long s = x;
-    s = (s | s << 32) & 0x001F00000000FFFFL;
-    s = (s | s << 16) & 0x001F0000FF0000FFL;
-    s = (s | s << 8) & 0x100F00F00F00F00FL;
-    s = (s | s << 4) & 0x10C30C30C30C30C3L;
-    return (s | s << 2) & 0x1249249249249249L;
   }
 }

@@ -109,17 +109,17 @@ final class Hiding {
 
   /** Whether a straight piece common to two faces is hidden with its ends, because one of their operands is dominated. */
   boolean hides(int f, int g, ExactPoint from, ExactPoint to) {
-    int k = possible ? settling(f, g, (operands, i) -> operands.isNear(i, from) && operands.isNear(i, to)
-        && operands.holds(i, from) && (from == to || operands.holds(i, to))) : -1;
-    if (k >= 0) {
-      note(k);
-    }
-    return k >= 0;
+    return isSettled(f, g, (operands, k) -> operands.isNear(k, from) && operands.isNear(k, to) && operands.holds(k, from)
+        && (from == to || operands.holds(k, to)));
   }
 
   /** Whether doubles tell that a stretch common to two faces is hidden; if not, they may not suffice. */
   boolean hidesClearly(int f, int g, RoughStretch stretch) {
-    int k = possible ? settling(f, g, stretch::isInside) : -1;
+    return isSettled(f, g, stretch::isInside);
+  }
+
+  private boolean isSettled(int f, int g, Test inside) {
+    int k = possible ? settling(f, g, inside) : -1;
     if (k >= 0) {
       note(k);
     }

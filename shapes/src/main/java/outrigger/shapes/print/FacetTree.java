@@ -2,6 +2,7 @@ package outrigger.shapes.print;
 
 import java.util.Arrays;
 import outrigger.shapes.exact.BoxOrder;
+import outrigger.shapes.exact.Morton;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.num.Grid;
 

@@ -2,6 +2,7 @@ package outrigger.shapes.print;
 
 import java.util.Arrays;
 import java.util.function.Predicate;
+import outrigger.shapes.exact.Morton;
 
 /** Samples of several facets, which may be ordered so that neighbours in the list lie near each other. */
 final class SampleList {

@@ -1,14 +1,14 @@
-package outrigger.shapes.print;
+package outrigger.shapes.exact;
 
 /** Places along a space-filling curve through the cells of a cube (Morton). */
-final class Morton {
+public final class Morton {
   /** Bits of a cell's number along each axis, at most. */
-  static final int BITS = 20;
+  public static final int BITS = 20;
 
   private Morton() {}
 
   /** The place of a cell; its numbers from 0 to 2^{@value #BITS} - 1. */
-  static long place(long x, long y, long z) {
+  public static long place(long x, long y, long z) {
     return spread(x) | spread(y) << 1 | spread(z) << 2;
   }
 
