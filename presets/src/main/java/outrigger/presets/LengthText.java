@@ -46,17 +46,29 @@ public final class LengthText {
     if (!isUnit(unit)) {
       throw new IllegalArgumentException("unit is " + Quote.of(unit) + ", but must be mm, in or thou.");
     }
+    return parse(text, MM_PER, unit, "mm, in or thou", "a number with mm, in or thou, such as 6, 6mm, 0.25in or 40thou");
+  }
+
+  /**
+   * Reads a number with a unit, or without one.
+   *
+   * @param factors what one of each unit is
+   * @param unit the one meant where the text carries none
+   * @param units all of them, in words
+   * @param wanted what to write, in words
+   */
+  static Result parse(String text, Map<String, BigDecimal> factors, String unit, String units, String wanted) {
     String trimmed = text.strip();
     int end = Decimal.end(trimmed);
     if (trimmed.length() > LONGEST || end == 0) {
-      return refused(whyNoNumber(trimmed, "a number with mm, in or thou, such as 6, 6mm, 0.25in or 40thou"));
+      return refused(whyNoNumber(trimmed, wanted));
     }
     String suffix = trimmed.substring(end).strip();
-    if (!MM_PER.containsKey(suffix)) {
+    if (!factors.containsKey(suffix)) {
       return refused(isComma(trimmed) || isFraction(trimmed) ? whyNoNumber(trimmed, "")
-          : "unknown unit " + Quote.of(suffix) + "; use mm, in or thou");
+          : "unknown unit " + Quote.of(suffix) + "; use " + units);
     }
-    return scaled(trimmed.substring(0, end), MM_PER.get(suffix.isEmpty() ? unit : suffix));
+    return scaled(trimmed.substring(0, end), factors.get(suffix.isEmpty() ? unit : suffix));
   }
 
   /** Reads a plain decimal number, without a unit. */

@@ -11,7 +11,8 @@ import picocli.CommandLine;
     header = "Makes the parts between a model truck's body and its chassis, proven sound before printing.",
     footer = {"", "Exit codes: 0 done, 1 defect of the program, 2 bad input, 3 built or read but not sound",
         "or not printable, or no stack found.",
-        "Lengths are in mm unless they carry in or thou: 6, 6mm, 0.25in, 40thou."})
+        "Lengths are in mm unless they carry in or thou: 6, 6mm, 0.25in, 40thou;",
+        "masses in g unless they carry kg, oz or lb."})
 final class Root implements Command {
   static final String PRESETS = "--presets";
   static final String JSON = "--json";

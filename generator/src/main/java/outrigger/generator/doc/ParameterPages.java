@@ -27,7 +27,8 @@ public final class ParameterPages {
 
   private static String plan() {
     List<String> lines = new ArrayList<>(List.of("# The truck in a plan", "",
-        "Tables of a plan that describe the truck; `outrigger plan new` writes them all. This page is generated."));
+        "Tables of a plan that describe the truck; `outrigger plan new` writes them all. Lengths are in mm unless they carry",
+        "`in` or `thou`, masses in g unless they carry `kg`, `oz` or `lb`. This page is generated."));
     for (Tables.Declared table : Tables.ALL) {
       lines.addAll(List.of("", "## `" + table.heading() + "`", "", table.about(), ""));
       rows(lines, ParamSpec.of(table.type()).parameters());

@@ -23,7 +23,8 @@ public final class PlanStarter {
     List<String> lines = new ArrayList<>(List.of("# A starting plan. Measure, change what differs, and run: outrigger batch PLAN",
         "# Axes: x forward of the front axle, y left of the centre line, z up from the rails' tops. Lengths are in mm, or",
         "# carry a unit in quotes: \"0.25in\", \"40thou\". A measured length may say what it may be off: \"24+-0.2\"; one",
-        "# length of each stack is left to be worked out: \"solve\". Keys behind a # stand at their defaults.", "",
+        "# length of each stack is left to be worked out: \"solve\". Masses are in g, or carry theirs: \"0.4kg\", \"6oz\", \"1lb\".",
+        "# Keys behind a # stand at their defaults.", "",
         "title = " + quoted(p.title()), "printer = \"demo-0.4\"    # names: outrigger presets printers",
         "material = \"PETG\"       # names: outrigger presets materials"));
     table(lines, "truck", Map.of("scale", n(p.scale()), "wheelbase", n(p.wheelbase())));

@@ -2,6 +2,7 @@ package outrigger.generator.param;
 
 import java.util.Locale;
 import outrigger.presets.LengthText;
+import outrigger.presets.MassText;
 import outrigger.presets.Shelf;
 
 /** A length, an angle, a mass, a temperature or a plain number, within a range. */
@@ -41,7 +42,7 @@ record NumberForm(Range range) implements Form {
     LengthText.Result result = switch (range.unit()) {
       case MM -> LengthText.parse(text);
       case DEGREES -> LengthText.parseNumber(text.replaceFirst("\\s*(deg|\u00b0)$", ""));
-      case GRAMS -> LengthText.parseNumber(text.replaceFirst("\\s*g$", ""));
+      case GRAMS -> MassText.parse(text);
       case CELSIUS -> LengthText.parseNumber(text.replaceFirst("\\s*C$", ""));
       case NONE -> LengthText.parseNumber(text);
     };
@@ -57,7 +58,7 @@ record NumberForm(Range range) implements Form {
     return switch (range.unit()) {
       case MM -> "Write a length in mm, in or thou, such as 6, 6mm, 0.25in or 40thou.";
       case DEGREES -> "Write an angle in degrees, such as 30 or 30deg.";
-      case GRAMS -> "Write a mass in grams, such as 150 or 150g.";
+      case GRAMS -> "Write a mass in g, kg, oz or lb, such as 150, 150g, 0.4kg or 6oz.";
       case CELSIUS -> "Write a temperature in degrees Celsius, such as 40 or 40C.";
       case NONE -> "Write a number without a unit, such as 1.5.";
     };

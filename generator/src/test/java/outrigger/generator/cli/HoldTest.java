@@ -51,11 +51,11 @@ class HoldTest {
       "--gap 1 | outrigger hold: there is no option --gap. For all options: outrigger hold --help.",
       "--pad -0.1 | hold: pad is -0.1 mm (option --pad), below the minimum of 0 mm. Use 0 mm or more.",
       "--pad 1in | hold: pad is 25.4 mm (option --pad, written 1in), above the maximum of 10 mm. Use 10 mm or less.",
-      "--mass nan | hold: mass is \"nan\" (option --mass), not a mass: not a number. Write a mass in grams, such as "
-          + "150 or 150g.",
+      "--mass nan | hold: mass is \"nan\" (option --mass), not a mass: not a number. Write a mass in g, kg, oz or "
+          + "lb, such as 150, 150g, 0.4kg or 6oz.",
       "--mass 0 | hold: mass is 0 g (option --mass), below the minimum of 1 g. Use 1 g or more.",
-      "--mass 1kg | hold: mass is \"1kg\" (option --mass), not a mass: not a number. Write a mass in grams, such as "
-          + "150 or 150g.",
+      "--mass 1kilo | hold: mass is \"1kilo\" (option --mass), not a mass: unknown unit \"kilo\". Write a mass in g, kg, oz or "
+          + "lb, such as 150, 150g, 0.4kg or 6oz.",
       "--temperature hot | hold: temperature is \"hot\" (option --temperature), not a temperature: not a number. "
           + "Write a temperature in degrees Celsius, such as 40 or 40C.",
       "--temperature 300C | hold: temperature is 300 degrees C (option --temperature, written 300C), above the maximum "

@@ -41,6 +41,19 @@ class TruckReaderTest {
     assertEquals(Optional.empty(), read("").truck());
   }
 
+  /** 1 lb is 453.59237 g and 16 oz, exactly (international yard and pound agreement, 1959). */
+  @Test
+  void read_massesWithUnits_areInGrams() throws IOException {
+    Truck truck = truck("[truck]\nchassis-mass = \"1lb\"\n[body]\nmass = \"6oz\"\n[[item]]\nname = \"battery\"\n"
+        + "mass = \"0.045kg\"\n");
+    assertEquals(453.59237, truck.truck().record().chassisMass());
+    assertEquals(170.09713875, truck.body().record().mass());
+    assertEquals(45, truck.items().get(0).record().mass());
+    assertEquals(List.of("body: mass is \"6 stone\" (t.toml, line 2, column 1), not a mass: unknown unit \"stone\". "
+        + "Write a mass in g, kg, oz or lb, such as 150, 150g, 0.4kg or 6oz."),
+        read("[body]\nmass = \"6 stone\"\n").faults().stream().map(Fault::message).toList());
+  }
+
   @Test
   void read_truckInInches_isInMillimetres() throws IOException {
     Truck truck = truck("[rail]\nspacing = \"1.25in\"\n[[mount]]\nname = \"a\"\nfloor = \"0.95in+-10thou\"\n");
