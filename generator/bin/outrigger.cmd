@@ -67,7 +67,7 @@ exit /b 1
 
 :built
 del "%ARCHIVE%" 2>nul
-"%JAVA%" -XX:DumpLoadedClassList="%TARGET%\launcher.classes" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -cp "%JAR%" outrigger.generator.cli.WarmUp "%TARGET%\warm-up" >nul 2>&1
+"%JAVA%" -XX:DumpLoadedClassList="%TARGET%\launcher.classes" -XX:TieredStopAtLevel=1 -XX:C1MaxInlineSize=15 -XX:CICompilerCount=1 -XX:+UseSerialGC -cp "%JAR%" outrigger.generator.cli.WarmUp "%TARGET%\warm-up" >nul 2>&1
 if not errorlevel 1 "%JAVA%" -Xshare:dump -XX:SharedClassListFile="%TARGET%\launcher.classes" -XX:SharedArchiveFile="%ARCHIVE%" -cp "%JAR%" >nul 2>&1
 if errorlevel 1 del "%ARCHIVE%" 2>nul
 copy /y "%NOW%" "%LISTING%" >nul
@@ -78,10 +78,10 @@ rmdir "%LOCK%"
 :run
 del "%NOW%" 2>nul
 if exist "%ARCHIVE%" goto fast
-"%JAVA%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -cp "%JAR%" outrigger.generator.cli.Main %*
+"%JAVA%" -XX:TieredStopAtLevel=1 -XX:C1MaxInlineSize=15 -XX:CICompilerCount=1 -XX:+UseSerialGC -cp "%JAR%" outrigger.generator.cli.Main %*
 exit /b %errorlevel%
 :fast
-"%JAVA%" -XX:SharedArchiveFile="%ARCHIVE%" -Xshare:auto -Xlog:disable -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -cp "%JAR%" outrigger.generator.cli.Main %*
+"%JAVA%" -XX:SharedArchiveFile="%ARCHIVE%" -Xshare:auto -Xlog:disable -XX:TieredStopAtLevel=1 -XX:C1MaxInlineSize=15 -XX:CICompilerCount=1 -XX:+UseSerialGC -cp "%JAR%" outrigger.generator.cli.Main %*
 exit /b %errorlevel%
 
 rem Writes time, size and name of every source into a file.

@@ -64,8 +64,8 @@ final class FacetTree {
       double joined = own;
       if (count > 0 && slot < groups[count - 1] + PER_LEAF) {
         for (int k = 0; k < 3; k++) {
-          both[k] = Math.min(both[k], run[k]);
-          both[k + 3] = Math.max(both[k + 3], run[k + 3]);
+          both[k] = Extremes.less(both[k], run[k]);
+          both[k + 3] = Extremes.greater(both[k + 3], run[k + 3]);
         }
         joined = area(both);
       } else {
@@ -191,8 +191,8 @@ final class FacetTree {
     }
     for (int i = leaves - 1; i > 0; i--) {
       for (int k = WIDTH * i, down = 2 * k; k < WIDTH * i + 3; k++, down++) {
-        b[k] = Math.min(b[down], b[down + WIDTH]);
-        b[k + 3] = Math.max(b[down + 3], b[down + WIDTH + 3]);
+        b[k] = Extremes.less(b[down], b[down + WIDTH]);
+        b[k + 3] = Extremes.greater(b[down + 3], b[down + WIDTH + 3]);
       }
     }
     return b;
@@ -250,28 +250,28 @@ final class FacetTree {
   /** A number not above the product of any normal below a node and a vector. */
   double leastAlongNormals(int node, double ax, double ay, double az) {
     int o = WIDTH * node;
-    return Math.min(ax * normalNodes[o], ax * normalNodes[o + 3])
-        + Math.min(ay * normalNodes[o + 1], ay * normalNodes[o + 4])
-        + Math.min(az * normalNodes[o + 2], az * normalNodes[o + 5]);
+    return Extremes.less(ax * normalNodes[o], ax * normalNodes[o + 3])
+        + Extremes.less(ay * normalNodes[o + 1], ay * normalNodes[o + 4])
+        + Extremes.less(az * normalNodes[o + 2], az * normalNodes[o + 5]);
   }
 
   /** A number not below the product of any place in a node's box and a vector. */
   double mostAlong(int node, double ax, double ay, double az) {
     int o = WIDTH * node;
-    return Math.max(ax * nodes[o], ax * nodes[o + 3]) + Math.max(ay * nodes[o + 1], ay * nodes[o + 4])
-        + Math.max(az * nodes[o + 2], az * nodes[o + 5]);
+    return Extremes.greater(ax * nodes[o], ax * nodes[o + 3]) + Extremes.greater(ay * nodes[o + 1], ay * nodes[o + 4])
+        + Extremes.greater(az * nodes[o + 2], az * nodes[o + 5]);
   }
 
   /** Least coordinate of a facet's corners along an axis, mm. */
   double least(int slot, int axis) {
     int o = 9 * slot + axis;
-    return Math.min(corners[o], Math.min(corners[o + 3], corners[o + 6]));
+    return Extremes.less(corners[o], Extremes.less(corners[o + 3], corners[o + 6]));
   }
 
   /** Greatest coordinate of a facet's corners along an axis, mm. */
   double most(int slot, int axis) {
     int o = 9 * slot + axis;
-    return Math.max(corners[o], Math.max(corners[o + 3], corners[o + 6]));
+    return Extremes.greater(corners[o], Extremes.greater(corners[o + 3], corners[o + 6]));
   }
 
   /** Least coordinate of what lies below a node, mm; infinite for an empty node. */
@@ -327,9 +327,9 @@ final class FacetTree {
   /** Squared distance of a point from a node's box, mm^2; infinite for an empty node. */
   double distance2(int node, double x, double y, double z) {
     int o = WIDTH * node;
-    double dx = Math.max(0, Math.max(nodes[o] - x, x - nodes[o + 3]));
-    double dy = Math.max(0, Math.max(nodes[o + 1] - y, y - nodes[o + 4]));
-    double dz = Math.max(0, Math.max(nodes[o + 2] - z, z - nodes[o + 5]));
+    double dx = x < nodes[o] ? nodes[o] - x : x > nodes[o + 3] ? x - nodes[o + 3] : 0;
+    double dy = y < nodes[o + 1] ? nodes[o + 1] - y : y > nodes[o + 4] ? y - nodes[o + 4] : 0;
+    double dz = z < nodes[o + 2] ? nodes[o + 2] - z : z > nodes[o + 5] ? z - nodes[o + 5] : 0;
     return dx * dx + dy * dy + dz * dz;
   }
 

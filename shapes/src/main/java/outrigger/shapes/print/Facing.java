@@ -133,9 +133,9 @@ final class Facing {
     /** Whether facets of this node and another may stand against each other; none does with those of an empty one. */
     private boolean mayFace(int other) {
       int o = FacetTree.WIDTH * other;
-      float dx = Math.max(0, Math.max(lowX - boxes[o + 3], boxes[o] - highX));
-      float dy = Math.max(0, Math.max(lowY - boxes[o + 4], boxes[o + 1] - highY));
-      float dz = Math.max(0, Math.max(lowZ - boxes[o + 5], boxes[o + 2] - highZ));
+      float dx = Extremes.greater(0, Extremes.greater(lowX - boxes[o + 3], boxes[o] - highX));
+      float dy = Extremes.greater(0, Extremes.greater(lowY - boxes[o + 4], boxes[o + 1] - highY));
+      float dz = Extremes.greater(0, Extremes.greater(lowZ - boxes[o + 5], boxes[o + 2] - highZ));
       return dx * dx + dy * dy + dz * dz <= reach2 && leastProduct(o) < SQUARE && mayReach(o);
     }
 
@@ -169,7 +169,7 @@ final class Facing {
 
   /** The least product of two numbers, each between bounds in either order. */
   private static float product(float a, float b, float c, float d) {
-    return Math.min(Math.min(a * c, a * d), Math.min(b * c, b * d));
+    return Extremes.less(Extremes.less(a * c, a * d), Extremes.less(b * c, b * d));
   }
 
   /** Takes a pair of small nodes whose facets all stand against each other. */
@@ -180,7 +180,7 @@ final class Facing {
       if (tree.high(a, k) - tree.low(a, k) > size || tree.high(b, k) - tree.low(b, k) > size) {
         return false;
       }
-      double d = Math.max(tree.high(a, k) - tree.low(b, k), tree.high(b, k) - tree.low(a, k));
+      double d = Extremes.greater(tree.high(a, k) - tree.low(b, k), tree.high(b, k) - tree.low(a, k));
       far += d * d;
     }
     if (far > width * width || mostProduct(a, b) >= SQUARE) {
@@ -200,7 +200,7 @@ final class Facing {
     for (int k = 0; k < AXES; k++) {
       double low = tree.leastNormal(b, k);
       double high = tree.mostNormal(b, k);
-      product -= Math.min(least(-tree.leastNormal(a, k), low, high), least(-tree.mostNormal(a, k), low, high));
+      product -= Extremes.less(least(-tree.leastNormal(a, k), low, high), least(-tree.mostNormal(a, k), low, high));
     }
     return product;
   }
@@ -242,7 +242,7 @@ final class Facing {
   private boolean isNear(double[] box, int node) {
     double gap = 0;
     for (int k = 0; k < AXES; k++) {
-      double d = Math.max(box[k] - tree.high(node, k), tree.low(node, k) - box[k + AXES]);
+      double d = Extremes.greater(box[k] - tree.high(node, k), tree.low(node, k) - box[k + AXES]);
       gap += d > 0 ? d * d : 0;
     }
     return gap <= width * width;
@@ -251,7 +251,7 @@ final class Facing {
   private boolean isNear(int a, int b) {
     double gap = 0;
     for (int k = 0; k < AXES; k++) {
-      double d = Math.max(tree.least(a, k) - tree.most(b, k), tree.least(b, k) - tree.most(a, k));
+      double d = Extremes.greater(tree.least(a, k) - tree.most(b, k), tree.least(b, k) - tree.most(a, k));
       gap += d > 0 ? d * d : 0;
     }
     return gap <= width * width;
@@ -267,8 +267,8 @@ final class Facing {
     double high = Double.NEGATIVE_INFINITY;
     for (int corner = 0; corner < AXES; corner++) {
       double height = tree.along(to, corner, nx, ny, nz) - level;
-      low = Math.min(low, height);
-      high = Math.max(high, height);
+      low = Extremes.less(low, height);
+      high = Extremes.greater(high, height);
     }
     return high > 0 && low < width;
   }

@@ -37,8 +37,8 @@ final class FlatSpace extends NearSearch {
         return false;
       }
     }
-    double spread = samples.spread(from, to);
     double[] box = samples.box(from, to);
+    double spread = samples.spread(from, to, box);
     x = (box[0] + box[3]) / 2 + radius * up.x();
     y = (box[1] + box[4]) / 2 + radius * up.y();
     z = (box[2] + box[5]) / 2 + radius * up.z();

@@ -42,8 +42,8 @@ final class NearRegions {
     int o = WIDTH * slot;
     double more = margin + ROUNDING;
     for (int k = 0; k < 3; k++) {
-      boxes[o + k] = (float) Math.min(boxes[o + k], Math.max(tree.least(slot, k), tree.least(other, k)) - more);
-      boxes[o + 3 + k] = (float) Math.max(boxes[o + 3 + k], Math.min(tree.most(slot, k), tree.most(other, k)) + more);
+      boxes[o + k] = (float) Extremes.less(boxes[o + k], Extremes.greater(tree.least(slot, k), tree.least(other, k)) - more);
+      boxes[o + 3 + k] = (float) Extremes.greater(boxes[o + 3 + k], Extremes.less(tree.most(slot, k), tree.most(other, k)) + more);
     }
   }
 
@@ -52,15 +52,15 @@ final class NearRegions {
     int o = WIDTH * slot;
     double more = margin + ROUNDING;
     for (int k = 0; k < 3; k++) {
-      boxes[o + k] = (float) Math.min(boxes[o + k], Math.max(tree.low(a, k), tree.low(b, k)) - more);
-      boxes[o + 3 + k] = (float) Math.max(boxes[o + 3 + k], Math.min(tree.high(a, k), tree.high(b, k)) + more);
+      boxes[o + k] = (float) Extremes.less(boxes[o + k], Extremes.greater(tree.low(a, k), tree.low(b, k)) - more);
+      boxes[o + 3 + k] = (float) Extremes.greater(boxes[o + 3 + k], Extremes.less(tree.high(a, k), tree.high(b, k)) + more);
     }
   }
 
   private void enclose(int node, float[] from, int at) {
     for (int k = 0; k < 3; k++) {
-      nodes[WIDTH * node + k] = Math.min(nodes[WIDTH * node + k], from[WIDTH * at + k]);
-      nodes[WIDTH * node + 3 + k] = Math.max(nodes[WIDTH * node + 3 + k], from[WIDTH * at + 3 + k]);
+      nodes[WIDTH * node + k] = Extremes.less(nodes[WIDTH * node + k], from[WIDTH * at + k]);
+      nodes[WIDTH * node + 3 + k] = Extremes.greater(nodes[WIDTH * node + 3 + k], from[WIDTH * at + 3 + k]);
     }
   }
 

@@ -44,7 +44,7 @@ final class OpenSpace extends NearSearch {
     x = (box[0] + box[3]) / 2;
     y = (box[1] + box[4]) / 2;
     z = (box[2] + box[5]) / 2;
-    spread = samples.spread(from, to);
+    spread = samples.spread(from, to, box);
     double sx = 0;
     double sy = 0;
     double sz = 0;
@@ -84,7 +84,7 @@ final class OpenSpace extends NearSearch {
     reach2 = reach * reach;
     double least = Double.POSITIVE_INFINITY;
     for (int i = from; i < to; i++) {
-      least = Math.min(least, samples.x(i) * ax + samples.y(i) * ay + samples.z(i) * az);
+      least = Extremes.less(least, samples.x(i) * ax + samples.y(i) * ay + samples.z(i) * az);
     }
     floor = least - radius * (1 - lean);
   }

@@ -66,16 +66,15 @@ final class SampleList {
         Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
     for (int i = from; i < to; i++) {
       for (int k = 0; k < 3; k++) {
-        box[k] = Math.min(box[k], numbers[WIDTH * i + k]);
-        box[k + 3] = Math.max(box[k + 3], numbers[WIDTH * i + k]);
+        box[k] = Extremes.less(box[k], numbers[WIDTH * i + k]);
+        box[k + 3] = Extremes.greater(box[k + 3], numbers[WIDTH * i + k]);
       }
     }
     return box;
   }
 
-  /** How far the farthest of some lies from the centre of their box. */
-  double spread(int from, int to) {
-    double[] box = box(from, to);
+  /** How far the farthest of some lies from the centre of their box, which is given. */
+  double spread(int from, int to, double... box) {
     double far = 0;
     for (int i = from; i < to; i++) {
       double square = 0;
@@ -83,7 +82,7 @@ final class SampleList {
         double d = numbers[WIDTH * i + k] - (box[k] + box[k + 3]) / 2;
         square += d * d;
       }
-      far = Math.max(far, square);
+      far = Extremes.greater(far, square);
     }
     return Math.sqrt(far);
   }

@@ -1,0 +1,25 @@
+package outrigger.shapes.print;
+
+/**
+ * The less and the greater of two numbers, where there is no NaN and no matter which 0 comes out. {@link Math} looks after
+ * both, which in a run too short to be compiled well was four tenths of all the gauges executed.
+ */
+final class Extremes {
+  private Extremes() {}
+
+  static double less(double a, double b) {
+    return a < b ? a : b;
+  }
+
+  static double greater(double a, double b) {
+    return a > b ? a : b;
+  }
+
+  static float less(float a, float b) {
+    return a < b ? a : b;
+  }
+
+  static float greater(float a, float b) {
+    return a > b ? a : b;
+  }
+}
