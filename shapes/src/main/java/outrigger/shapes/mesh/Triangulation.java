@@ -150,7 +150,20 @@ final class Triangulation {
     } else {
       splitTriangle(t, id);
     }
-    legalize();
+    surround();
+  }
+
+  /** Flips unmarked edges across from a new vertex until those round it are Delaunay: all others were, and stay so. */
+  private void surround() {
+    while (stacked > 0) {
+      int h = stack[--stacked];
+      if (mark[h] == FREE && twin[h] >= 0 && isWrong(h)) {
+        int far = previous(twin[h]);
+        turnOver(h);
+        push(h);
+        push(far);
+      }
+    }
   }
 
   /**
@@ -278,8 +291,17 @@ final class Triangulation {
     push(3 * s + 2);
   }
 
-  /** Flips the edge between two triangles; the four edges round them keep their marks. */
+  /** Flips the edge between two triangles; the four edges round them keep their marks and are looked at again. */
   void flip(int ab) {
+    int ba = twin[ab];
+    turnOver(ab);
+    push(ab);
+    push(previous(ab));
+    push(ba);
+    push(previous(ba));
+  }
+
+  private void turnOver(int ab) {
     int bc = next(ab);
     int ca = previous(ab);
     int ba = twin[ab];
@@ -296,10 +318,6 @@ final class Triangulation {
     out[origin[ba]] = ba;
     out[d] = bc;
     out[c] = ad;
-    push(ab);
-    push(ca);
-    push(ba);
-    push(db);
   }
 
   /** Whether the two triangles at an edge form a strictly convex quadrangle, so that it can be flipped. */
