@@ -1,6 +1,7 @@
 package outrigger.shapes.mesh;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import outrigger.shapes.mesh.Outline.IntList;
 
@@ -18,7 +19,7 @@ final class EdgeSplit {
     int[] given = mesh.corners();
     int[] corners = given;
     int vertices = mesh.vertexCount();
-    for (int h : halfEdges) {
+    for (int h : inOrder(mesh, halfEdges)) {
       int a = given[h];
       int b = given[Triangulation.next(h)];
       Place middle = Place.between(Place.of(xyz, a), Place.of(xyz, b));
@@ -30,6 +31,18 @@ final class EdgeSplit {
       }
     }
     return corners == given ? mesh : Mesh.of(xyz, corners);
+  }
+
+  /** By the places of the edges' ends: where a facet has two of them, how it is cut depends on which comes first. */
+  private static List<Integer> inOrder(Mesh mesh, List<Integer> halfEdges) {
+    int[] xyz = mesh.xyz();
+    int[] corners = mesh.corners();
+    Comparator<Integer> ends = Comparator.comparing(h -> {
+      Place[] both = {Place.of(xyz, corners[h]), Place.of(xyz, corners[Triangulation.next(h)])};
+      Arrays.sort(both);
+      return both;
+    }, Arrays::compare);
+    return halfEdges.stream().sorted(ends).toList();
   }
 
   private static int[] split(int[] corners, int a, int b, int middle) {

@@ -102,7 +102,9 @@ final class Faults {
     if (FacetContact.improper(xyz, corners[3 * f], corners[3 * f + 1], corners[3 * f + 2], corners[3 * g],
         corners[3 * g + 1], corners[3 * g + 2])) {
       first = first < 0 ? 3 * f : first;
-      crossing |= !touches(f, g) && !touches(g, f);
+      // both are asked, whichever comes first: each may have corners in the other's plane
+      boolean touch = touches(f, g);
+      crossing |= !touches(g, f) && !touch;
     }
   }
 

@@ -5,9 +5,11 @@ import java.util.List;
 
 /**
  * Axes that an expression's operands set themselves, so that the same solid turned by right angles or mirrored is
- * evaluated in the very same coordinates.
+ * evaluated in the very same coordinates, and wherever it is moved by grid steps as well: the middle of its bounds is the
+ * origin.
  *
- * <p>Rounding halves upward and choosing between equal diagonals would otherwise differ from one position to the next.
+ * <p>Rounding halves upward and choosing between equal diagonals would otherwise differ from one position to the next, and so
+ * would what lies far outside, as the triangle that a triangulation starts with.
  * The axes are put in the order of the operands' {@link Moments} along them, and each is turned the way its odd moments
  * are positive. Of what these leave open the frame with the least {@link Signature} is taken: where two have the same, the
  * operands look the same in both.
@@ -17,6 +19,8 @@ final class Frame {
 
   private final int[] axis;
   private final int[] sign = {1, 1, 1};
+  /** The middle of the operands' bounds along each given axis once it is turned its way; halves are taken down. */
+  private final int[] middle = new int[3];
 
   /** The axes as they are given. */
   Frame() {
@@ -54,7 +58,14 @@ final class Frame {
         addTurned(order, moments, frames);
       }
     }
+    frames.forEach(frame -> frame.centre(moments.twiceMiddle()));
     return frames;
+  }
+
+  private void centre(long[] twiceMiddle) {
+    for (int k = 0; k < 3; k++) {
+      middle[k] = (int) Math.floorDiv(sign[k] * twiceMiddle[k], 2L);
+    }
   }
 
   /** Adds the frames of one order of axes, the first two of which come first for each other axis too. */
@@ -81,6 +92,7 @@ final class Frame {
     for (int[] order : ORDERS) {
       Frame frame = new Frame(new int[] {axis[order[0]], axis[order[1]], axis[order[2]]});
       System.arraycopy(sign, 0, frame.sign, 0, 3);
+      System.arraycopy(middle, 0, frame.middle, 0, 3);
       frames.add(frame);
     }
     return frames.subList(1, frames.size());
@@ -97,7 +109,8 @@ final class Frame {
   }
 
   private boolean isGiven() {
-    return axis[0] == 0 && axis[1] == 1 && sign[0] > 0 && sign[1] > 0 && sign[2] > 0;
+    return axis[0] == 0 && axis[1] == 1 && sign[0] > 0 && sign[1] > 0 && sign[2] > 0 && middle[0] == 0 && middle[1] == 0
+        && middle[2] == 0;
   }
 
   private boolean mirrors() {
@@ -128,7 +141,7 @@ final class Frame {
     int[] xyz = new int[given.length];
     for (int i = 0; i < xyz.length; i += 3) {
       for (int k = 0; k < 3; k++) {
-        xyz[i + k] = sign[axis[k]] * given[i + axis[k]];
+        xyz[i + k] = sign[axis[k]] * given[i + axis[k]] - middle[axis[k]];
       }
     }
     return xyz;
@@ -153,7 +166,7 @@ final class Frame {
     int[] xyz = new int[from.length];
     for (int i = 0; i < xyz.length; i += 3) {
       for (int k = 0; k < 3; k++) {
-        xyz[i + axis[k]] = sign[axis[k]] * from[i + k];
+        xyz[i + axis[k]] = sign[axis[k]] * (from[i + k] + middle[axis[k]]);
       }
     }
     return Mesh.of(xyz, mirrors() ? reversed(mesh.corners()) : mesh.corners());

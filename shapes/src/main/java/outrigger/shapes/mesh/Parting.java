@@ -104,7 +104,7 @@ final class Parting {
     int left = most;
     for (int v : copies) {
       Interrupt.check();
-      if (left > 0 && move(v)) {
+      if (left > 0 && move(v, left > 1 || most < copies.size())) {
         moved.add(v);
         left--;
       }
@@ -117,13 +117,21 @@ final class Parting {
         .mapToObj(v -> Place.of(xyz, v))).sorted().toArray(Place[]::new);
   }
 
-  private boolean move(int v) {
+  /**
+   * Puts a vertex elsewhere, if some place is better.
+   *
+   * @param parts whether it is to leave others at its place; if not, it moves only if its facets meet some there
+   */
+  private boolean move(int v, boolean parts) {
     int x = xyz[3 * v];
     int y = xyz[3 * v + 1];
     int z = xyz[3 * v + 2];
     int[] near = near(v);
     Set<Long> before = new HashSet<>();
     meetings(v, near, before::add);
+    if (!parts && before.isEmpty()) {
+      return false;
+    }
     for (int[] offset : OFFSETS) {
       put(v, x + offset[0], y + offset[1], z + offset[2]);
       if (!places.contains(Place.of(xyz, v)) && isBetter(v, near, before)) {
@@ -135,12 +143,12 @@ final class Parting {
     return false;
   }
 
-  /** Whether the facets at a vertex meet no others but some that they met before, and not all of those. */
+  /** Whether the facets at a vertex keep their area and meet no others but some that they met before, and not all of those. */
   private boolean isBetter(int v, int[] near, Set<Long> before) {
     int[] left = {0};
     return meetings(v, near, pair -> {
       left[0]++;
-      return before.contains(pair);
+      return before.contains(pair) && pair >> 32 != (int) pair;
     }) && left[0] <= Math.max(0, before.size() - 1);
   }
 
@@ -167,15 +175,28 @@ final class Parting {
     return found.stream().mapToInt(i -> i).toArray();
   }
 
-  /** Tells of pairs of facets that meet, one of them at a vertex, while it is asked to go on; false if it was not. */
+  private boolean isImproper(int f, int g) {
+    return FacetContact.improper(xyz, corners[3 * f], corners[3 * f + 1], corners[3 * f + 2], corners[3 * g],
+        corners[3 * g + 1], corners[3 * g + 2]);
+  }
+
+  private boolean isCorner(int v, int f) {
+    return corners[3 * f] == v || corners[3 * f + 1] == v || corners[3 * f + 2] == v;
+  }
+
+  /**
+   * Tells of pairs of facets that meet, one of them at a vertex, while it is asked to go on; false if it was not. A facet
+   * without area meets itself.
+   */
   private boolean meetings(int v, int[] near, LongPredicate told) {
     for (int f : facetsAt.get(v)) {
-      if (!Faults.hasArea(xyz, corners, 3 * f)) {
+      if (!Faults.hasArea(xyz, corners, 3 * f) && !told.test(LongMap.edge(f, f))) {
         return false;
       }
       for (int g : near) {
-        if (g != f && FacetContact.improper(xyz, corners[3 * f], corners[3 * f + 1], corners[3 * f + 2], corners[3 * g],
-            corners[3 * g + 1], corners[3 * g + 2]) && !told.test(LongMap.edge(Math.min(f, g), Math.max(f, g)))) {
+        // a pair of which both are at the vertex is told of once
+        if (g != f && !(g < f && isCorner(v, g)) && isImproper(f, g)
+            && !told.test(LongMap.edge(Math.min(f, g), Math.max(f, g)))) {
           return false;
         }
       }

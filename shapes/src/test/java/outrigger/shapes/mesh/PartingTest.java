@@ -4,9 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import outrigger.shapes.check.Proof;
 import outrigger.shapes.num.Grid;
@@ -51,8 +55,7 @@ class PartingTest {
   }
 
   /** A pyramid stands on its tip in the top of the cube, where no corner of the cube is. */
-  @Test
-  void part_tipOnAFace_becomesSound() {
+  private static Mesh tipOnAFace() {
     int mm = Grid.PER_MM;
     int n = CUBE.vertexCount();
     int[] pyramid = {mm / 4, mm / 2, 2 * mm, -mm, -mm, 3 * mm, mm, -mm, 3 * mm, mm, mm, 3 * mm, -mm, mm, 3 * mm};
@@ -63,13 +66,65 @@ class PartingTest {
     for (int i = 0; i < facets.length; i++) {
       corners[CUBE.corners().length + i] = n + facets[i];
     }
-    Mesh touching = Mesh.of(xyz, corners);
+    return Mesh.of(xyz, corners);
+  }
+
+  @Test
+  void part_tipOnAFace_becomesSound() {
+    Mesh touching = tipOnAFace();
     Faults faults = Faults.of(touching);
     assertTrue(faults.areTouches());
     assertEquals(1, faults.touching().size());
     assertTrue(Proof.judge(touching).proven().isEmpty());
     Kernel.Rounded parted = Parting.part(touching, faults.touching()).orElseThrow();
     assertTrue(Proof.judge(Mesh.of(parted.xyz(), parted.corners())).proven().isPresent());
+  }
+
+  /** As where what it touched was put elsewhere before its turn came. */
+  @Test
+  void part_cornerThatTouchesNothing_leavesIt() {
+    Mesh touching = tipOnAFace();
+    Set<Integer> corners = new HashSet<>(Faults.of(touching).touching());
+    Kernel.Rounded alone = Parting.part(touching, corners).orElseThrow();
+    for (int v = 0; v < touching.vertexCount(); v++) {
+      if (touching.z(v) == 0) {
+        corners.add(v);
+      }
+    }
+    assertArrayEquals(alone.xyz(), Parting.part(touching, corners).orElseThrow().xyz());
+  }
+
+  /** Edges of two facets lie along each other in part; all their ends lie in both planes. */
+  @Test
+  void touching_edgesThatOverlapInEitherOrder_areTheSameCorners() {
+    int[] xyz = {0, 0, 0, 20, 0, 0, 0, 5, 9, 10, 0, 0, 30, 0, 0, 10, 9, -5};
+    for (int[] corners : new int[][] {{0, 1, 2, 3, 4, 5}, {3, 4, 5, 0, 1, 2}}) {
+      Mesh mesh = Mesh.of(xyz, corners);
+      Faults faults = Faults.of(mesh);
+      assertTrue(faults.areTouches());
+      assertEquals(Set.of(0, 10, 20, 30), faults.touching().stream().map(mesh::x).collect(Collectors.toSet()));
+    }
+  }
+
+  /** Facets by the places of their corners, whatever their order. */
+  private static Set<List<Place>> facets(int[] xyz, int[] corners) {
+    Set<List<Place>> facets = new HashSet<>();
+    for (int c = 0; c < corners.length; c += 3) {
+      List<Place> facet = new ArrayList<>();
+      for (int k = c; k < c + 3; k++) {
+        facet.add(Place.of(xyz, corners[k]));
+      }
+      Collections.rotate(facet, -facet.indexOf(Collections.min(facet)));
+      facets.add(facet);
+    }
+    return facets;
+  }
+
+  @Test
+  void split_twoEdgesOfAFacetInEitherOrder_cutsItAlike() {
+    Mesh one = EdgeSplit.of(CUBE, List.of(0, 1));
+    Mesh other = EdgeSplit.of(CUBE, List.of(1, 0));
+    assertEquals(facets(one.xyz(), one.corners()), facets(other.xyz(), other.corners()));
   }
 
   @Test
