@@ -33,17 +33,25 @@ final class Campaign {
     this.judge = judge.map(path -> new JudgeSample(path, tally));
   }
 
-  /** Runs {@code small FIRST COUNT [THREADS [JUDGED]]} or {@code large ...}; exits with 1 if anything failed. */
+  /** Runs {@code small|odd|large FIRST COUNT [THREADS [JUDGED]]}; exits with 1 if anything failed. */
   public static void main(String[] args) throws Exception {
     long first = Long.parseLong(args[1]);
     int count = Integer.parseInt(args[2]);
     int threads = args.length > 3 ? Integer.parseInt(args[3]) : 1;
     int judged = args.length > 4 ? Integer.parseInt(args[4]) : 0;
     Campaign campaign = new Campaign(threads, Optional.ofNullable(System.getenv("OUTRIGGER_JUDGE")));
-    Tally tally = campaign.run(args[0].equals("large") ? RandomExpression::large : RandomExpression::small, first, count,
-        judged);
+    Tally tally = campaign.run(kind(args[0]), first, count, judged);
     System.out.printf("%s seeds %d to %d%n%s", args[0], first, first + count - 1, tally.text());
     System.exit(tally.failures().isEmpty() ? 0 : 1);
+  }
+
+  private static LongFunction<RandomExpression> kind(String name) {
+    return switch (name) {
+      case "small" -> RandomExpression::small;
+      case "odd" -> RandomExpression::odd;
+      case "large" -> RandomExpression::large;
+      default -> throw new IllegalArgumentException(name + " is none of small, odd, large");
+    };
   }
 
   /**

@@ -18,6 +18,14 @@ class CampaignTest {
   }
 
   @Test
+  void run_oddFamilies_keepsVolumesAndNeverFails() throws Exception {
+    Tally tally = new Campaign(2, Optional.ofNullable(System.getenv("OUTRIGGER_JUDGE")))
+        .run(RandomExpression::odd, 1, 4 * OddOperand.FAMILIES, 20);
+    assertEquals(List.of(), tally.failures());
+    assertTrue(tally.count("expressions: sound") > 2 * OddOperand.FAMILIES, tally.text());
+  }
+
+  @Test
   void run_largeExpressions_keepsVolumesAndNeverFails() throws Exception {
     Tally tally = new Campaign(2, Optional.ofNullable(System.getenv("OUTRIGGER_JUDGE")))
         .run(RandomExpression::large, 1, 1, 1);

@@ -39,6 +39,20 @@ record RandomExpression(Expression a, Expression b, Op op, int operands) {
         random.nextInt(4) == 0 ? Op.COMMON : Op.CUT, n);
   }
 
+  /** 2 to 8 operands of one family of {@link OddOperand}, nested at random; the family goes by the seed. */
+  static RandomExpression odd(long seed) {
+    Random random = new Random(seed);
+    int n = 2 + random.nextInt(7);
+    OddOperand draw = new OddOperand(random, (int) Math.floorMod(seed, (long) OddOperand.FAMILIES));
+    List<Expression> leaves = new ArrayList<>();
+    while (leaves.size() < n) {
+      leaves.add(new Leaf(draw.draw()));
+    }
+    int k = 1 + random.nextInt(n - 1);
+    return new RandomExpression(nested(random, leaves.subList(0, k)), nested(random, leaves.subList(k, n)),
+        Op.values()[random.nextInt(3)], n);
+  }
+
   /** The whole. */
   Expression whole() {
     return with(op);
