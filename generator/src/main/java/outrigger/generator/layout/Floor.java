@@ -3,9 +3,7 @@ package outrigger.generator.layout;
 import java.util.List;
 
 /**
- * A floor seen along a way from its first end, never wider further on; whole micrometres.
- *
- * <p>Of walls that widen again only the strip counts that goes on straight: what is asked for is the narrowest so far.
+ * A floor between two walls, seen along a way from its first end; whole micrometres, walls rounded inward.
  *
  * @param sections one after the other from 0, none empty
  */
@@ -54,23 +52,53 @@ public record Floor(List<Section> sections) {
     return sections.size() == 1 && low(0) == 0 && low(along()) == 0 && high(0) == high(along());
   }
 
+  /** Whether its walls nowhere part again further on, so that all of it lies before whatever lies beyond. */
+  boolean onlyNarrows() {
+    long low = Long.MIN_VALUE;
+    long high = Long.MAX_VALUE;
+    for (Section s : sections) {
+      if (s.lowFrom < low || s.lowTo < s.lowFrom || s.highFrom > high || s.highTo > s.highFrom) {
+        return false;
+      }
+      low = s.lowTo;
+      high = s.highTo;
+    }
+    return true;
+  }
+
   /** The right wall where it comes in most, from the first end to so far. */
   long low(long at) {
-    long low = sections.get(0).lowFrom();
-    for (Section section : sections) {
-      if (section.from() < at) {
-        low = Math.max(low, Math.max(section.lowFrom(), section.low(at)));
+    return Math.max(sections.get(0).lowFrom(), low(0, at));
+  }
+
+  /** The left wall where it comes in most, from the first end to so far. */
+  long high(long at) {
+    return Math.min(sections.get(0).highFrom(), high(0, at));
+  }
+
+  /** How far apart its walls are at most, the one where it is out most and the other where it is. */
+  long widest() {
+    return sections.stream().mapToLong(s -> Math.max(s.highFrom, s.highTo)).max().orElseThrow()
+        - sections.stream().mapToLong(s -> Math.min(s.lowFrom, s.lowTo)).min().orElseThrow();
+  }
+
+  /** The right wall where it comes in most between two places. */
+  long low(long from, long to) {
+    long low = Long.MIN_VALUE;
+    for (Section s : sections) {
+      if (s.from() < to && s.to() > from) {
+        low = Math.max(low, Math.max(s.low(Math.max(from, s.from())), s.low(Math.min(to, s.to()))));
       }
     }
     return low;
   }
 
-  /** The left wall where it comes in most, from the first end to so far. */
-  long high(long at) {
-    long high = sections.get(0).highFrom();
-    for (Section section : sections) {
-      if (section.from() < at) {
-        high = Math.min(high, Math.min(section.highFrom(), section.high(at)));
+  /** The left wall where it comes in most between two places. */
+  long high(long from, long to) {
+    long high = Long.MAX_VALUE;
+    for (Section s : sections) {
+      if (s.from() < to && s.to() > from) {
+        high = Math.min(high, Math.min(s.high(Math.max(from, s.from())), s.high(Math.min(to, s.to()))));
       }
     }
     return high;

@@ -3,6 +3,7 @@ package outrigger.generator.layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeSet;
 
 /**
  * Somewhere that items may lie on one level: a tray, or the space between rails; mm.
@@ -34,7 +35,17 @@ public record Room(String name, List<Section> sections, double height) {
       return from < to ? Optional.of(new Section(from, to, right(from), left(from), right(to), left(to))) : Optional.empty();
     }
 
-    /** The chord of the lesser of wall and limit lies nowhere further out than they. */
+    /** The same in pieces over each of which a line straight along lies on one side of both walls. */
+    private List<Section> cutAlong(double y) {
+      TreeSet<Double> ends = new TreeSet<>(List.of(rear, front));
+      for (double share : new double[] {(y - rearRight) / (frontRight - rearRight), (y - rearLeft) / (frontLeft - rearLeft)}) {
+        if (share > 0 && share < 1) {
+          ends.add(rear + share * (front - rear));
+        }
+      }
+      return ends.headSet(front).stream().map(from -> cut(from, ends.higher(from))).flatMap(Optional::stream).toList();
+    }
+
     private Section leftUpTo(double y) {
       return new Section(rear, front, rearRight, Math.max(rearRight, Math.min(rearLeft, y)), frontRight,
           Math.max(frontRight, Math.min(frontLeft, y)));
@@ -152,41 +163,10 @@ public record Room(String name, List<Section> sections, double height) {
         continue;
       }
       s.cut(s.rear(), from).ifPresent(more::add);
-      s.cut(from, to).map(piece -> atLeft ? piece.leftUpTo(right) : piece.rightFrom(left)).ifPresent(more::add);
+      s.cut(from, to).stream().flatMap(piece -> piece.cutAlong(atLeft ? right : left).stream())
+          .map(piece -> atLeft ? piece.leftUpTo(right) : piece.rightFrom(left)).forEach(more::add);
       s.cut(to, s.front()).ifPresent(more::add);
     }
     return new Room(name, more, height);
-  }
-
-  /** Parts between the places where it stops narrowing and widens, or the other way; itself where there are none. */
-  List<Room> zones() {
-    List<Room> zones = new ArrayList<>();
-    List<Section> zone = new ArrayList<>();
-    int way = 0;
-    for (int i = 0; i < sections.size(); i++) {
-      Section s = sections.get(i);
-      int step = i == 0 ? 0 : way(sections.get(i - 1).frontRight(), sections.get(i - 1).frontLeft(), s.rearRight(),
-          s.rearLeft());
-      int own = way(s.rearRight(), s.rearLeft(), s.frontRight(), s.frontLeft());
-      if (clashes(way, step) || clashes(way == 0 ? step : way, own)) {
-        zones.add(new Room(name, zone, height));
-        zone = new ArrayList<>();
-        way = own;
-      } else {
-        way = way != 0 ? way : step != 0 ? step : own;
-      }
-      zone.add(s);
-    }
-    zones.add(new Room(name, zone, height));
-    return zones;
-  }
-
-  private static boolean clashes(int one, int other) {
-    return one * other < 0;
-  }
-
-  /** 1 where walls part, -1 where they close in, 0 where they go straight on. */
-  private static int way(double right, double left, double nextRight, double nextLeft) {
-    return (int) Math.signum(Math.rint((nextLeft - nextRight - (left - right)) * Micro.PER_MM));
   }
 }

@@ -60,6 +60,28 @@ class ArrangerTest {
     assertEquals(0, Arranger.arrange(List.of(item("rod", 90, 10, 5)), List.of(room)).out().size());
   }
 
+  /** Rails that taper to a waist of 28: a mast through it reaches from -14 to -4, and 40 from an end the wall is at 16. */
+  @Test
+  void arrange_tapersToAWaist_laysThroughAndBothSides() {
+    Room room = new Room("frame", List.of(new Room.Section(0, 60, -20, 20, -14, 14), new Room.Section(60, 120, -14, 14, -20,
+        20)), 20);
+    List<Item> three = List.of(item("mast", 120, 10, 10), item("front", 40, 20, 10), item("rear", 40, 20, 10));
+    assertEquals(List.of(), Arranger.arrange(three, List.of(room)).out());
+    Arrangement out = Arranger.arrange(List.of(three.get(0), three.get(1), item("rear", 40, 21, 10)), List.of(room));
+    assertEquals(1, out.out().size());
+    assertEquals(1, out.out().get(0).wants().get(0).moreWidth(), NOISE);
+  }
+
+  /** A screw that stands in from one side: only there the wall comes in, the rail's own slope goes on beside it. */
+  @Test
+  void clearOf_onATaper_comesInWhereTheScrewStandsOnly() {
+    Room room = TAPER.clearOf(40, 60, 16, 30);
+    assertEquals(16, room.left(40.1, 59.9), NOISE);
+    assertEquals(18.1, room.left(10, 38), NOISE);
+    assertEquals(15.5, room.left(60, 90), NOISE);
+    assertEquals(-17, room.right(45, 60), 0.51);
+  }
+
   @Test
   void arrange_twoRooms_sharesOutAndKeepsToWhereItMayGo() {
     Room front = Room.rectangle("front", 100, 0, 40, 30, 20);
