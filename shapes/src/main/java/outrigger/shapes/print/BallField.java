@@ -31,6 +31,7 @@ final class BallField {
   private final int[] standIn;
   private final double[] least;
   private final List<Spot> narrow = new ArrayList<>();
+  private final List<Spot> rims = new ArrayList<>();
   private final List<Spot> held = new ArrayList<>();
 
   /**
@@ -189,6 +190,8 @@ final class BallField {
       }
       if (spot.width() < reach.bound) {
         narrow.add(spot);
+      } else if (spot.reachesBelow(reach.bound)) {
+        rims.add(spot);
       }
     }
   }
@@ -220,5 +223,10 @@ final class BallField {
   /** All spots narrower than the bound, in an order that hangs on the mesh alone. */
   List<Spot> narrow() {
     return narrow;
+  }
+
+  /** Spots that are not narrower, but whose surroundings are in part. */
+  List<Spot> rims() {
+    return rims;
   }
 }

@@ -60,10 +60,11 @@ final class BallProbe {
    * @param width its diameter, mm
    * @param grip how it is held
    * @param across unit vector, either way, along which it is held; of no meaning for a free ball
+   * @param slope how much wider it grows a mm of way along the two planes that hold it; 0 for any other
    * @param stopper the facet's slot that the first ball rested on, -1 if nothing was within reach
    * @param stop where it rested on it; of no meaning without a stopper
    */
-  record Ball(Vec middle, double width, Grip grip, Vec across, int stopper, Vec stop) {
+  record Ball(Vec middle, double width, Grip grip, Vec across, double slope, int stopper, Vec stop) {
     boolean held() {
       return grip != Grip.FREE;
     }
@@ -126,12 +127,18 @@ final class BallProbe {
     guess = stopper;
     Vec centre = tangent.centre();
     if (stopper < 0 || r <= LEAST) {
-      return new Ball(centre, 2 * r, Grip.FREE, u, stopper, tangent.stop());
+      return new Ball(centre, 2 * r, Grip.FREE, u, 0, stopper, tangent.stop());
     }
     Vec spoke = centre.minus(tangent.stop()).times(1 / r);
-    Grip grip = u.plus(spoke, 1).length() / 2 < HELD ? Grip.FACING : Grip.FREE;
+    double growth = u.plus(spoke, 1).length() / 2;
     Vec across = u.minus(spoke);
-    return new Ball(centre, 2 * r, grip, across.times(1 / across.length()), stopper, tangent.stop());
+    return new Ball(centre, 2 * r, growth < HELD ? Grip.FACING : Grip.FREE, across.times(1 / across.length()), slope(growth),
+        stopper, tangent.stop());
+  }
+
+  /** The growth of a ball's radius a mm of its way, as that of its width a mm along the planes it rests on. */
+  private static double slope(double growth) {
+    return 2 * growth / Math.sqrt(1 - growth * growth);
   }
 
   /** The ball between the stop and the point of the facet straight before it: finds what a tip leaves over a face. */
@@ -162,7 +169,7 @@ final class BallProbe {
     }
     // one that touches more than are told apart and yet found no room is held by a fine round form
     return held || 2 * r < enough * (1 - LEAST) && spokes.isFull() ? between(first, centre, 2 * r, u)
-        : new Ball(centre, 2 * r, Grip.FREE, first.across, first.stopper, first.stop);
+        : new Ball(centre, 2 * r, Grip.FREE, first.across, 0, first.stopper, first.stop);
   }
 
   /** The ball held by the spokes last gathered: between the two that hold it, if two do. */
@@ -170,6 +177,6 @@ final class BallProbe {
     spokes.seekPair(u);
     boolean two = spokes.pairHolds(HELD);
     return new Ball(two ? centre.plus(spokes.pairMiddle(), 1) : centre, two ? spokes.pairWidth() : width, Grip.ROLLED,
-        spokes.across(), first.stopper, first.stop);
+        spokes.across(), two ? slope(spokes.pairGrowth()) : 0, first.stopper, first.stop);
   }
 }

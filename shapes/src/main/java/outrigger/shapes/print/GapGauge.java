@@ -13,7 +13,10 @@ import java.util.List;
  */
 final class GapGauge implements Gauge {
   private static final double LEAST_AREA = 0.06;
-  private static final double LINK = 0.5;
+  /** Balls with their middles so many spacings apart belong together. */
+  private static final double LINK = 2;
+  /** The same for holes, whose middles lie on a line; by more, holes beside each other would be one place of no form. */
+  private static final double LINK_HOLE = 1.5;
 
   @Override
   public String name() {
@@ -33,11 +36,13 @@ final class GapGauge implements Gauge {
     BallField field = BallField.of(specimen.facetTree(), reach, specimen.workers());
     Descent descent = new Descent(specimen.facetTree(), reach);
     List<Concern> concerns = new ArrayList<>();
-    places(field.narrow(), most, spacing, descent).stream().filter(p -> p.form() == NarrowPlace.Form.ROUND)
-        .forEach(p -> concerns.add(hole(specimen, p)));
+    places(field.narrow(), field.rims(), most, LINK_HOLE * spacing, descent).stream()
+        .filter(p -> p.form() == NarrowPlace.Form.ROUND).forEach(p -> concerns.add(hole(specimen, p)));
     List<Spot> closing = field.narrow().stream().filter(s -> Widths.isBelow(s.width(), gap)).toList();
-    places(closing, gap, spacing, descent).stream().filter(p -> p.form() != NarrowPlace.Form.ROUND && !p.isSharp(gap))
-        .forEach(p -> concerns.add(gap(specimen, p)));
+    List<Spot> beside = field.narrow().stream()
+        .filter(s -> !Widths.isBelow(s.width(), gap) && s.reachesBelow(gap)).toList();
+    places(closing, beside, gap, LINK * spacing, descent).stream()
+        .filter(p -> p.form() != NarrowPlace.Form.ROUND && !p.isSharp(gap)).forEach(p -> concerns.add(gap(specimen, p)));
     List<String> left = new ArrayList<>();
     double[] shown = Arrays.stream(field.least()).map(w -> w < most ? w : Double.NaN).toArray();
     List<Concern> sorted = concerns.stream().sorted(Comparator.comparingDouble(Concern::measured)).toList();
@@ -45,8 +50,8 @@ final class GapGauge implements Gauge {
         List.of(new FacetField("gap-width", "mm", gap, true, shown).withPlaces(field.places(), Double.NaN)), left);
   }
 
-  private static List<NarrowPlace> places(List<Spot> spots, double bound, double spacing, Descent descent) {
-    return NarrowPlaces.of(spots, 2 * Math.max(spacing, LINK * bound), LEAST_AREA * bound * bound, descent);
+  private static List<NarrowPlace> places(List<Spot> spots, List<Spot> rims, double bound, double link, Descent descent) {
+    return NarrowPlaces.of(spots, rims, link, LEAST_AREA * bound * bound, descent);
   }
 
   private static Concern hole(Specimen specimen, NarrowPlace place) {

@@ -43,7 +43,8 @@ final class HeldBalls {
       double d2 = dx * dx + dy * dy + dz * dz;
       if (d2 < r * r * (1 + TOUCH) * (1 + TOUCH) && dx * u.x() + dy * u.y() + dz * u.z() > SQUARELY * r) {
         BallProbe.Ball b = balls[i];
-        return Optional.of(new BallProbe.Ball(b.middle(), b.width(), BallProbe.Grip.ROLLED, u, b.stopper(), b.stop()));
+        return Optional.of(
+            new BallProbe.Ball(b.middle(), b.width(), BallProbe.Grip.ROLLED, u, b.slope(), b.stopper(), b.stop()));
       }
     }
     return Optional.empty();

@@ -1,6 +1,7 @@
 package outrigger.shapes.print;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Narrow spots that belong together.
@@ -10,8 +11,9 @@ import java.util.List;
  * @param length extent of the ball's middles along their longest way, mm
  * @param breadth extent of the middles across that, mm
  * @param spots all of them
+ * @param rim spots beside them that are not narrow, but stand for some narrow surface
  */
-record NarrowPlace(Spot narrowest, Form form, double length, double breadth, List<Spot> spots) {
+record NarrowPlace(Spot narrowest, Form form, double length, double breadth, List<Spot> spots, List<Spot> rim) {
   /** Rounder sections have a second normal direction of at least this weight against the first. */
   private static final double ROUND = 0.3;
   /** cos 60 degrees: a facet leaning more is not one of the two that hold the ball. */
@@ -52,11 +54,11 @@ record NarrowPlace(Spot narrowest, Form form, double length, double breadth, Lis
     LUMP
   }
 
-  static NarrowPlace of(Spot narrowest, List<Spot> spots) {
+  static NarrowPlace of(Spot narrowest, List<Spot> spots, List<Spot> rim) {
     double[][] spread = spread(spots);
     Axes axes = new Axes(spread);
     return new NarrowPlace(narrowest, form(spots, spread, narrowest.width()), extent(axes.value(0)),
-        extent(axes.value(1)), List.copyOf(spots));
+        extent(axes.value(1)), List.copyOf(spots), List.copyOf(rim));
   }
 
   /** Whether it runs out to nothing within a short way: the last of a sharp edge or tip, not a wall. */
@@ -74,7 +76,8 @@ record NarrowPlace(Spot narrowest, Form form, double length, double breadth, Lis
   /** The part of it that is narrower than a bound, its narrowest spot at least. */
   NarrowPlace below(double bound) {
     List<Spot> narrower = spots.stream().filter(s -> s.width() < bound).toList();
-    return of(narrowest, narrower.isEmpty() ? List.of(narrowest) : narrower);
+    List<Spot> beside = Stream.concat(spots.stream().filter(s -> s.width() >= bound), rim.stream()).toList();
+    return of(narrowest, narrower.isEmpty() ? List.of(narrowest) : narrower, beside);
   }
 
   /** Whether a sharp place is a tip and no edge. */
@@ -84,7 +87,7 @@ record NarrowPlace(Spot narrowest, Form form, double length, double breadth, Lis
 
   /** Surface narrower than a bound, mm^2. */
   double area(double bound) {
-    return spots.stream().filter(s -> s.width() < bound).mapToDouble(Spot::area).sum();
+    return Stream.concat(spots.stream(), rim.stream()).mapToDouble(s -> s.areaBelow(bound)).sum();
   }
 
   private static Form form(List<Spot> spots, double[][] spread, double width) {

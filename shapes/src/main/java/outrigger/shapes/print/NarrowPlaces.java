@@ -35,32 +35,39 @@ final class NarrowPlaces {
   /**
    * The places, narrowest first.
    *
+   * @param rims spots that are not narrow, but stand for some narrow surface beside those that are
    * @param least smaller areas are dropped, mm^2: a few facets that rounding has tilted are no wall
    */
-  static List<NarrowPlace> of(List<Spot> spots, double link, double least, Descent descent) {
+  static List<NarrowPlace> of(List<Spot> spots, List<Spot> rims, double link, double least, Descent descent) {
     NarrowPlaces places = new NarrowPlaces(link);
     spots.forEach(places::put);
     places.join();
+    Map<Integer, List<Spot>> rimsOf = places.besideGroups(rims);
     List<NarrowPlace> found = new ArrayList<>();
-    places.groups().stream().filter(group -> group.stream().mapToDouble(Spot::area).sum() >= least)
-        .forEach(group -> add(found, narrowest(group, descent), group, link));
+    places.groups().forEach((root, group) -> {
+      if (group.stream().mapToDouble(Spot::area).sum() >= least) {
+        add(found, narrowest(group, descent), group, rimsOf.getOrDefault(root, List.of()), link);
+      }
+    });
     found.sort(Comparator.comparing(NarrowPlace::narrowest, Spot.ORDER));
     return found;
   }
 
   /** Adds a place, or joins it to one whose narrowest spot is linked to its own: what lies round one tip is one place. */
-  private static void add(List<NarrowPlace> found, Spot narrowest, List<Spot> group, double link) {
+  private static void add(List<NarrowPlace> found, Spot narrowest, List<Spot> group, List<Spot> rim, double link) {
     List<Spot> all = new ArrayList<>(group);
+    List<Spot> rims = new ArrayList<>(rim);
     Spot least = narrowest;
     for (int i = found.size() - 1; i >= 0; i--) {
       NarrowPlace other = found.get(i);
       if (other.narrowest().ball().middle().distance(narrowest.ball().middle()) <= link) {
         all.addAll(0, other.spots());
+        rims.addAll(0, other.rim());
         least = other.narrowest().isBefore(least) ? other.narrowest() : least;
         found.remove(i);
       }
     }
-    found.add(NarrowPlace.of(least, all));
+    found.add(NarrowPlace.of(least, all, rims));
   }
 
   private void put(Spot spot) {
@@ -122,12 +129,39 @@ final class NarrowPlaces {
     return false;
   }
 
-  private List<List<Spot>> groups() {
+  /** Spots by the first group they are linked to; those beside none are dropped. */
+  private Map<Integer, List<Spot>> besideGroups(List<Spot> spots) {
+    Map<Integer, List<Spot>> beside = new HashMap<>();
+    for (Spot spot : spots) {
+      int cell = cellBeside(spot);
+      if (cell >= 0) {
+        beside.computeIfAbsent(root(cell), root -> new ArrayList<>()).add(spot);
+      }
+    }
+    return beside;
+  }
+
+  private int cellBeside(Spot spot) {
+    Vec m = spot.ball().middle();
+    for (long i = index(m.x()) - NEAR; i <= index(m.x()) + NEAR; i++) {
+      for (long j = index(m.y()) - NEAR; j <= index(m.y()) + NEAR; j++) {
+        for (long k = index(m.z()) - NEAR; k <= index(m.z()) + NEAR; k++) {
+          Integer cell = numbers.get(key(i, j, k));
+          if (cell != null && isLinked(List.of(spot), cells.get(cell))) {
+            return cell;
+          }
+        }
+      }
+    }
+    return -1;
+  }
+
+  private Map<Integer, List<Spot>> groups() {
     Map<Integer, List<Spot>> groups = new LinkedHashMap<>();
     for (int c = 0; c < parent.length; c++) {
       groups.computeIfAbsent(root(c), r -> new ArrayList<>()).addAll(cells.get(c));
     }
-    return List.copyOf(groups.values());
+    return groups;
   }
 
   /** What a descent comes to from the narrowest spot between two facets, or the narrowest of all. */

@@ -95,7 +95,12 @@ final class Spokes {
 
   /** Whether the two of the pair alone hold the ball. */
   boolean pairHolds(double held) {
-    return all[first].plus(all[second], 1).length() / 2 < held;
+    return pairGrowth() < held;
+  }
+
+  /** How fast the distance from the pair grows at most, mm a mm. */
+  double pairGrowth() {
+    return all[first].plus(all[second], 1).length() / 2;
   }
 
   /** From one side of the pair to the other by way of the centre, mm. */

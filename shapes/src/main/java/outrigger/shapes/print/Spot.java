@@ -21,10 +21,30 @@ record Spot(int slot, Vec place, Vec normal, BallProbe.Ball ball, double area) {
     return ball.width();
   }
 
+  /** How much wider it is at the far side of the square it stands for than in its middle, mm. */
+  private double rise() {
+    return ball.slope() * Math.sqrt(area) / 2;
+  }
+
+  /** Whether some of what it stands for is narrower than a bound. */
+  boolean reachesBelow(double bound) {
+    return ball.width() < bound || ball.width() < bound + rise();
+  }
+
+  /** How much of what it stands for is narrower than a bound, mm^2: a square across which the width grows evenly. */
+  double areaBelow(double bound) {
+    double rise = rise();
+    double under = bound - ball.width();
+    if (Math.abs(under) >= rise) {
+      return under > 0 ? area : 0;
+    }
+    return area * (1 + under / rise) / 2;
+  }
+
   /** The spot moved within its facet to where a ball is held, and what is narrowest there. */
   Spot moved(Vec to, BallProbe.Ball ball, Vec middle, double width) {
     return new Spot(slot, to, normal,
-        new BallProbe.Ball(middle, width, ball.grip(), ball.across(), ball.stopper(), ball.stop()), area);
+        new BallProbe.Ball(middle, width, ball.grip(), ball.across(), ball.slope(), ball.stopper(), ball.stop()), area);
   }
 
   /** Whether this comes before another in {@link #ORDER}. */

@@ -45,7 +45,7 @@ final class WallGauge implements Gauge {
         (specimen.isMapped() ? SHOWN : ENOUGH) * bound, spacing, specimen.isMapped());
     BallField field = BallField.of(specimen.facetTree(), reach, specimen.workers());
     Descent descent = new Descent(specimen.facetTree(), reach);
-    List<NarrowPlace> places = NarrowPlaces.of(field.narrow(), 2 * Math.max(spacing, bound / 2),
+    List<NarrowPlace> places = NarrowPlaces.of(field.narrow(), field.rims(), 2 * Math.max(spacing, bound / 2),
         Math.min(LEAST_AREA * bound * bound, specimen.measures().area() / 4), descent);
     List<Concern> concerns = new ArrayList<>();
     places.forEach(place -> concern(specimen, place).ifPresent(concerns::add));

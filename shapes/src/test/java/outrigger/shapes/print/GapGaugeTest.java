@@ -2,6 +2,7 @@ package outrigger.shapes.print;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -52,6 +53,26 @@ class GapGaugeTest {
       }
     }
     assertEquals(List.of(), read(holed(Profile.hole(2.1), 5)));
+  }
+
+  /** Each is told, however little stands between them. */
+  @Test
+  void read_holesBesideEachOther_areToldOneByOne() {
+    for (double[] each : new double[][] {{1.2, 1.6}, {1.6, 2}, {0.5, 1}}) {
+      List<Profile> holes = new ArrayList<>();
+      for (int i = 0; i < 12; i++) {
+        holes.add(Profile.hole(each[0]).move(each[1] * (i % 4 - 1.5), each[1] * (i / 4 - 1)));
+      }
+      Solid plate = Prism.of(Profile.rectangle(20, 20).cut(holes.toArray(Profile[]::new)), 0, 1.6);
+      for (Solid solid : List.of(plate, WallShapes.turned(plate))) {
+        List<Concern> concerns = read(solid);
+        assertEquals(12, concerns.size(), concerns.toString());
+        for (Concern c : concerns) {
+          assertEquals("small-hole", c.rule());
+          assertEquals(each[0], c.measured(), CLOSE);
+        }
+      }
+    }
   }
 
   @Test

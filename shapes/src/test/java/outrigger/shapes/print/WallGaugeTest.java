@@ -65,9 +65,22 @@ class WallGaugeTest {
     assertEquals(0.5, c.measured(), CLOSE);
     assertEquals(0, c.x(), CLOSE);
     assertEquals(0.25, c.y(), CLOSE);
-    // 0.9 mm thick 3.2 mm from the end: top and bottom, the end, two sides; a ball is a little wider than a plumb line
-    double area = 10 * 3.2 * (1 + Math.hypot(1, 0.125)) + 10 * 0.5 + 2 * 3.2 * 0.7;
-    assertEquals(area, c.area(), 0.04 * area);
+  }
+
+  /** Top and bottom, the end and two sides, as far as the ball between top and bottom is narrower than the limit. */
+  @Test
+  void read_wedge_tellsTheAreaBelowTheLimit() {
+    for (double[] size : new double[][] {{0.3, 2, 4}, {0.3, 3, 10}, {0.3, 4, 10}, {0.5, 2, 4}, {0.5, 3, 10}, {0.6, 2, 10}}) {
+      double limit = size[0] < 0.45 ? 0.45 : 0.9;
+      double rise = (size[1] - size[0]) / 20;
+      double thick = limit * (1 + Math.hypot(1, rise)) / 2;
+      double way = (thick - size[0]) / rise;
+      double area = size[2] * (way * (1 + Math.hypot(1, rise)) + size[0]) + way * (size[0] + thick);
+      Solid wedge = WallShapes.wedge(20, size[0], size[1], size[2]);
+      for (Solid solid : List.of(wedge, WallShapes.turned(wedge))) {
+        assertEquals(area, only(solid).area(), 0.022 * area, size[0] + " to " + size[1] + " mm, " + size[2] + " mm wide");
+      }
+    }
   }
 
   @Test
