@@ -32,7 +32,7 @@ record KindCommand<P extends Record>(Root root, Accessory<P> accessory, ParamSpe
     Optional<Given> material = texts.last(KindOptions.MATERIAL)
         .map(text -> Given.of(text, Origin.option(KindOptions.MATERIAL)));
     Plan plan = new Plan("", "", shelf, Materials.find(shelf, material), Stock.NONE, Optional.empty(),
-        Optional.empty(), List.of(request), List.of()).with(printing.limits(), printing.load());
+        Optional.empty(), false, List.of(request), List.of()).with(printing.limits(), printing.load());
     Path folder = Arguments.path(KindOptions.OUT, texts.last(KindOptions.OUT).orElse(Arguments.OUT));
     Workshop.refuseUnfit(folder);
     Workshop workshop = new Workshop(Runtime.getRuntime().availableProcessors(), console.progress());

@@ -18,10 +18,13 @@ import outrigger.generator.truck.Point;
 import outrigger.generator.truck.Seat;
 import outrigger.generator.truck.Told;
 import outrigger.generator.truck.Truck;
+import outrigger.presets.DiscMagnet;
 import outrigger.presets.Shelf;
 
 /** Solves a truck, or gathers every reason why it cannot be. */
 public final class Solver {
+  /** Stands where only the free members of a stack are looked at. */
+  private static final DiscMagnet NO_MAGNET = new DiscMagnet("none", 1, 1, "none");
   private static final double GRAVITY = 9.80665;
   /** Centre of gravity of a body over its floor where none is given, mm; an assumption that is told. */
   private static final double ASSUMED_ABOVE_FLOOR = 20;
@@ -114,17 +117,14 @@ public final class Solver {
     for (Told<MountParams> mount : truck.mounts()) {
       Need need = most(mount, needs);
       Optional<Fault> refused = magnets.refused(mount, need);
-      refused.ifPresent(faults::add);
-      if (refused.isEmpty()) {
-        List<Choice> holding = magnets.candidates(mount, need);
-        if (holding.isEmpty()) {
-          faults.add(magnets.noneHolds(mount, need));
-        }
-        candidates.add(holding);
+      List<Choice> holding = refused.isPresent() ? List.of() : magnets.candidates(mount, need);
+      if (holding.isEmpty()) {
+        faults.add(refused.orElseGet(() -> magnets.noneHolds(mount, need)));
       }
+      candidates.add(holding);
     }
     if (faults.size() > before) {
-      // Heights may be at fault too, whatever magnets there will be.
+      heightsWithoutHold(candidates);
       return Optional.empty();
     }
     Optional<List<Choice>> together = magnets.together(candidates);
@@ -132,6 +132,20 @@ public final class Solver {
       faults.add(magnets.notEnough(candidates));
     }
     return together;
+  }
+
+  /** What is wrong with heights though some mount finds no magnet: what hangs on none, or on one that is sure. */
+  private void heightsWithoutHold(List<List<Choice>> candidates) {
+    for (int i = 0; i < candidates.size(); i++) {
+      Told<MountParams> mount = truck.mounts().get(i);
+      MountParams p = mount.record();
+      Heights solver = new Heights(mount, truck.printer());
+      Optional<StackUp> sure = candidates.get(i).size() == 1
+          ? Optional.of(solver.chain(candidates.get(i).get(0).magnet(), candidates.get(i).get(0).stack()))
+          : p.magnet().named().filter(magnet -> p.stack() > 0).map(magnet -> solver.chain(magnet, p.stack()));
+      sure.or(() -> Optional.of(solver.chain(NO_MAGNET, 1)).filter(chain -> chain.free().size() > 1))
+          .flatMap(solver::fault).ifPresent(faults::add);
+    }
   }
 
   private Optional<TruckFit> fit(List<Choice> chosen, Point centre, Map<Site, Need> needs, Optional<Bumper> bumper) {

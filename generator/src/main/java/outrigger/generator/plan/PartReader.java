@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.tomlj.TomlTable;
-import outrigger.generator.accessory.Kinds;
 import outrigger.generator.accessory.Accessory;
+import outrigger.generator.accessory.Kinds;
 import outrigger.generator.fit.TruckFit;
 import outrigger.generator.param.Fault;
 import outrigger.generator.param.Given;
@@ -19,6 +19,7 @@ import outrigger.generator.param.ParamValues;
 import outrigger.generator.param.Parameter;
 import outrigger.generator.param.Texts;
 import outrigger.generator.print.LoadAxis;
+import outrigger.generator.truck.Truck;
 import outrigger.presets.Shelf;
 import outrigger.shapes.num.Axis;
 import outrigger.shapes.print.Limit;
@@ -36,13 +37,15 @@ final class PartReader {
   private final Defaults defaults;
   private final List<Fault> faults;
   private final Map<String, Given> options;
+  private final Optional<Truck> truck;
   private final Optional<TruckFit> fit;
   private final Shelf shelf;
   /** Whether the plan describes a truck that cannot be solved, so that what hangs on it is not told of again. */
   private final boolean isUnsolved;
 
   PartReader(String file, Kinds kinds, Defaults defaults, Map<String, Given> options, List<Fault> faults,
-      Optional<TruckFit> fit, boolean isUnsolved, Shelf shelf) {
+      Optional<Truck> truck, Optional<TruckFit> fit, boolean isUnsolved, Shelf shelf) {
+    this.truck = truck;
     this.shelf = shelf;
     this.fit = fit;
     this.isUnsolved = isUnsolved;
@@ -90,11 +93,12 @@ final class PartReader {
     List<Request<?>> all = new ArrayList<>();
     for (Request<?> one : expand(called, accessory, spec, variants, nameWhere)) {
       Request<?> request = one.with(limits);
-      List<Request<?>> filled = fit.isEmpty() ? List.of(request)
+      List<Request<?>> filled = isUnsolved ? TruckFill.unsolved(request, table, file, truck, faults)
+          : fit.isEmpty() ? List.of(request)
           : new TruckFill(file, fit.get(), shelf, faults).fill(request, table, table.contains(List.of(NAME)));
       filled.forEach(each -> all.add(each.loaded(load)));
     }
-    return isUnsolved ? List.of() : all;
+    return all;
   }
 
   /** The axis a part says it is loaded along. */

@@ -23,11 +23,12 @@ import outrigger.shapes.print.Limit;
  * @param stock hardware on hand
  * @param truck the truck they go on, if the plan describes one
  * @param fit the same, solved, unless it is at fault
+ * @param mayLackRooms whether a table could not be read that may stand for a place where items go
  * @param requests the parts, in the order of the file
  * @param faults what is wrong with the file so far; values are checked when parts are made
  */
 public record Plan(String file, String title, Shelf shelf, Optional<Material> material, Stock stock,
-    Optional<Truck> truck, Optional<TruckFit> fit, List<Request<?>> requests, List<Fault> faults) {
+    Optional<Truck> truck, Optional<TruckFit> fit, boolean mayLackRooms, List<Request<?>> requests, List<Fault> faults) {
   public Plan {
     requests = List.copyOf(requests);
     faults = List.copyOf(faults);
@@ -37,6 +38,6 @@ public record Plan(String file, String title, Shelf shelf, Optional<Material> ma
   public Plan with(Map<Limit, Double> limits, Optional<Axis> load) {
     List<Request<?>> changed = new ArrayList<>();
     requests.forEach(request -> changed.add(request.with(limits).loaded(load)));
-    return new Plan(file, title, shelf, material, stock, truck, fit, changed, faults);
+    return new Plan(file, title, shelf, material, stock, truck, fit, mayLackRooms, changed, faults);
   }
 }

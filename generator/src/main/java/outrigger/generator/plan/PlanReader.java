@@ -22,6 +22,7 @@ import outrigger.generator.param.NearMiss;
 import outrigger.generator.param.Origin;
 import outrigger.generator.param.Texts;
 import outrigger.generator.stack.Drawer;
+import outrigger.generator.truck.BetweenParams;
 import outrigger.generator.truck.Tables;
 import outrigger.generator.truck.Truck;
 import outrigger.presets.Material;
@@ -129,8 +130,16 @@ public final class PlanReader {
       Shelf whole = fit.map(solved -> TruckFill.shelf(shelf, solved)).orElse(shelf);
       boolean isUnsolved = truck.isEmpty() && Tables.keys().stream().anyMatch(this::has)
           || truck.isPresent() && fit.isEmpty();
-      return new Plan(file, text(TITLE).orElse(""), whole, material, stock, truck, fit, requests(fit, isUnsolved, whole),
-          faults);
+      return new Plan(file, text(TITLE).orElse(""), whole, material, stock, truck, fit, mayLackRooms(truck),
+          requests(truck, fit, isUnsolved, whole), faults);
+    }
+
+    /** Whether a table could not be read that may stand for a place where items go. */
+    private boolean mayLackRooms(Optional<Truck> truck) {
+      boolean isBetweenUnread = has(BetweenParams.KEY) && truck.isPresent() && truck.get().between().isEmpty();
+      return isBetweenUnread || toml.get(List.of(PART)) instanceof TomlArray parts && parts.toList().stream()
+          .anyMatch(part -> !(part instanceof TomlTable table && table.get(List.of("kind")) instanceof String kind
+              && kinds.find(kind).isPresent()));
     }
 
     private Optional<Truck> truck(Shelf shelf) {
@@ -174,7 +183,7 @@ public final class PlanReader {
       return text(PRESETS).map(name -> plan.resolveSibling(name));
     }
 
-    private List<Request<?>> requests(Optional<TruckFit> fit, boolean isUnsolved, Shelf shelf) {
+    private List<Request<?>> requests(Optional<Truck> truck, Optional<TruckFit> fit, boolean isUnsolved, Shelf shelf) {
       List<Request<?>> requests = new ArrayList<>();
       if (!(toml.get(List.of(PART)) instanceof TomlArray parts) || parts.isEmpty()) {
         Origin where = has(PART) ? place(PART) : Origin.file(file);
@@ -182,7 +191,8 @@ public final class PlanReader {
             "Begin each part with a line [[part]], then kind = \"...\".", where));
         return requests;
       }
-      PartReader reader = new PartReader(file, kinds, defaults, options, faults, fit, isUnsolved, shelf);
+      PartReader reader = new PartReader(file, kinds, defaults, options, faults, truck, fit, isUnsolved,
+          shelf);
       for (int i = 0; i < parts.size() && requests.size() <= MOST_PARTS; i++) {
         Origin where = TomlText.place(file, parts, i);
         if (parts.get(i) instanceof TomlTable table) {

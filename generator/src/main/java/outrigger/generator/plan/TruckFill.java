@@ -22,18 +22,15 @@ import outrigger.generator.param.Origin;
 import outrigger.generator.param.ParamValues;
 import outrigger.generator.param.Texts;
 import outrigger.generator.truck.MountParams;
-import outrigger.generator.truck.RailForm;
-import outrigger.generator.truck.RailParams;
 import outrigger.generator.truck.Told;
-import outrigger.presets.LengthText;
+import outrigger.generator.truck.Truck;
 import outrigger.presets.Shelf;
 
 /** Gives the parts of a plan what they leave out and the solved truck knows. */
 final class TruckFill {
   /** Key of a part that names the mounts it is made for. */
   static final String MOUNT = "mount";
-  /** Key of a tray that says where along the truck its middle lies. */
-  static final String X = "x";
+  private static final String TRAY = "electronics-tray";
 
   private final String file;
   private final TruckFit fit;
@@ -66,7 +63,20 @@ final class TruckFill {
 
   /** Whether a part may carry a key that is none of its parameters. */
   static boolean isPlaceKey(String kind, String key) {
-    return (kind.equals("body-mount") || kind.equals("body-pad")) && key.equals(MOUNT) || kind.equals("electronics-tray") && key.equals(X);
+    return (kind.equals("body-mount") || kind.equals("body-pad")) && key.equals(MOUNT)
+        || kind.equals(TRAY) && key.equals(TrayFill.X);
+  }
+
+  /** What a part's request makes of a truck that is not solved: nothing where it asks for what solving tells. */
+  static <P extends Record> List<Request<?>> unsolved(Request<P> request, TomlTable table, String file, Optional<Truck> truck,
+      List<Fault> faults) {
+    return switch (request.accessory().kind()) {
+      case "body-mount" -> isGiven(request, "height") && !table.contains(List.of(MOUNT)) ? List.of(request) : List.of();
+      case "body-pad" -> List.of();
+      case "bumper-spacer" -> isGiven(request, "thickness") || isGiven(request, "set") ? List.of(request) : List.of();
+      case TRAY -> truck.map(t -> List.<Request<?>>of(new TrayFill(file, t, faults).tray(request, table))).orElse(List.of());
+      default -> List.of(request);
+    };
   }
 
   /** The requests a part's request makes on this truck. */
@@ -75,7 +85,7 @@ final class TruckFill {
       case "body-mount" -> mounts(request, table, isNamed);
       case "body-pad" -> pads(request, table, isNamed);
       case "bumper-spacer" -> List.of(spacer(request));
-      case "electronics-tray" -> List.of(tray(request, table));
+      case TRAY -> List.of(new TrayFill(file, fit.truck(), faults).tray(request, table));
       default -> List.of(request);
     };
   }
@@ -191,43 +201,11 @@ final class TruckFill {
         fit.truck().bumper().orElseThrow().where());
   }
 
-  private <P extends Record> Request<P> tray(Request<P> request, TomlTable table) {
-    double half = length(request.values(), "length") / 2;
-    double middle = place(table).orElse(fit.truck().rail().record().front() - fit.truck().rail().record().length() / 2);
-    Map<String, String> solved = new LinkedHashMap<>();
-    double spacing = fit.truck().rails().narrowest(middle - half, middle + half);
-    RailParams rail = fit.truck().rail().record();
-    solved.put("rail-web", Texts.number(rail.form() == RailForm.BOX ? rail.flange() : rail.web()));
-    solved.put("rail-spacing", Texts.number(Math.floor(spacing * 1000) / 1000));
-    solved.put("rail-height", Texts.number(Math.min(fit.truck().rails().at(middle - half).height(),
-        fit.truck().rails().at(middle + half).height())));
-    return with(request, solved, fit.truck().rail().where()).at(middle);
-  }
-
-  private Optional<Double> place(TomlTable table) {
-    Object value = table.get(List.of(X));
-    if (value == null) {
-      return Optional.empty();
-    }
-    LengthText.Result read = LengthText.parse(TomlText.text(value).orElse("?"));
-    if (!read.isNumber()) {
-      Origin where = TomlText.place(file, table, X);
-      faults.add(new Fault("", X, X + " is no length (" + where.words() + ")", "", "",
-          "Give the x of the tray's middle, such as -90.", where));
-      return Optional.empty();
-    }
-    return Optional.of(read.value().getAsDouble());
-  }
-
-  private static double length(ParamValues<?> values, String key) {
-    return LengthText.parse(values.given(key).text()).value().orElse(0);
-  }
-
   private static boolean isGiven(Request<?> request, String key) {
     return request.values().given(key).origin().kind() != Origin.Kind.DEFAULT;
   }
 
-  private static <P extends Record> Request<P> with(Request<P> request, Map<String, String> solved, Origin source) {
+  static <P extends Record> Request<P> with(Request<P> request, Map<String, String> solved, Origin source) {
     Origin origin = new Origin(Origin.Kind.SOLVED, source.name(), source.line(), source.column());
     ParamValues<P> values = request.values();
     for (Map.Entry<String, String> one : solved.entrySet()) {

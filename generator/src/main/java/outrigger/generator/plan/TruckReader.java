@@ -48,7 +48,10 @@ final class TruckReader {
     this.faults = faults;
   }
 
-  /** The truck, if the plan describes one and nothing of it is at fault. */
+  /**
+   * The truck, if the plan describes one and nothing is at fault of what the rest stands on: rails, body and mounts. A table
+   * of another kind that is at fault is left out of it.
+   */
   Optional<Truck> read(Optional<Given> printer) {
     if (Tables.keys().stream().noneMatch(key -> toml.contains(List.of(key)))) {
       return Optional.empty();
@@ -57,19 +60,20 @@ final class TruckReader {
     List<Told<TruckParams>> truck = one("truck", TruckParams.class);
     List<Told<RailParams>> rail = one("rail", RailParams.class);
     List<Told<RailAt>> places = all("rail-at", RailAt.class);
-    List<Told<HoleRow>> holes = all("holes", HoleRow.class);
     List<Told<BodyParams>> body = one("body", BodyParams.class);
     List<Told<MountParams>> mounts = all("mount", MountParams.class);
+    TruckChecks checks = new TruckChecks(faults);
+    checks.check(rail, places, mounts);
+    boolean stands = faults.size() == before;
+    List<Told<HoleRow>> holes = all("holes", HoleRow.class);
     List<Told<KeepOut>> keepOuts = all("keep-out", KeepOut.class);
     List<Told<BumperParams>> bumper = all("bumper", BumperParams.class);
     List<Told<ItemParams>> items = all("item", ItemParams.class);
     List<Told<BetweenParams>> between = all(BetweenParams.KEY, BetweenParams.class);
     List<Told<DriveParams>> drive = all("drive", DriveParams.class);
-    TruckChecks checks = new TruckChecks(faults);
-    checks.check(rail, places, mounts);
     checks.items(items);
     Optional<Printer> made = printer(printer);
-    if (faults.size() > before || made.isEmpty()) {
+    if (!stands || made.isEmpty()) {
       return Optional.empty();
     }
     Rails rails = Rails.of(rail.get(0).record(), places.stream().map(Told::record).toList());

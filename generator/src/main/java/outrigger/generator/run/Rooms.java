@@ -35,9 +35,11 @@ final class Rooms {
 
   private final List<Told<ItemParams>> items;
   private final List<Room> rooms = new ArrayList<>();
+  private final boolean mayLackRooms;
 
   /** @throws InputException where the space between the rails cannot be */
   Rooms(Plan plan, List<Draft> drafts) {
+    this.mayLackRooms = plan.mayLackRooms();
     this.items = plan.truck().map(Truck::items).orElse(List.of());
     for (Draft draft : drafts) {
       draft.parts().stream().filter(part -> isEmptyTray(draft, part))
@@ -136,6 +138,31 @@ final class Rooms {
     Arrangement arrangement = Arranger.arrange(items.stream().map(told -> told.record().item()).toList(), rooms);
     FaultList.throwIfAny(arrangement.out().stream().map(this::fault).toList());
     return arrangement;
+  }
+
+  /**
+   * What is wrong with items whatever else is at fault: those that may only go where all rooms are known.
+   *
+   * @param missing names of parts that could not be drawn, which may be rooms
+   */
+  List<Fault> certainFaults(List<String> missing) {
+    List<Fault> faults = new ArrayList<>();
+    List<String> names = rooms.stream().map(Room::name).toList();
+    List<Told<ItemParams>> certain = new ArrayList<>();
+    for (Told<ItemParams> item : items) {
+      List<String> wanted = item.record().rooms();
+      if (wanted.stream().anyMatch(name -> !names.contains(name)) && !mayLackRooms && missing.isEmpty()) {
+        faults.addAll(unknownRooms(item));
+      } else if (wanted.isEmpty() ? !mayLackRooms && missing.isEmpty() : names.containsAll(wanted)) {
+        certain.add(item);
+      }
+    }
+    if (!certain.isEmpty() && !rooms.isEmpty() && rooms.size() <= MOST && certain.size() <= Arranger.MOST_ITEMS
+        && certain.stream().map(told -> told.record().item()).distinct().count() == certain.size()) {
+      Arranger.arrange(certain.stream().map(told -> told.record().item()).toList(), rooms).out()
+          .forEach(out -> faults.add(fault(out)));
+    }
+    return faults;
   }
 
   private List<Fault> unknownRooms(Told<ItemParams> told) {

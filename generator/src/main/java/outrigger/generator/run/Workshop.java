@@ -76,7 +76,7 @@ public final class Workshop {
     Accessory<?> accessory = Accessories.kinds().find(kind).orElseThrow(() -> new InputException(
         Fault.of("", "there is no kind " + Texts.quoted(kind), NearMiss.advice(kind, Accessories.kinds().names()),
             Origin.option("kind"))));
-    return new Plan("", "", shelf, Optional.empty(), Stock.NONE, Optional.empty(), Optional.empty(),
+    return new Plan("", "", shelf, Optional.empty(), Stock.NONE, Optional.empty(), Optional.empty(), false,
         List.of(request(accessory, name, parameters)), List.of());
   }
 
@@ -119,7 +119,19 @@ public final class Workshop {
    */
   public HardwareList hardware(Plan plan) {
     List<Draft> drafts = drawn(plan).drafts();
-    return hardware(plan, drafts, new Rooms(plan, drafts).arrange());
+    return hardware(plan, drafts, arranged(plan, drafts));
+  }
+
+  /** Items in their places; where one finds none, joints that no screw suits are told beside it. */
+  private static Arrangement arranged(Plan plan, List<Draft> drafts) {
+    try {
+      return new Rooms(plan, drafts).arrange();
+    } catch (InputException e) {
+      List<Fault> faults = new ArrayList<>(e.faults());
+      addWhatIsThrown(() -> hardware(plan, drafts, new Arrangement(List.of(), List.of(), List.of())), faults);
+      FaultList.throwIfAny(faults);
+      throw e;
+    }
   }
 
   private static HardwareList hardware(Plan plan, List<Draft> drafts, Arrangement layout) {
@@ -143,7 +155,7 @@ public final class Workshop {
   public Working working(Plan plan) {
     Drawn drawn = drawn(plan);
     List<Draft> drafts = drawn.drafts();
-    Arrangement layout = new Rooms(plan, drafts).arrange();
+    Arrangement layout = arranged(plan, drafts);
     HardwareList hardware = hardware(plan, drafts, layout);
     return new Working(hardware, layout, plan.fit(),
         plan.fit().map(fit -> new Stand(fit, drawn, hardware, layout.laid()).standing()));
@@ -163,8 +175,31 @@ public final class Workshop {
       faults.addAll(draft.faults());
     }
     faults.addAll(FileNames.faults(plan.requests(), drafts));
+    if (!faults.isEmpty()) {
+      faults.addAll(beside(plan, drafts));
+    }
     FaultList.throwIfAny(faults);
     return drafts;
+  }
+
+  /** What would be told next, as far as it is certain while something else is at fault. */
+  private static List<Fault> beside(Plan plan, List<Draft> drafts) {
+    List<Draft> sound = drafts.stream().filter(draft -> draft.faults().isEmpty()).toList();
+    List<Fault> faults = new ArrayList<>();
+    addWhatIsThrown(() -> {
+      List<Draft> missing = drafts.stream().filter(draft -> !draft.faults().isEmpty()).toList();
+      faults.addAll(new Rooms(plan, sound).certainFaults(missing.stream().map(draft -> draft.request().name()).toList()));
+    }, faults);
+    addWhatIsThrown(() -> hardware(plan, sound, new Arrangement(List.of(), List.of(), List.of())), faults);
+    return faults;
+  }
+
+  private static void addWhatIsThrown(Runnable work, List<Fault> faults) {
+    try {
+      work.run();
+    } catch (InputException e) {
+      faults.addAll(e.faults());
+    }
   }
 
   private Job.Outcome finish(Job job) {

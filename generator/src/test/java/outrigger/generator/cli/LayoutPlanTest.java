@@ -132,4 +132,56 @@ class LayoutPlanTest {
     Run run = batch(PLAN.formatted("60", "tray").replace("[rail]", "[rail]\nform = \"channel\"\nweb = 1.5\nflange = 5"));
     assertTrue(run.err().contains("between-rails is too small even when empty, it is 3 mm too wide"), run.err());
   }
+
+  /** A stack that fights, a magnet that is too weak, a mistyped key, an item and two trays: each is told the first time. */
+  @Test
+  void batch_faultsOfEveryKind_areToldTogether() throws IOException {
+    Run run = batch("""
+        [body]
+        mass = 900
+        [[mount]]
+        floor = "25+-0.1"
+        post = "21"
+        magnet = "6x2"
+        stack = 1
+        [drive]
+        wheels = 3
+        [between-rails]
+        rear = -100
+        [[item]]
+        name = "battery"
+        length = 200
+        rooms = ["between-rails"]
+        [[part]]
+        kind = "electronics-tray"
+        tab-pitch = 200
+        [[part]]
+        kind = "electronics-tray"
+        name = "other"
+        straps = 99
+        """);
+    assertEquals(Exit.BAD_INPUT, run.exit());
+    for (String part : new String[] {"its values fight: post 21", "no magnet holds this mount", "no parameter \"wheels\"",
+        "battery finds no place: between-rails is too small even when empty", "the outer tabs end", "straps is 99",
+        "6 faults; nothing was written."}) {
+      assertTrue(run.err().contains(part), run.err());
+    }
+  }
+
+  /** A thing that may go anywhere is not said to find no place while a tray is at fault that might take it. */
+  @Test
+  void batch_trayAtFault_tellsOnlyOfItemsThatCannotGoThere() throws IOException {
+    Run run = batch(PLAN.formatted("300", "tray").replace("straps = 0", "straps = 99"));
+    assertTrue(run.err().contains("straps is 99"), run.err());
+    assertTrue(!run.err().contains("finds no place"), run.err());
+  }
+
+  /** A screw no length suits and an item that finds no place have nothing to do with each other. */
+  @Test
+  void batch_jointAndItem_areToldTogether() throws IOException {
+    Run run = batch(PLAN.formatted("180", "tray").replace("width = 30", "width = 31").replace("straps = 0",
+        "straps = 0\n[[part]]\nkind = \"bumper-spacer\"\nthickness = 20\nclamped = 60"));
+    assertEquals(Exit.BAD_INPUT, run.exit());
+    assertTrue(run.err().contains("battery finds no place") && run.err().contains("must be 8"), run.err());
+  }
 }
