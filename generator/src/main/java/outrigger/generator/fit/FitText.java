@@ -23,6 +23,8 @@ import outrigger.generator.stack.Found;
 public final class FitText {
   /** Stations told beside each other. */
   private static final int BESIDE = 4;
+  /** Wrong places told one by one. */
+  private static final int TOLD = 4;
   /** Members that come after what magnets face, which differs between stations. */
   private static final List<String> LAST = List.of("pad", Heights.FLOOR);
 
@@ -142,7 +144,7 @@ public final class FitText {
     double lift = fit.sites().stream().mapToDouble(s -> fit.choices().get(s).hold().reach().middle()).sum()
         + fit.truck().body().record().mass() / 1000 * 9.80665;
     String from = fit.truck().body().record().centre().isPresent() ? "as given" : "assumed: give cg in [body]";
-    return List.of("Body: " + Words.number(fit.truck().body().record().mass()) + " g, "
+    return List.of("Body: " + Words.number(Math.rint(fit.truck().body().record().mass() * 10) / 10) + " g, "
         + Words.number(fit.truck().body().record().shock()) + " times its weight, centre of gravity " + fit.centre().words()
         + " (" + from + "). A stiff body on mounts that give alike; its weight is not counted as help.",
         "By hand, straight off all mounts at once: about " + n(lift) + "; tilted off, less.");
@@ -164,8 +166,9 @@ public final class FitText {
     double highest = Shim.highest(fit);
     List<Shim> shims = fit.shims();
     List<String> lines = new ArrayList<>(shims.stream().map(Shim::words).toList());
-    if (!shims.isEmpty() && highest > 1e-3) {
-      lines.add("Body: it then lies " + Words.mm(highest) + " high all over.");
+    if (highest > 1e-3) {
+      lines.add("Body: it " + (shims.isEmpty() ? "" : "then ") + "lies " + Words.mm(highest) + " high all over"
+          + (highest > Shim.WORTH ? "; pads that much thinner bring it down." : "."));
     }
     return lines;
   }
@@ -177,25 +180,34 @@ public final class FitText {
     if (fit.sites().isEmpty()) {
       return lines;
     }
-    lines.add("Poles up, in mount and body alike: " + poles.up().entrySet().stream()
+    boolean isPaired = fit.sites().stream().anyMatch(site -> site.mount().record().facing() == Facing.MAGNET);
+    lines.add("Poles up" + (isPaired ? ", in mount and body alike: " : ": ") + poles.up().entrySet().stream()
         .map(e -> e.getKey().name() + " " + e.getValue().name()).collect(Collectors.joining(", ")) + ".");
-    lines.add("So the faces that meet are one N and one S. Marks tell the pole you see: a mount's is the pole that is up, "
-        + "a pad's the other, so that the letters of a pair differ. Pads are numbered: "
+    lines.add((isPaired ? "So the faces that meet are one N and one S. Marks tell the pole you see: a mount's is the pole "
+        + "that is up, a pad's the other, so that the letters of a pair differ. "
+        : "Steel has no poles: it is pulled whichever pole looks at it. ") + "Pads are numbered: "
         + fit.sites().stream().map(site -> fit.mark(site) + " " + site.name()).collect(Collectors.joining(", ")) + ".");
-    if (poles.wrong() == 0) {
-      lines.add("There is no other place where two or more of its magnets meet mounts.");
-    } else if (poles.open().isEmpty()) {
-      lines.add("In " + (poles.wrong() == 1 ? "the one wrong place" : "all " + poles.wrong() + " wrong places")
-          + " more pairs push than pull: the body fits only the right way round.");
-    } else {
-      String all = fit.sites().size() + " of " + fit.sites().size();
-      if (poles.open().stream().noneMatch(words -> words.contains(all))) {
-        lines.add("Set down on all its mounts it fits only the right way round: any other way more pairs push than pull.");
-      }
-      lines.add("Poles cannot shut out " + poles.open().size() + " of " + poles.wrong() + " wrong places ("
-          + String.join("; ", poles.open()) + "): add a locating pin off the middle.");
-    }
+    lines.add(wrongPlaces(poles, fit.sites().size()));
     return lines;
+  }
+
+  private static String wrongPlaces(Poles poles, int sites) {
+    if (poles.wrong() == 0) {
+      return "There is no other place where two or more of its magnets meet mounts.";
+    }
+    if (poles.open().isEmpty()) {
+      return "In " + (poles.wrong() == 1 ? "the one wrong place" : "all " + poles.wrong() + " wrong places")
+          + " more pairs push than pull: the body fits only the right way round.";
+    }
+    String all = sites + " of " + sites;
+    String whole = poles.full() == 0 ? "Nowhere else do all its magnets meet mounts. "
+        : poles.open().stream().noneMatch(words -> words.contains(all)) ? "Set down on all its mounts it fits only the "
+        + "right way round: any other way more pairs push than pull. " : "";
+    List<String> told = poles.open().subList(0, Math.min(TOLD, poles.open().size()));
+    int more = poles.open().size() - told.size();
+    return whole + "Poles cannot shut out " + poles.open().size() + " of " + poles.wrong() + " wrong places ("
+        + String.join("; ", told) + (more == 0 ? "" : "; and " + more + " more, listed in the manifest")
+        + "): add a locating pin off the middle.";
   }
 
   /** The bumper's chain; none without one. */
@@ -208,7 +220,8 @@ public final class FitText {
     return List.of("" + bumper.chain().words(1) + " = " + bumper.chain().words(-1) + " mm along x; spacer "
         + Words.mm(bumper.spacer()) + "; the face may come out +- " + Words.number(bumper.spread().worst())
         + " at worst, +- " + Words.mm(bumper.spread().rootSumSquare()) + " by root-sum-square."
-        + found.map(f -> " Instead of a printed spacer" + Shim.from(bumper.spacer(), found, Optional.empty()) + ".").orElse(""));
+        + found.map(f -> " Instead of a printed spacer: " + Shim.from(bumper.spacer(), found, Optional.empty()) + ".")
+            .orElse(""));
   }
 
   /** Rounded down, so that what does not hold never reads as 1. */

@@ -3,6 +3,7 @@ package outrigger.generator.fit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -169,14 +170,24 @@ final class Magnets {
     return Math.ceil(mm * 10 - 1e-9) / 10;
   }
 
-  /** Why the drawer does not do for all stations together. */
+  /** Why the drawer does not do for all stations together, and what to buy. */
   Fault notEnough(List<List<Choice>> candidates) {
     int least = candidates.stream().mapToInt(list -> list.get(0).discs()).sum();
-    Told<MountParams> first = truck.mounts().get(0);
-    String wanted = String.join(", ", candidates.stream().map(list -> list.get(0).discs() + " x "
-        + list.get(0).magnet().name()).toList());
-    return first.fault("name", "the magnets on hand do not go round: the mounts take at least " + least
-        + " discs, best as " + wanted, "Buy what is missing and add it to [on-hand], or use fewer mounts.");
+    Map<String, Integer> wanted = new LinkedHashMap<>();
+    Map<String, Integer> missing = new LinkedHashMap<>();
+    for (List<Choice> list : candidates) {
+      wanted.merge(list.get(0).magnet().name(), list.get(0).discs(), Integer::sum);
+      missing.put(list.get(0).magnet().name(), onHand(list.get(0).magnet()));
+    }
+    missing.replaceAll((name, onHand) -> wanted.get(name) - onHand);
+    missing.values().removeIf(count -> count <= 0);
+    return truck.mounts().get(0).fault("name", "the magnets on hand do not go round: the mounts take at least " + least
+        + " discs, best as " + counts(wanted), "Buy " + (missing.isEmpty() ? "what is missing" : counts(missing) + " more")
+        + " and add to [on-hand], or use fewer mounts.");
+  }
+
+  private static String counts(Map<String, Integer> discs) {
+    return String.join(" and ", discs.entrySet().stream().map(e -> e.getValue() + " x " + e.getKey()).toList());
   }
 
   static String newton(double n) {

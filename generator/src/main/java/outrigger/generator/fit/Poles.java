@@ -16,9 +16,10 @@ import outrigger.generator.magnet.Facing;
  *
  * @param up the pole that looks up, in mount and body alike, by site
  * @param wrong wrong places there are
+ * @param full of these, the ones in which every one of the body's magnets meets a mount
  * @param open of these, the ones that poles cannot shut out, in words
  */
-public record Poles(Map<Site, Pole> up, int wrong, List<String> open) {
+public record Poles(Map<Site, Pole> up, int wrong, int full, List<String> open) {
   /** Most mounts for which all choices are tried; beyond, stations alternate. */
   private static final int MOST = 14;
   /** Nearer than this, magnets pull each other into place, mm; common practice. */
@@ -64,7 +65,8 @@ public record Poles(Map<Site, Pole> up, int wrong, List<String> open) {
       up.put(sites.get(i), isSouth(best, i) ? Pole.S : Pole.N);
     }
     int chosen = best;
-    return new Poles(up, wrong.size(), wrong.stream().filter(w -> net(sites, w, chosen) <= 0).map(Wrong::words).toList());
+    return new Poles(up, wrong.size(), (int) wrong.stream().filter(w -> w.met() == n).count(),
+        wrong.stream().filter(w -> net(sites, w, chosen) <= 0).map(Wrong::words).toList());
   }
 
   private static boolean isSouth(int poles, int site) {

@@ -24,6 +24,8 @@ import outrigger.presets.Printer;
 public record Shim(String mount, double mm, Optional<Found> onHand, Optional<Found> shop) {
   /** Less is not worth a shim, mm. */
   private static final double SEEN = 1e-3;
+  /** The thinnest there is to be had, mm; common practice. */
+  static final double WORTH = 0.05;
 
   /** Shims that bring every mount to the highest, or to its height where all are low. */
   static List<Shim> of(TruckFit fit) {
@@ -62,23 +64,31 @@ public record Shim(String mount, double mm, Optional<Found> onHand, Optional<Fou
 
   /** In words. */
   public String words() {
-    return "mount " + mount + ": a shim of " + Words.mm(mm) + " between pad and floor brings it in" + from(mm, onHand, shop)
-        + ".";
+    if (mm < WORTH) {
+      return "mount " + mount + ": stands " + Words.mm(mm) + " lower than the highest, less than any shim; leave it.";
+    }
+    String from = from(mm, onHand, shop);
+    return "mount " + mount + ": a shim of " + Words.mm(mm) + " between pad and floor brings it in"
+        + (from.isEmpty() ? "" : ": " + from) + ".";
   }
 
   /** What a thickness is made from: of the drawer, or nearest and what to buy; empty where nothing is known. */
   static String from(double mm, Optional<Found> onHand, Optional<Found> shop) {
     if (onHand.isPresent() && !onHand.get().answers().isEmpty()) {
-      return ": on hand " + told(onHand.get().answers().get(0));
+      return "on hand " + told(onHand.get().answers().get(0));
     }
     List<String> near = new ArrayList<>();
     onHand.ifPresent(found -> {
       found.below().ifPresent(stack -> near.add(told(stack)));
       found.above().ifPresent(stack -> near.add(told(stack)));
     });
-    String what = onHand.isEmpty() ? "" : "; nothing on hand comes within " + Words.mm(Drawer.near(mm))
-        + ", nearest " + (near.isEmpty() ? "none" : String.join(" or ", near));
-    return what + shop.flatMap(Shim::nearest).map(s -> "; to buy: " + told(s)).orElse("");
+    List<String> words = new ArrayList<>();
+    if (onHand.isPresent()) {
+      words.add("nothing on hand comes within " + Words.mm(Drawer.near(mm)) + " in up to " + Drawer.PIECES
+          + " pieces, nearest " + (near.isEmpty() ? "none" : String.join(" or ", near)));
+    }
+    shop.flatMap(Shim::nearest).ifPresent(s -> words.add("to buy: " + told(s)));
+    return String.join("; ", words);
   }
 
   private static Optional<Stack> nearest(Found found) {

@@ -64,7 +64,7 @@ public final class Solver {
     Optional<Bumper> bumper = bumper();
     if (sites.isEmpty()) {
       return faults.isEmpty() ? Optional.of(new TruckFit(truck, sites, new Point(0, 0, 0), Map.of(), Map.of(), Map.of(),
-          new Level(0, 0, 0, none(), none()), new Poles(Map.of(), 0, List.of()), bumper, drawer)) : Optional.empty();
+          new Level(0, 0, 0, none(), none()), new Poles(Map.of(), 0, 0, List.of()), bumper, drawer)) : Optional.empty();
     }
     Share share = new Share(sites);
     double floor = truck.mounts().stream().mapToDouble(m -> m.record().floor().size().orElse(0)).average().orElse(0);

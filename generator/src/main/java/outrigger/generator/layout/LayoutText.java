@@ -45,20 +45,28 @@ public final class LayoutText {
     if (out.wants().isEmpty()) {
       return out.item().name() + " finds no place: there is no room it may go to";
     }
-    return out.item().name() + " finds no place: " + String.join("; ", out.wants().stream().map(LayoutText::want)
-        .toList());
+    return out.item().name() + " takes " + number(out.item().takesLength()) + " x " + number(out.item().takesWidth()) + " x "
+        + mm(out.item().takesHeight()) + " with the room round it and finds no place: "
+        + String.join("; ", out.wants().stream().map(LayoutText::want).toList());
   }
 
   private static String want(LeftOut.Want want) {
-    String room = want.room().name() + " ";
+    String room = want.room().name() + " (" + size(want.room()) + ") ";
     if (!want.alone().isNone()) {
-      return room + "is too small even when empty, it is " + lack(want.alone());
+      return room + "is too small even when empty: " + lack(want.alone());
     }
     if (want.moreLength() == 0) {
       return room + "takes " + Packing.MOST + " items at most";
     }
     return room + "takes it alone, but beside what lies there would have to be " + mm(want.moreLength())
         + " longer or " + mm(want.moreWidth()) + " wider";
+  }
+
+  private static String size(Room room) {
+    String least = number(room.narrowest());
+    String most = number(room.widest());
+    return number(room.length()) + " long, " + (least.equals(most) ? most : least + " to " + most) + " wide, "
+        + number(room.height()) + " high";
   }
 
   /** By how much an item is too large, such as {@code 2.5 mm too long and 1 mm too high}. */

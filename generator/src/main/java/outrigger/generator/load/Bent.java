@@ -22,7 +22,7 @@ public record Bent(String part, String root, double height, String jolt, double 
 
   /** The working, one sentence. */
   public String words() {
-    return String.format(Locale.ROOT, "%s: %s bears %.1f times the jolt %s of %.1f N; worst layer %.1f mm over the bed, "
+    return String.format(Locale.ROOT, "%s: %s bears %.1f times the jolt %s of %.2f N; worst layer %.1f mm over the bed, "
         + "%.2f of %.1f MPa.", part, root, factor(), jolt, force, height, stress, strength.across());
   }
 }

@@ -93,7 +93,7 @@ final class PartReader {
     List<Request<?>> all = new ArrayList<>();
     for (Request<?> one : expand(called, accessory, spec, variants, nameWhere)) {
       Request<?> request = one.with(limits);
-      List<Request<?>> filled = isUnsolved ? TruckFill.unsolved(request, table, file, truck, faults)
+      List<Request<?>> filled = isUnsolved ? TruckFill.unsolved(request, table, file, truck, shelf, faults)
           : fit.isEmpty() ? List.of(request)
           : new TruckFill(file, fit.get(), shelf, faults).fill(request, table, table.contains(List.of(NAME)));
       filled.forEach(each -> all.add(each.loaded(load)));

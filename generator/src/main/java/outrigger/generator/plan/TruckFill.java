@@ -68,13 +68,14 @@ final class TruckFill {
   }
 
   /** What a part's request makes of a truck that is not solved: nothing where it asks for what solving tells. */
-  static <P extends Record> List<Request<?>> unsolved(Request<P> request, TomlTable table, String file, Optional<Truck> truck,
-      List<Fault> faults) {
+  static <P extends Record> List<Request<?>> unsolved(Request<P> request, TomlTable table, String file,
+      Optional<Truck> truck, Shelf shelf, List<Fault> faults) {
     return switch (request.accessory().kind()) {
       case "body-mount" -> isGiven(request, "height") && !table.contains(List.of(MOUNT)) ? List.of(request) : List.of();
       case "body-pad" -> List.of();
       case "bumper-spacer" -> isGiven(request, "thickness") || isGiven(request, "set") ? List.of(request) : List.of();
-      case TRAY -> truck.map(t -> List.<Request<?>>of(new TrayFill(file, t, faults).tray(request, table))).orElse(List.of());
+      case TRAY -> truck.map(t -> List.<Request<?>>of(new TrayFill(file, t, shelf, faults).tray(request, table)))
+          .orElse(List.of());
       default -> List.of(request);
     };
   }
@@ -85,7 +86,7 @@ final class TruckFill {
       case "body-mount" -> mounts(request, table, isNamed);
       case "body-pad" -> pads(request, table, isNamed);
       case "bumper-spacer" -> List.of(spacer(request));
-      case TRAY -> List.of(new TrayFill(file, fit.truck(), faults).tray(request, table));
+      case TRAY -> List.of(new TrayFill(file, fit.truck(), shelf, faults).tray(request, table));
       default -> List.of(request);
     };
   }

@@ -71,8 +71,8 @@ final class Stand {
     Balance balance = Balance.of(masses(), truck);
     Optional<Drive> drive = fit.truck().drive().map(told -> Drive.of(told.record(), new Vehicle(balance.total(),
         -balance.centre().x(), balance.height(), balance.wheelbase(), balance.track())));
-    return new Standing(ClashCheck.check(scene.elements(), scene.ways(), NEAR, meshed()), balance, bent(), drive,
-        drilling, placing.unplaced(), truck.scale());
+    return new Standing(ClashCheck.check(scene.elements(), scene.ways(), NEAR, meshed()), balance, weightless(), bent(),
+        drive, drilling, placing.unplaced(), truck.scale());
   }
 
   private Map<String, Meshed> meshed() {
@@ -99,6 +99,15 @@ final class Stand {
               p.z(m.centroidX(), m.centroidY(), m.centroidZ()))));
     }
     return masses;
+  }
+
+  /** Names of items whose mass nobody told. */
+  private List<String> weightless() {
+    List<String> names = new ArrayList<>(laid.stream().filter(item -> grams(item) == 0).map(item -> item.item().name())
+        .toList());
+    placing.placed().stream().filter(part -> part.record() instanceof TrayParams)
+        .flatMap(part -> ((TrayParams) part.record()).items().stream()).forEach(item -> names.add(item.name()));
+    return names;
   }
 
   private double grams(Laid item) {

@@ -27,7 +27,7 @@ import outrigger.generator.scene.RailHoles;
  * @param unplaced names of parts whose place the plan does not say: neither clashes nor weighed
  * @param scale of the truck, 24 for 1:24
  */
-public record Standing(ClashReport clashes, Balance balance, List<Bent> bent, Optional<Drive> drive,
+public record Standing(ClashReport clashes, Balance balance, List<String> weightless, List<Bent> bent, Optional<Drive> drive,
     List<RailHole> drilling, List<String> unplaced,
     double scale) {
   private static final double SAFE = 2;
@@ -38,6 +38,7 @@ public record Standing(ClashReport clashes, Balance balance, List<Bent> bent, Op
       + "trust them.";
 
   public Standing {
+    weightless = List.copyOf(weightless);
     bent = List.copyOf(bent);
     drilling = List.copyOf(drilling);
     unplaced = List.copyOf(unplaced);
@@ -60,6 +61,10 @@ public record Standing(ClashReport clashes, Balance balance, List<Bent> bent, Op
   /** What it weighs and where it tips, then what posts and tabs bear, one sentence a line. */
   public List<String> loads() {
     List<String> lines = new ArrayList<>(balance.lines());
+    if (!weightless.isEmpty()) {
+      lines.add("Not weighed, as no mass is told: " + String.join(", ", weightless) + ". Give it in [[item]], or count it "
+          + "into chassis-mass, as screws and magnets are.");
+    }
     bent.forEach(one -> lines.add((one.factor() < SAFE ? "Weak: " : "") + one.words()));
     return lines;
   }
@@ -80,6 +85,7 @@ public record Standing(ClashReport clashes, Balance balance, List<Bent> bent, Op
     json.objects("rail-holes", drilling, Standing::hole);
     json.texts("unplaced", unplaced);
     json.object("balance", this::balance);
+    json.texts("not-weighed", weightless);
     json.objects("roots", bent, Standing::bent);
     if (!bent.isEmpty()) {
       json.put("roots-caution", CAUTION);

@@ -69,7 +69,7 @@ public final class RailHoles {
   }
 
   private static double round(double mm) {
-    return Math.rint(mm * 1000) / 1000 + 0.0;
+    return Math.rint(mm * 100) / 100 + 0.0;
   }
 
   /** In words, one sentence for each part and rail. */

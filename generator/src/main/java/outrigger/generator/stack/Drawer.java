@@ -20,7 +20,8 @@ public record Drawer(List<Sheet> sheets, List<WasherSize> washers, List<Shim> sh
   private static final double SHARE = 4;
   private static final double LEAST = 0.05;
   private static final double MOST = 200;
-  private static final int PIECES = 4;
+  /** Most pieces it stacks. */
+  public static final int PIECES = 4;
   private static final double MEASURED_OFF = 0.02;
   private static final double UNPRINTED = 1;
 

@@ -97,8 +97,9 @@ class LayoutPlanTest {
   @Test
   void batch_itemTooLong_saysByHowMuchOnWhichAxis() throws IOException {
     Run run = batch(PLAN.formatted("180", "tray").replace("width = 30", "width = 31"));
-    assertRefused(run, "item battery: battery finds no place: tray is too small even when empty, it is 114.8 mm too long and "
-        + "7.4 mm too wide; between-rails is too small even when empty, it is 7.8 mm too wide (name: "
+    assertRefused(run, "item battery: battery takes 182 x 33 x 17 mm with the room round it and finds no place: tray (67.2 long, 25.6 "
+        + "wide, 36.8 high) is too small even when empty: 114.8 mm too long and 7.4 mm too wide; between-rails (220 long, 25.2 "
+        + "to 36 wide, 22 high) is too small even when empty: 7.8 mm too wide (name: "
         + "trial.toml, line 19, column 1). Make a room larger by that much, let it go elsewhere, or leave it out.\n");
   }
 
@@ -130,7 +131,7 @@ class LayoutPlanTest {
   @Test
   void batch_channel_countsItsFlanges() throws IOException {
     Run run = batch(PLAN.formatted("60", "tray").replace("[rail]", "[rail]\nform = \"channel\"\nweb = 1.5\nflange = 5"));
-    assertTrue(run.err().contains("between-rails is too small even when empty, it is 3 mm too wide"), run.err());
+    assertTrue(run.err().contains("is too small even when empty: 3 mm too wide"), run.err());
   }
 
   /** A stack that fights, a magnet that is too weak, a mistyped key, an item and two trays: each is told the first time. */
@@ -162,7 +163,7 @@ class LayoutPlanTest {
         """);
     assertEquals(Exit.BAD_INPUT, run.exit());
     for (String part : new String[] {"its values fight: post 21", "no magnet holds this mount", "no parameter \"wheels\"",
-        "battery finds no place: between-rails is too small even when empty", "the outer tabs end", "straps is 99",
+        "finds no place: between-rails (120 long", "the outer tabs end", "straps is 99",
         "6 faults; nothing was written."}) {
       assertTrue(run.err().contains(part), run.err());
     }
@@ -182,6 +183,6 @@ class LayoutPlanTest {
     Run run = batch(PLAN.formatted("180", "tray").replace("width = 30", "width = 31").replace("straps = 0",
         "straps = 0\n[[part]]\nkind = \"bumper-spacer\"\nthickness = 20\nclamped = 60"));
     assertEquals(Exit.BAD_INPUT, run.exit());
-    assertTrue(run.err().contains("battery finds no place") && run.err().contains("must be 8"), run.err());
+    assertTrue(run.err().contains("finds no place: tray") && run.err().contains("must be 8"), run.err());
   }
 }
