@@ -134,7 +134,8 @@ final class Magnets {
     String key = mount.record().magnet().named().isPresent() ? "magnet" : "name";
     Optional<Choice> best = tried.stream().max(Comparator.comparingDouble(this::counted));
     String what = best.map(c -> "no magnet " + (isFromDrawer() ? "on hand " : "") + "holds this mount: it needs "
-        + newton(need.most()) + ", the best is " + c.stack() + " x " + c.magnet().name() + " with " + newton(c.hold().counted())
+        + newton(need.most()) + ", the best is " + c.stack() + " x " + c.magnet().name() + " with "
+        + newton(c.hold().counted())
         + " counted on").orElse("there is no magnet on hand to choose from");
     Optional<Choice> nearest = tried(mount, need, shelf.items(DiscMagnet.class)).stream()
         .filter(c -> holds(c, need)).min(ORDER);

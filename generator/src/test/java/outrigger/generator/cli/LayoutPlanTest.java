@@ -97,16 +97,16 @@ class LayoutPlanTest {
   @Test
   void batch_itemTooLong_saysByHowMuchOnWhichAxis() throws IOException {
     Run run = batch(PLAN.formatted("180", "tray").replace("width = 30", "width = 31"));
-    assertRefused(run, "item battery: battery takes 182 x 33 x 17 mm with the room round it and finds no place: tray (67.2 long, 25.6 "
-        + "wide, 36.8 high) is too small even when empty: 114.8 mm too long and 7.4 mm too wide; between-rails (220 long, 25.2 "
-        + "to 36 wide, 22 high) is too small even when empty: 7.8 mm too wide (name: "
+    assertRefused(run, "item battery: battery takes 182 x 33 x 17 mm with the room round it and finds no place: tray (67.2 "
+        + "long, 25.6 wide, 36.8 high) is too small even when empty: 114.8 mm too long and 7.4 mm too wide; between-rails "
+        + "(220 long, 25.2 to 36 wide, 22 high) is too small even when empty: 7.8 mm too wide (name: "
         + "trial.toml, line 19, column 1). Make a room larger by that much, let it go elsewhere, or leave it out.\n");
   }
 
   @Test
   void batch_badItemTables_areAllToldWithTheirPlace() throws IOException {
-    assertRefused(batch(PLAN.formatted("60", "trai")), "item receiver: there is no tray without items of its own and no space "
-        + "called \"trai\" (rooms: trial.toml, line 29, column 1). Did you mean tray?\n");
+    assertRefused(batch(PLAN.formatted("60", "trai")), "item receiver: there is no tray without items of its own and no "
+        + "space called \"trai\" (rooms: trial.toml, line 29, column 1). Did you mean tray?\n");
     Run run = batch(PLAN.formatted("60", "tray").replace("\"receiver\"", "\"battery\"").replace("height = 22",
         "heigth = 22"));
     assertEquals(Exit.BAD_INPUT, run.exit());

@@ -33,7 +33,8 @@ class WorkingWordsTest {
 
   private Run batch(String plan) throws IOException {
     Path file = Files.writeString(folder.resolve("trial.toml"), plan);
-    return Run.of(Accessories.kinds(), "batch", file.toString(), "--out", folder.resolve("out").toString(), "--write-anyway");
+    return Run.of(Accessories.kinds(), "batch", file.toString(), "--out", folder.resolve("out").toString(),
+        "--write-anyway");
   }
 
   /** Wrapped lines as one. */
