@@ -10,7 +10,7 @@ import outrigger.generator.stack.Spread;
  * @param chain every member with its length
  * @param solvedFor the member that was free; empty where none was
  * @param head height of the mount's head over the rails' tops as drawn, mm: its parameter {@code height}
- * @param layers what whole layers make of it: printed less drawn, mm
+ * @param layers what whole layers, and drawing it to the hundredth, make of it: printed less solved, mm
  * @param misfit sum less floor where nothing was free, mm
  * @param spread how far the floor may come out from where it was meant
  */

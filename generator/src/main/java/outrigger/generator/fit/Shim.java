@@ -23,7 +23,7 @@ import outrigger.presets.Printer;
  */
 public record Shim(String mount, double mm, Optional<Found> onHand, Optional<Found> shop) {
   /** Less is not worth a shim, mm. */
-  private static final double SEEN = 1e-3;
+  private static final double SEEN = 0.01;
   /** The thinnest there is to be had, mm; common practice. */
   static final double WORTH = 0.05;
 

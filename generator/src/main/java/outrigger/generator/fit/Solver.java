@@ -23,6 +23,8 @@ import outrigger.presets.Shelf;
 
 /** Solves a truck, or gathers every reason why it cannot be. */
 public final class Solver {
+  /** Steps to a millimetre of the heights that mounts are drawn and marked with. */
+  private static final double ENGRAVED = 100;
   /** Stands where only the free members of a stack are looked at. */
   private static final DiscMagnet NO_MAGNET = new DiscMagnet("none", 1, 1, "none");
   private static final double GRAVITY = 9.80665;
@@ -174,10 +176,12 @@ public final class Solver {
   private Height height(Told<MountParams> mount, StackUp chain) {
     Optional<String> free = chain.free().stream().map(Member::name).findFirst();
     StackUp solved = chain.solved();
-    double head = Math.rint(1e6 * (solved.member(Heights.POST).size().mm() + solved.member("pocket-floor").size().mm()
-        + solved.member("magnet").size().mm() + Heights.BELOW_HEAD)) / 1e6;
+    double wanted = solved.member(Heights.POST).size().mm() + solved.member("pocket-floor").size().mm()
+        + solved.member("magnet").size().mm() + Heights.BELOW_HEAD;
+    // Drawn as it is engraved: mounts that bear one mark are alike.
+    double head = Math.rint(ENGRAVED * wanted) / ENGRAVED;
     double under = BodyMount.railTop(truck.rails().section(seat(mount).x()), mount.record().mounting());
-    double layers = LayerNote.of(under + head, truck.printer()).layers().error();
+    double layers = LayerNote.of(under + head, truck.printer()).layers().error() + head - wanted;
     return new Height(solved, free, head, Math.rint(layers * 1e6) / 1e6 + 0.0, free.isPresent() ? 0 : chain.sum(),
         solved.spread(free.filter(Heights.FLOOR::equals).orElse("")));
   }

@@ -23,6 +23,7 @@ import outrigger.generator.load.Post;
 import outrigger.generator.load.Strength;
 import outrigger.generator.load.Tab;
 import outrigger.generator.plan.Plan;
+import outrigger.generator.scene.FootGap;
 import outrigger.generator.scene.RailHole;
 import outrigger.generator.scene.RailHoles;
 import outrigger.generator.scene.Scene;
@@ -72,7 +73,7 @@ final class Stand {
     Optional<Drive> drive = fit.truck().drive().map(told -> Drive.of(told.record(), new Vehicle(balance.total(),
         -balance.centre().x(), balance.height(), balance.wheelbase(), balance.track())));
     return new Standing(ClashCheck.check(scene.elements(), scene.ways(), NEAR, meshed()), balance, weightless(), bent(),
-        drive, drilling, placing.unplaced(), truck.scale());
+        drive, drilling, FootGap.of(fit.truck().rails(), placing.placed()), placing.unplaced(), truck.scale());
   }
 
   private Map<String, Meshed> meshed() {

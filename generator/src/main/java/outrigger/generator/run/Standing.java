@@ -13,6 +13,7 @@ import outrigger.generator.clash.Spot;
 import outrigger.generator.drive.Drive;
 import outrigger.generator.load.Balance;
 import outrigger.generator.load.Bent;
+import outrigger.generator.scene.FootGap;
 import outrigger.generator.scene.RailHole;
 import outrigger.generator.scene.RailHoles;
 
@@ -21,14 +22,16 @@ import outrigger.generator.scene.RailHoles;
  *
  * @param clashes of everything with a place
  * @param balance masses and axle loads
+ * @param weightless names of items whose mass nobody told
  * @param bent the roots of posts and tabs under the body's jolt
  * @param drive where the plan tells of motor and steering
  * @param drilling holes that the rails need
+ * @param bridges parts that stand off a rail which bends under them
  * @param unplaced names of parts whose place the plan does not say: neither clashes nor weighed
  * @param scale of the truck, 24 for 1:24
  */
 public record Standing(ClashReport clashes, Balance balance, List<String> weightless, List<Bent> bent, Optional<Drive> drive,
-    List<RailHole> drilling, List<String> unplaced,
+    List<RailHole> drilling, List<FootGap> bridges, List<String> unplaced,
     double scale) {
   private static final double SAFE = 2;
 
@@ -41,6 +44,7 @@ public record Standing(ClashReport clashes, Balance balance, List<String> weight
     weightless = List.copyOf(weightless);
     bent = List.copyOf(bent);
     drilling = List.copyOf(drilling);
+    bridges = List.copyOf(bridges);
     unplaced = List.copyOf(unplaced);
   }
 
@@ -53,9 +57,11 @@ public record Standing(ClashReport clashes, Balance balance, List<String> weight
     return lines;
   }
 
-  /** Which holes of the rails the screws take and where to drill, one sentence a part. */
+  /** Which holes of the rails the screws take, where to drill, and what stands off a bend, one sentence a part. */
   public List<String> rails() {
-    return RailHoles.lines(drilling);
+    List<String> lines = new ArrayList<>(RailHoles.lines(drilling));
+    bridges.forEach(gap -> lines.add(gap.words()));
+    return lines;
   }
 
   /** What it weighs and where it tips, then what posts and tabs bear, one sentence a line. */
@@ -83,6 +89,8 @@ public record Standing(ClashReport clashes, Balance balance, List<String> weight
   void write(Json json) throws IOException {
     json.object("clashes", this::clashes);
     json.objects("rail-holes", drilling, Standing::hole);
+    json.objects("off-rail", bridges, (one, gap) -> one.put("part", gap.part()).put("mm", gap.off().mm())
+        .put("x-mm", gap.off().x()));
     json.texts("unplaced", unplaced);
     json.object("balance", this::balance);
     json.texts("not-weighed", weightless);

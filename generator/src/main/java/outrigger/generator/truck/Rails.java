@@ -103,6 +103,35 @@ public record Rails(RailParams params, List<Station> stations) {
    * @param to where it ends in front
    */
   public Seat foot(double x, double reach, double from, double to) {
+    return seat(face(x, reach, from, to), reach < 0);
+  }
+
+  /** Where such a foot stands off the web most, which bends or steps away from under it. */
+  public StandOff footOff(double x, double reach, double from, double to) {
+    return off(face(x, reach, from, to), reach < 0);
+  }
+
+  /** A flat face of a length against the outside of the left web, touching it and cutting into it nowhere. */
+  public Seat flat(double x, double length) {
+    return seat(face(x, length), false);
+  }
+
+  /** Where such a face stands off the web most. */
+  public StandOff flatOff(double x, double length) {
+    return off(face(x, length), false);
+  }
+
+  /** A straight face along a web: a place of it, its slope and its ends. */
+  private record Face(double at, double slope, double rear, double front) {}
+
+  private Face face(double x, double length) {
+    double from = x - length / 2;
+    double to = x + length / 2;
+    return new Face(x, params.change() == RailChange.STEP ? 0 : (at(to).spacing() - at(from).spacing()) / 2 / length, from,
+        to);
+  }
+
+  private Face face(double x, double reach, double from, double to) {
     double at = x;
     double slope = 0;
     double rear = x + from;
@@ -115,16 +144,22 @@ public record Rails(RailParams params, List<Station> stations) {
           : (at(front).spacing() - at(rear).spacing()) / 2 / (front - rear);
       at = x + reach * slope * cosine;
     }
-    return new Seat(at, reach < 0 ? inmost(rear, front, at, slope) : outmost(rear, front, at, slope) + thickness(),
-        StrictMath.toDegrees(StrictMath.atan(slope)));
+    return new Face(at, slope, rear, front);
   }
 
-  /** A flat face of a length against the outside of the left web, touching it and cutting into it nowhere. */
-  public Seat flat(double x, double length) {
-    double from = x - length / 2;
-    double to = x + length / 2;
-    double slope = params.change() == RailChange.STEP ? 0 : (at(to).spacing() - at(from).spacing()) / 2 / length;
-    return new Seat(x, outmost(from, to, x, slope) + thickness(), StrictMath.toDegrees(StrictMath.atan(slope)));
+  private Seat seat(Face f, boolean isInside) {
+    return new Seat(f.at, line(f, isInside) + (isInside ? 0 : thickness()),
+        StrictMath.toDegrees(StrictMath.atan(f.slope)));
+  }
+
+  private double line(Face f, boolean isInside) {
+    return isInside ? inmost(f.rear, f.front, f.at, f.slope) : outmost(f.rear, f.front, f.at, f.slope);
+  }
+
+  private StandOff off(Face f, boolean isInside) {
+    double line = line(f, isInside);
+    return corners(f.rear, f.front).mapToObj(x -> new StandOff(x, Math.abs(line - out(x, f.at, f.slope))
+        / Math.sqrt(1 + f.slope * f.slope))).max(Comparator.comparingDouble(StandOff::mm)).orElseThrow();
   }
 
   /** y at x of the line of a slope that lies on the web's inner face from its outside, shifted by no thickness. */

@@ -194,4 +194,17 @@ class SolverTest {
     assertTrue(told.get(1).contains("log is 350 mm wide, 150 mm more than the rails") && told.get(1).contains("width: "),
         told.get(1));
   }
+
+  /** Heads at 22.6041 and 22.6082 solved: drawn as they are engraved, what that leaves out counted as known error. */
+  @Test
+  void solve_heightsCloserThanTheirMarks_areDrawnAsMarked() throws IOException {
+    TruckFit fit = fit(FOUR.formatted("stack = 1").replace("floor = 26\nstack", "floor = 26.0041\nstack")
+        .replace("floor = 26\n[[part]]", "floor = 26.0082\n[[part]]"));
+    List<Double> heads = fit.heights().values().stream().map(Height::head).distinct().toList();
+    for (double head : heads) {
+      assertEquals(Math.rint(head * 100) / 100, head, 0.0);
+    }
+    fit.heights().values().forEach(height -> assertEquals(height.floor() + height.error(), Math.rint((height.floor()
+        + height.error()) * 10) / 10, 1e-6, "printed in whole layers of 0.2 from a first of 0.2: " + height));
+  }
 }

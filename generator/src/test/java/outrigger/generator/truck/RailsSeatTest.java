@@ -33,6 +33,20 @@ class RailsSeatTest {
     }
   }
 
+  /**
+   * Over the bend the face runs through the corner at -20, half as steep as the rail behind it: 40 behind and 40 ahead it
+   * stands 40 times half the slope off, square to itself. Within the taper it lies flat.
+   */
+  @Test
+  void flatOff_bend_isHalfTheSlopeTimesHalfTheLength() {
+    double half = SLOPE / 2;
+    assertEquals(40 * half / Math.hypot(1, half), rails().flatOff(-20, 80).mm(), 1e-9);
+    assertEquals(40, Math.abs(rails().flatOff(-20, 80).x() + 20), 1e-9);
+    assertEquals(0, rails().flatOff(-110, 60).mm(), 1e-9);
+    assertEquals(0, rails().footOff(-110, 11, -12, 12).mm(), 1e-9);
+    assertTrue(rails().footOff(-20, 11, -12, 12).mm() > 0.1);
+  }
+
   @Test
   void seat_parallel_liesSquareBelow() {
     assertEquals(new Seat(5, 21.5, 0), rails().seat(5, 11));
