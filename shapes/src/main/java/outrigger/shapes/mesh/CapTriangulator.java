@@ -61,7 +61,7 @@ final class CapTriangulator {
     boolean[] inside = FaceTriangulator.inside(tri);
     IntList facets = new IntList();
     for (int t = 0; t < tri.triangleCount(); t++) {
-      for (int h = 3 * t; h < 3 * t + 3 && inside[t]; h++) {
+      for (int h = Triangulation.edge(t); inside[t] && h < Triangulation.edge(t) + 3; h++) {
         facets.add(number[tri.origin(h)]);
       }
     }

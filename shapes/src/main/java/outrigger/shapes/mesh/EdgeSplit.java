@@ -21,7 +21,7 @@ final class EdgeSplit {
     int vertices = mesh.vertexCount();
     for (int h : inOrder(mesh, halfEdges)) {
       int a = given[h];
-      int b = given[Triangulation.next(h)];
+      int b = given[FacetCorner.next(h)];
       Place middle = Place.between(Place.of(xyz, a), Place.of(xyz, b));
       if (!middle.equals(Place.of(xyz, a)) && !middle.equals(Place.of(xyz, b))) {
         xyz[3 * vertices] = middle.x();
@@ -38,7 +38,7 @@ final class EdgeSplit {
     int[] xyz = mesh.xyz();
     int[] corners = mesh.corners();
     Comparator<Integer> ends = Comparator.comparing(h -> {
-      Place[] both = {Place.of(xyz, corners[h]), Place.of(xyz, corners[Triangulation.next(h)])};
+      Place[] both = {Place.of(xyz, corners[h]), Place.of(xyz, corners[FacetCorner.next(h)])};
       Arrays.sort(both);
       return both;
     }, Arrays::compare);
@@ -67,7 +67,7 @@ final class EdgeSplit {
 
   private static boolean isEdge(int[] corners, int h, int a, int b) {
     int from = corners[h];
-    int to = corners[Triangulation.next(h)];
+    int to = corners[FacetCorner.next(h)];
     return from == a && to == b || from == b && to == a;
   }
 

@@ -23,7 +23,7 @@ final class ExactTouch {
   private static int crowded(int[] corners) {
     LongMap edges = new LongMap(corners.length);
     for (int h = 0; h < corners.length; h++) {
-      if (edges.put(LongMap.edge(corners[h], corners[Triangulation.next(h)]), h) >= 0) {
+      if (edges.put(LongMap.edge(corners[h], corners[FacetCorner.next(h)]), h) >= 0) {
         return corners[h];
       }
     }

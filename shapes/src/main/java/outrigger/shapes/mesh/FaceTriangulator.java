@@ -118,9 +118,9 @@ final class FaceTriangulator {
     boolean[] inside = inside(tri);
     for (int t = 0; t < tri.triangleCount(); t++) {
       if (inside[t]) {
-        int a = number[tri.origin(3 * t)];
-        int b = number[tri.origin(3 * t + 1)];
-        int c = number[tri.origin(3 * t + 2)];
+        int a = number[tri.origin(Triangulation.edge(t))];
+        int b = number[tri.origin(Triangulation.edge(t) + 1)];
+        int c = number[tri.origin(Triangulation.edge(t) + 2)];
         add(a, Outline.isUp(group) ? b : c, Outline.isUp(group) ? c : b);
       }
     }
@@ -158,16 +158,16 @@ final class FaceTriangulator {
     boolean[] seen = new boolean[n];
     int[] queue = new int[n];
     int tail = 0;
-    queue[tail++] = tri.out(0) / 3;
+    queue[tail++] = Triangulation.triangle(tri.out(0));
     seen[queue[0]] = true;
     for (int head = 0; head < tail; head++) {
       int t = queue[head];
-      for (int h = 3 * t; h < 3 * t + 3; h++) {
-        int g = tri.twin(h);
-        if (g >= 0 && !seen[g / 3]) {
-          seen[g / 3] = true;
-          inside[g / 3] = inside[t] ^ tri.mark(h) != Triangulation.FREE;
-          queue[tail++] = g / 3;
+      for (int h = Triangulation.edge(t); h < Triangulation.edge(t) + 3; h++) {
+        int next = tri.twin(h) < 0 ? t : Triangulation.triangle(tri.twin(h));
+        if (!seen[next]) {
+          seen[next] = true;
+          inside[next] = inside[t] ^ tri.mark(h) != Triangulation.FREE;
+          queue[tail++] = next;
         }
       }
     }

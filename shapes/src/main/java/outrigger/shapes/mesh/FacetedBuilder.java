@@ -151,6 +151,6 @@ final class FacetedBuilder {
   }
 
   private int to(int edge) {
-    return corners[Triangulation.next(edge)];
+    return corners[FacetCorner.next(edge)];
   }
 }

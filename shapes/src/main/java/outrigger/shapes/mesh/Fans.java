@@ -90,7 +90,7 @@ final class Fans {
     List<Integer> found = new ArrayList<>();
     for (List<Integer> round : crowded) {
       long distinct = round.stream().filter(h -> runsUp(h))
-          .map(h -> LongMap.edge(fan(h), fan(Triangulation.next(h)))).distinct().count();
+          .map(h -> LongMap.edge(fan(h), fan(FacetCorner.next(h)))).distinct().count();
       if (2 * distinct < round.size()) {
         found.add(round.get(0));
       }
@@ -103,7 +103,7 @@ final class Fans {
   }
 
   private int to(int h) {
-    return corners[Triangulation.next(h)];
+    return corners[FacetCorner.next(h)];
   }
 
   private boolean runsUp(int h) {
@@ -123,8 +123,8 @@ final class Fans {
       // seen once in 300,000 evaluations, where corners had been nudged
       throw new UnsettledException(Place.of(xyz, from(h)).mm());
     }
-    joined[fan(h)] = fan(Triangulation.next(twin));
-    joined[fan(Triangulation.next(h))] = fan(twin);
+    joined[fan(h)] = fan(FacetCorner.next(twin));
+    joined[fan(FacetCorner.next(h))] = fan(twin);
   }
 
   /** Joins each facet that matter follows, turning about the edge, with the next, which ends it. */
@@ -145,7 +145,7 @@ final class Fans {
   }
 
   private int apex(int h) {
-    return corners[Triangulation.previous(h)];
+    return corners[FacetCorner.previous(h)];
   }
 
   /** Order in turning about the edge from a to b, counter-clockwise seen from b, starting with the reference. */

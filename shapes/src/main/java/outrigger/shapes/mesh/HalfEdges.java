@@ -60,7 +60,7 @@ final class HalfEdges {
     for (int h = 0; h < n; h++) {
       face[h] = h / 3;
       loop[h] = h / 3;
-      next[h] = Triangulation.next(h);
+      next[h] = FacetCorner.next(h);
     }
     size = n;
     loops = n / 3;

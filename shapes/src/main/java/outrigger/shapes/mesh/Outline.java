@@ -92,13 +92,15 @@ final class Outline {
   /** Adds the outline of a labelled sheet. */
   void add(Sheet sheet) {
     Triangulation tri = sheet.triangulation();
-    for (int h = 0; h < 3 * tri.triangleCount(); h++) {
-      byte label = sheet.label(h / 3);
-      if (label != Sheet.NONE && sheet.label(tri.twin(h) / 3) != label) {
-        int a = vertex(tri.point(tri.origin(h)));
-        int b = vertex(tri.point(tri.destination(h)));
-        boolean up = label == Sheet.UP;
-        add(group(sheet.planeNumber(), up), up ? a : b, up ? b : a);
+    for (int t = 0; t < tri.triangleCount(); t++) {
+      byte label = sheet.label(t);
+      for (int h = Triangulation.edge(t); label != Sheet.NONE && h < Triangulation.edge(t) + 3; h++) {
+        if (sheet.label(Triangulation.triangle(tri.twin(h))) != label) {
+          int a = vertex(tri.point(tri.origin(h)));
+          int b = vertex(tri.point(tri.destination(h)));
+          boolean up = label == Sheet.UP;
+          add(group(sheet.planeNumber(), up), up ? a : b, up ? b : a);
+        }
       }
     }
   }

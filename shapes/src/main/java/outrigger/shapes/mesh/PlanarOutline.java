@@ -37,9 +37,11 @@ final class PlanarOutline {
   static Optional<Outline> of(PlanarSheet sheet, Faces faces, int axis) {
     PlanarOutline all = new PlanarOutline(sheet, faces, axis);
     Triangulation tri = sheet.triangulation();
-    for (int h = 0; h < 3 * tri.triangleCount(); h++) {
-      if (tri.twin(h) > h && tri.mark(h) != Triangulation.FREE) {
-        all.add(tri, h);
+    for (int t = 0; t < tri.triangleCount(); t++) {
+      for (int h = Triangulation.edge(t); h < Triangulation.edge(t) + 3; h++) {
+        if (tri.twin(h) > h && tri.mark(h) != Triangulation.FREE) {
+          all.add(tri, h);
+        }
       }
     }
     all.addUpright();
@@ -47,8 +49,8 @@ final class PlanarOutline {
   }
 
   private void add(Triangulation tri, int h) {
-    int[] left = sheet.column(h / 3);
-    int[] right = sheet.column(tri.twin(h) / 3);
+    int[] left = sheet.column(Triangulation.triangle(h));
+    int[] right = sheet.column(Triangulation.triangle(tri.twin(h)));
     walls.compare(left, right);
     touching |= walls.areTouching();
     int a = tri.origin(h);

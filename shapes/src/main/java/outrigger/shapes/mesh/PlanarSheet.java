@@ -114,7 +114,7 @@ final class PlanarSheet {
     int[] queue = new int[n];
     int cells = 0;
     for (int seed = -1; seed < n; seed++) {
-      int start = seed < 0 ? tri.out(0) / 3 : seed;
+      int start = seed < 0 ? Triangulation.triangle(tri.out(0)) : seed;
       if (cell[start] >= 0) {
         continue;
       }
@@ -122,8 +122,9 @@ final class PlanarSheet {
       queue[tail++] = start;
       cell[start] = cells;
       for (int head = 0; head < tail; head++) {
-        for (int h = 3 * queue[head]; h < 3 * queue[head] + 3; h++) {
-          int next = tri.twin(h) < 0 || tri.mark(h) != Triangulation.FREE ? -1 : tri.twin(h) / 3;
+        int first = Triangulation.edge(queue[head]);
+        for (int h = first; h < first + 3; h++) {
+          int next = tri.twin(h) < 0 || tri.mark(h) != Triangulation.FREE ? -1 : Triangulation.triangle(tri.twin(h));
           if (next >= 0 && cell[next] < 0) {
             cell[next] = cells;
             queue[tail++] = next;
@@ -140,25 +141,25 @@ final class PlanarSheet {
     int[] way = new int[tri.triangleCount()];
     boolean[] seen = new boolean[tri.triangleCount()];
     int depth = 0;
-    int t = tri.out(0) / 3;
+    int t = Triangulation.triangle(tri.out(0));
     int k = 0;
     enter(t, seen);
     while (true) {
       if (k < 3) {
-        int h = 3 * t + k++;
+        int h = Triangulation.edge(t) + k++;
         int g = tri.twin(h);
-        if (g >= 0 && !seen[g / 3]) {
+        if (g >= 0 && !seen[Triangulation.triangle(g)]) {
           cross(h, true);
           way[depth++] = h;
-          t = g / 3;
+          t = Triangulation.triangle(g);
           k = 0;
           enter(t, seen);
         }
       } else if (depth > 0) {
         int h = way[--depth];
         cross(h, false);
-        t = h / 3;
-        k = h % 3 + 1;
+        t = Triangulation.triangle(h);
+        k = h - Triangulation.edge(t) + 1;
       } else {
         return;
       }

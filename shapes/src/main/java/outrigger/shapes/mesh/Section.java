@@ -34,7 +34,7 @@ final class Section {
       if (compare(places.get(0), places.get(1)) > 0) {
         places.add(places.remove(0));
       }
-    } else {
+    } else if (places.size() > 2) {
       places.sort(this::compare);
     }
   }

@@ -15,7 +15,7 @@ final class Spans {
 
   Spans(Faces faces) {
     this.faces = faces;
-    known = new LongMap(faces.halfEdges().size() / 4);
+    known = new LongMap(faces.halfEdges().size() / 2);
   }
 
   /** An axis along which the line common to two planes advances; the planes must not be parallel. */

@@ -12,7 +12,8 @@ import outrigger.shapes.num.Grid;
  * only shapes the facets, uses the points rounded to the grid. That is safe: each flip lowers the volume under the
  * lifted rounded points, so flipping ends whatever the rounding did.
  *
- * <p>Half-edge h = 3 t + k runs from corner k of triangle t to the next corner, counter-clockwise. Vertices 0, 1 and 2
+ * <p>Half-edge h = 4 t + k runs from corner k of triangle t, of three, to the next corner, counter-clockwise; every fourth
+ * number stays unused, so that no division is needed to go round a triangle. Vertices 0, 1 and 2
  * are the corners of one huge triangle round everything. New points are found by walking from the last triangle, so
  * neighbours should be inserted one after the other.
  */
@@ -39,9 +40,9 @@ final class Triangulation {
   Triangulation() {
     int n = 16;
     out = new int[n];
-    origin = new int[6 * n];
-    twin = new int[6 * n];
-    mark = new int[6 * n];
+    origin = new int[8 * n];
+    twin = new int[8 * n];
+    mark = new int[8 * n];
   }
 
   /**
@@ -98,12 +99,22 @@ final class Triangulation {
     return out[vertex];
   }
 
+  /** First half-edge of a triangle; two more follow. */
+  static int edge(int triangle) {
+    return triangle << 2;
+  }
+
+  /** Triangle that a half-edge belongs to. */
+  static int triangle(int h) {
+    return h >> 2;
+  }
+
   static int next(int h) {
-    return h % 3 == 2 ? h - 2 : h + 1;
+    return (h & 3) == 2 ? h - 2 : h + 1;
   }
 
   static int previous(int h) {
-    return h % 3 == 0 ? h + 2 : h - 1;
+    return (h & 3) == 0 ? h + 2 : h - 1;
   }
 
   int destination(int h) {
@@ -141,11 +152,11 @@ final class Triangulation {
   private void connect(int id) {
     makeRoom(id);
     int t = locate(id);
-    int h = 3 * t;
-    while (h < 3 * t + 3 && turn(origin[h], destination(h), id) != 0) {
+    int h = edge(t);
+    while (h < edge(t) + 3 && turn(origin[h], destination(h), id) != 0) {
       h++;
     }
-    if (h < 3 * t + 3) {
+    if (h < edge(t) + 3) {
       splitEdge(h, id);
     } else {
       splitTriangle(t, id);
@@ -179,7 +190,7 @@ final class Triangulation {
     vertex[0] = insert.applyAsInt(0);
     for (int step = Integer.highestOneBit(count); step > 0; step /= 2) {
       for (int i = step; i < count; i += 2 * step) {
-        last = out[vertex[i - step]] / 3;
+        last = triangle(out[vertex[i - step]]);
         vertex[i] = insert.applyAsInt(i);
       }
     }
@@ -208,51 +219,53 @@ final class Triangulation {
 
   /** Triangle that holds a vertex's point, its rim included: a walk that turns its first look to escape circles. */
   private int locate(int id) {
-    int t = last;
-    int from = -1;
-    while (true) {
-      int step = -1;
-      turner = turner * 1664525 + 1013904223;
-      int first = (turner >>> 16) % 3;
-      for (int k = 0; k < 3 && step < 0; k++) {
-        int h = 3 * t + (first + k) % 3;
-        if (h != from && turn(origin[h], destination(h), id) < 0) {
-          step = twin[h];
-        }
-      }
-      if (step < 0) {
-        last = t;
-        return t;
-      }
-      from = step;
-      t = step / 3;
+    int h = edge(last);
+    int a = origin[h];
+    int b = origin[h + 1];
+    int c = origin[h + 2];
+    int way = turn(a, b, id) < 0 ? h : turn(b, c, id) < 0 ? h + 1 : turn(c, a, id) < 0 ? h + 2 : -1;
+    while (way >= 0) {
+      h = twin[way];
+      way = wayOn(next(h), previous(h), origin[h], id);
     }
+    last = triangle(h);
+    return last;
+  }
+
+  /** The edge of a triangle entered by its third that parts it from a vertex's point; -1 if none does. */
+  private int wayOn(int next, int previous, int entry, int id) {
+    int apex = origin[previous];
+    turner = turner * 1664525 + 1013904223;
+    if (turner < 0) {
+      return turn(origin[next], apex, id) < 0 ? next : turn(apex, entry, id) < 0 ? previous : -1;
+    }
+    return turn(apex, entry, id) < 0 ? previous : turn(origin[next], apex, id) < 0 ? next : -1;
   }
 
   private void splitTriangle(int t, int p) {
-    int e0 = 3 * t;
-    int t1 = newTriangle();
-    int t2 = newTriangle();
+    int e0 = edge(t);
+    int e1 = edge(newTriangle());
+    int e2 = edge(newTriangle());
     int a = origin[e0];
     int b = origin[e0 + 1];
     int c = origin[e0 + 2];
-    set(3 * t1, b, twin[e0 + 1], mark[e0 + 1]);
-    set(3 * t2, c, twin[e0 + 2], mark[e0 + 2]);
+    set(e1, b, twin[e0 + 1], mark[e0 + 1]);
+    set(e2, c, twin[e0 + 2], mark[e0 + 2]);
     origin[e0 + 2] = p;
-    origin[3 * t1 + 1] = c;
-    origin[3 * t1 + 2] = p;
-    origin[3 * t2 + 1] = a;
-    origin[3 * t2 + 2] = p;
-    join(e0 + 1, 3 * t1 + 2);
-    join(3 * t1 + 1, 3 * t2 + 2);
-    join(3 * t2 + 1, e0 + 2);
+    origin[e1 + 1] = c;
+    origin[e1 + 2] = p;
+    origin[e2 + 1] = a;
+    origin[e2 + 2] = p;
+    join(e0 + 1, e1 + 2);
+    join(e1 + 1, e2 + 2);
+    join(e2 + 1, e0 + 2);
     out[p] = e0 + 2;
     out[a] = e0;
-    out[b] = 3 * t1;
-    out[c] = 3 * t2;
+    out[b] = e1;
+    out[c] = e2;
     push(e0);
-    push(3 * t1);
-    push(3 * t2);
+    push(e1);
+    push(e2);
   }
 
   /** Splits edge a-b with apexes c and d: four triangles round the new vertex. */
@@ -266,29 +279,29 @@ final class Triangulation {
     int c = origin[ca];
     int d = origin[db];
     int m = mark[ab];
-    int t = newTriangle();
-    int s = newTriangle();
-    set(3 * t + 1, b, twin[bc], mark[bc]);
-    origin[3 * t] = p;
-    origin[3 * t + 2] = c;
-    set(3 * s + 2, d, twin[db], mark[db]);
-    origin[3 * s] = b;
-    origin[3 * s + 1] = p;
+    int t = edge(newTriangle());
+    int s = edge(newTriangle());
+    set(t + 1, b, twin[bc], mark[bc]);
+    origin[t] = p;
+    origin[t + 2] = c;
+    set(s + 2, d, twin[db], mark[db]);
+    origin[s] = b;
+    origin[s + 1] = p;
     origin[bc] = p;
     origin[ba] = p;
-    join(bc, 3 * t + 2);
-    join(db, 3 * s + 1);
-    join(3 * t, 3 * s);
-    mark[3 * t] = m;
-    mark[3 * s] = -m;
+    join(bc, t + 2);
+    join(db, s + 1);
+    join(t, s);
+    mark[t] = m;
+    mark[s] = -m;
     out[p] = bc;
-    out[b] = 3 * t + 1;
+    out[b] = t + 1;
     out[c] = ca;
     out[d] = db;
     push(ca);
     push(ad);
-    push(3 * t + 1);
-    push(3 * s + 2);
+    push(t + 1);
+    push(s + 2);
   }
 
   /** Flips the edge between two triangles; the four edges round them keep their marks and are looked at again. */
@@ -372,7 +385,7 @@ final class Triangulation {
   }
 
   private int newTriangle() {
-    if (3 * triangles + 3 > origin.length) {
+    if (edge(triangles) + 3 > origin.length) {
       int n = 2 * origin.length;
       origin = Arrays.copyOf(origin, n);
       twin = Arrays.copyOf(twin, n);

@@ -62,7 +62,7 @@ final class Walker {
     }
     Arrays.fill(seen, 0, n, false);
     Arrays.fill(reached, 0, n, false);
-    walk(tri.out(0) / 3, this::coverBy, new Visit() {
+    walk(Triangulation.triangle(tri.out(0)), this::coverBy, new Visit() {
       @Override
       public void enter(int t) {
         covered[t] = covering > 0;
@@ -114,7 +114,7 @@ final class Walker {
 
       @Override
       public boolean mayCross(int h) {
-        return covered[tri.twin(h) / 3] && !sheet.goesStale(h, hiding);
+        return covered[Triangulation.triangle(tri.twin(h))] && !sheet.goesStale(h, hiding);
       }
 
       @Override
@@ -127,8 +127,7 @@ final class Walker {
 
   private WindingCount look(int t) {
     for (int[] weight : WEIGHTS) {
-      ExactPoint q = ExactPoint.mean(tri.point(tri.origin(3 * t)), weight[0], tri.point(tri.origin(3 * t + 1)),
-          weight[1], tri.point(tri.origin(3 * t + 2)), weight[2]);
+      ExactPoint q = ExactPoint.mean(corner(t, 0), weight[0], corner(t, 1), weight[1], corner(t, 2), weight[2]);
       try {
         return locator.look(q, sheet.planeNumber());
       } catch (Locator.OnFace chance) {
@@ -152,8 +151,8 @@ final class Walker {
         best = t;
         bestArea = area;
       }
-      for (int h = 3 * t; h < 3 * t + 3; h++) {
-        int next = tri.twin(h) < 0 || tri.mark(h) != Triangulation.FREE ? -1 : tri.twin(h) / 3;
+      for (int h = Triangulation.edge(t); h < Triangulation.edge(t) + 3; h++) {
+        int next = tri.twin(h) < 0 || tri.mark(h) != Triangulation.FREE ? -1 : Triangulation.triangle(tri.twin(h));
         if (next >= 0 && !reached[next]) {
           reached[next] = true;
           queue[tail++] = next;
@@ -163,10 +162,14 @@ final class Walker {
     return best;
   }
 
+  private ExactPoint corner(int t, int k) {
+    return tri.point(tri.origin(Triangulation.edge(t) + k));
+  }
+
   private double area(int t) {
-    ExactPoint a = tri.point(tri.origin(3 * t));
-    ExactPoint b = tri.point(tri.origin(3 * t + 1));
-    ExactPoint c = tri.point(tri.origin(3 * t + 2));
+    ExactPoint a = corner(t, 0);
+    ExactPoint b = corner(t, 1);
+    ExactPoint c = corner(t, 2);
     return (b.rough(tri.points().u()) - a.rough(tri.points().u())) * (c.rough(tri.points().v()) - a.rough(tri.points().v()))
         - (b.rough(tri.points().v()) - a.rough(tri.points().v())) * (c.rough(tri.points().u()) - a.rough(tri.points().u()));
   }
@@ -181,15 +184,15 @@ final class Walker {
     int k = 0;
     while (true) {
       if (k < 3) {
-        int h = 3 * t + k++;
+        int h = Triangulation.edge(t) + k++;
         int g = tri.twin(h);
-        if (g >= 0 && !seen[g / 3] && visit.mayCross(h)) {
+        if (g >= 0 && !seen[Triangulation.triangle(g)] && visit.mayCross(h)) {
           visit.cross(h, change);
           if (depth == way.length) {
             way = Arrays.copyOf(way, 2 * depth);
           }
           way[depth++] = h;
-          t = g / 3;
+          t = Triangulation.triangle(g);
           k = 0;
           seen[t] = true;
           visit.enter(t);
@@ -197,8 +200,8 @@ final class Walker {
       } else if (depth > 0) {
         int h = way[--depth];
         visit.cross(h, undo);
-        t = h / 3;
-        k = h % 3 + 1;
+        t = Triangulation.triangle(h);
+        k = h - Triangulation.edge(t) + 1;
       } else {
         return;
       }

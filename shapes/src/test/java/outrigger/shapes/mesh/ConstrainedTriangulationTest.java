@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.Plane;
@@ -51,6 +52,10 @@ class ConstrainedTriangulationTest {
     return laid;
   }
 
+  private static int[] halfEdges(Triangulation tri) {
+    return IntStream.range(0, 3 * tri.triangleCount()).map(i -> Triangulation.edge(i / 3) + i % 3).toArray();
+  }
+
   @Test
   void lay_randomSegments_coversEachSegmentWholly() {
     for (int round = 0; round < 60; round++) {
@@ -66,7 +71,7 @@ class ConstrainedTriangulationTest {
   private static double marked(Laid laid, int segment) {
     double sum = 0;
     Triangulation tri = laid.tri;
-    for (int h = 0; h < 3 * tri.triangleCount(); h++) {
+    for (int h : halfEdges(tri)) {
       for (int node = Math.max(0, tri.mark(h)); node != Triangulation.FREE; node = laid.marks.rest(node)) {
         if (laid.marks.segment(node) == segment) {
           ExactPoint a = tri.point(tri.origin(h));
@@ -84,9 +89,10 @@ class ConstrainedTriangulationTest {
       Laid laid = random(new Random(SEED + round), round % 2 == 0 ? 12 : 100_000, 40);
       Triangulation tri = laid.tri;
       for (int t = 0; t < tri.triangleCount(); t++) {
-        assertTrue(tri.turn(tri.origin(3 * t), tri.origin(3 * t + 1), tri.origin(3 * t + 2)) > 0, "round " + round);
+        int h = Triangulation.edge(t);
+        assertTrue(tri.turn(tri.origin(h), tri.origin(h + 1), tri.origin(h + 2)) > 0, "round " + round);
       }
-      for (int h = 0; h < 3 * tri.triangleCount(); h++) {
+      for (int h : halfEdges(tri)) {
         assertTrue(tri.twin(h) < 0 || tri.twin(tri.twin(h)) == h && tri.origin(tri.twin(h)) == tri.destination(h)
             && tri.mark(h) == -tri.mark(tri.twin(h)), "round " + round);
       }
@@ -102,7 +108,7 @@ class ConstrainedTriangulationTest {
     for (int i = 0; i < 2000; i++) {
       tri.insert(ExactPoint.of(random.nextInt(200), random.nextInt(200), 0));
     }
-    for (int h = 0; h < 3 * tri.triangleCount(); h++) {
+    for (int h : halfEdges(tri)) {
       if (tri.twin(h) >= 0) {
         ExactPoint a = tri.point(tri.origin(h));
         ExactPoint b = tri.point(tri.destination(h));
