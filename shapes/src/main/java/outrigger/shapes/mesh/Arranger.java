@@ -16,6 +16,7 @@ import outrigger.shapes.exact.Plane;
  */
 final class Arranger {
   private final Faces faces;
+  private final int[] boxes;
   private final Spans spans;
   private final boolean soup;
   private final Hiding hiding;
@@ -27,8 +28,9 @@ final class Arranger {
   private final List<Piercing> piercings = new ArrayList<>();
   private final List<Stretch> stretches = new ArrayList<>();
 
-  private Arranger(Faces faces, Contacts contacts, ConvexOperands convex, Hiding hiding, boolean soup) {
+  private Arranger(Faces faces, int[] boxes, Contacts contacts, ConvexOperands convex, Hiding hiding, boolean soup) {
     this.faces = faces;
+    this.boxes = boxes;
     this.hiding = hiding;
     this.convex = convex;
     this.soup = soup;
@@ -42,11 +44,11 @@ final class Arranger {
   /**
    * Meets all pairs of faces.
    *
-   * @param tree the boxes of the faces
+   * @param boxes the boxes of the faces
    * @param hiding what need not be met
    */
-  static Arranger of(Faces faces, BoxTree tree, ConvexOperands convex, Hiding hiding) {
-    Arranger arranger = new Arranger(faces, new Contacts(faces), convex, hiding, false);
+  static Arranger of(Faces faces, BoxTree tree, int[] boxes, ConvexOperands convex, Hiding hiding) {
+    Arranger arranger = new Arranger(faces, boxes, new Contacts(faces), convex, hiding, false);
     tree.pairsAcross(faces.operands(), (a, b) -> false, (f, g) -> {
       Interrupt.check();
       arranger.meet(f, g);
@@ -65,7 +67,7 @@ final class Arranger {
    * @param contacts which of them do
    */
   static Arranger ofSoup(Faces faces, BoxTree tree, int[] boxes, ConvexOperands convex, Hiding hiding, Contacts contacts) {
-    Arranger arranger = new Arranger(faces, contacts, convex, hiding, true);
+    Arranger arranger = new Arranger(faces, boxes, contacts, convex, hiding, true);
     for (int f = 0; f < faces.faceCount(); f++) {
       if (contacts.needsSheet(f)) {
         Interrupt.check();
@@ -139,11 +141,22 @@ final class Arranger {
         return;
       }
     }
-    Section onP = spans.section(other, face.plane, axis);
-    Section onQ = spans.section(face, other.plane, axis);
-    if (onP != null && onQ != null) {
-      meet(f, g, onP, onQ, axis);
+    boolean longer = extent(f, axis) > extent(g, axis);
+    Section small = longer ? spans.section(other, face.plane, axis) : spans.section(face, other.plane, axis);
+    Section large = small == null ? null : longer ? section(face, other.plane, axis, small)
+        : section(other, face.plane, axis, small);
+    if (large != null) {
+      meet(f, g, longer ? small : large, longer ? large : small, axis);
     }
+  }
+
+  private int extent(int f, int axis) {
+    return boxes[6 * f + 3 + axis] - boxes[6 * f + axis];
+  }
+
+  /** What a plane cuts out of a face, as far as a section on the same line asks for it. */
+  private Section section(Face face, int plane, int axis, Section of) {
+    return rough.goesThrough(face, faces.plane(plane), axis, of) ? Section.through(axis) : spans.section(face, plane, axis);
   }
 
   private void meet(int f, int g, Section onP, Section onQ, int axis) {

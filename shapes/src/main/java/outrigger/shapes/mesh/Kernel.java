@@ -101,7 +101,7 @@ final class Kernel {
     BoxTree boxTree = BoxTree.of(boxes);
     ConvexOperands convex = new ConvexOperands(faces);
     Hiding hiding = new Hiding(faces, boxes, tree, convex, hide);
-    Arranger arranger = Arranger.of(faces, boxTree, convex, hiding);
+    Arranger arranger = Arranger.of(faces, boxTree, boxes, convex, hiding);
     Locator locator = new Locator(faces, boxTree, convex, hiding);
     new WireWalker(faces, arranger, hiding, locator, tree, outline).walk(arranger.stretches());
     addSheets(faces, arranger, new Walker(locator, hiding, tree, faces.operandCount()), outline);

@@ -3,6 +3,7 @@ package outrigger.shapes.mesh;
 import java.util.ArrayList;
 import java.util.List;
 import outrigger.shapes.exact.ExactPoint;
+import outrigger.shapes.num.Grid;
 
 /**
  * What a plane, not its own, cuts out of a face along the line in which the two planes cross: the places where something
@@ -13,6 +14,8 @@ import outrigger.shapes.exact.ExactPoint;
  * Counting both sides of the line apart makes touching, standing on and crossing one rule.
  */
 final class Section {
+  private static final Section[] THROUGH = {endless(0), endless(1), endless(2)};
+
   private final int axis;
   private final List<Place> places;
 
@@ -37,6 +40,21 @@ final class Section {
     } else if (places.size() > 2) {
       places.sort(this::compare);
     }
+  }
+
+  /** Of a face that goes clean through, on either side farther than any place that is asked about. */
+  static Section through(int axis) {
+    return THROUGH[axis];
+  }
+
+  private static Section endless(int axis) {
+    return new Section(List.of(new Place(far(axis, -1), 0, true, true, false), new Place(far(axis, 1), 0, true, true, false)),
+        axis);
+  }
+
+  private static ExactPoint far(int axis, int way) {
+    int far = way * 2 * Grid.LIMIT;
+    return ExactPoint.of(axis == 0 ? far : 0, axis == 1 ? far : 0, axis == 2 ? far : 0);
   }
 
   private int compare(Place p, Place q) {
