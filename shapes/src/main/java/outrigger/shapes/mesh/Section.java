@@ -48,8 +48,10 @@ final class Section {
   }
 
   private static Section endless(int axis) {
-    return new Section(List.of(new Place(far(axis, -1), 0, true, true, false), new Place(far(axis, 1), 0, true, true, false)),
-        axis);
+    List<Place> ends = new ArrayList<>();
+    ends.add(new Place(far(axis, -1), 0, true, true, false));
+    ends.add(new Place(far(axis, 1), 0, true, true, false));
+    return new Section(ends, axis);
   }
 
   private static ExactPoint far(int axis, int way) {
