@@ -144,13 +144,17 @@ final class Rooms {
    * What is wrong with items whatever else is at fault: those that may only go where all rooms are known.
    *
    * @param missing names of parts that could not be drawn, which may be rooms
+   * @param told faults already found; what is at fault itself is not laid out
    */
-  List<Fault> certainFaults(List<String> missing) {
+  List<Fault> certainFaults(List<String> missing, List<Fault> told) {
     List<Fault> faults = new ArrayList<>();
     List<String> names = rooms.stream().map(Room::name).toList();
     List<Told<ItemParams>> certain = new ArrayList<>();
     for (Told<ItemParams> item : items) {
       List<String> wanted = item.record().rooms();
+      if (told.stream().anyMatch(fault -> fault.subject().equals(item.name()))) {
+        continue;
+      }
       if (wanted.stream().anyMatch(name -> !names.contains(name)) && !mayLackRooms && missing.isEmpty()) {
         faults.addAll(unknownRooms(item));
       } else if (wanted.isEmpty() ? !mayLackRooms && missing.isEmpty() : names.containsAll(wanted)) {
@@ -158,8 +162,8 @@ final class Rooms {
       }
     }
     if (!certain.isEmpty() && !rooms.isEmpty() && rooms.size() <= MOST && certain.size() <= Arranger.MOST_ITEMS
-        && certain.stream().map(told -> told.record().item()).distinct().count() == certain.size()) {
-      Arranger.arrange(certain.stream().map(told -> told.record().item()).toList(), rooms).out()
+        && certain.stream().map(item -> item.record().item()).distinct().count() == certain.size()) {
+      Arranger.arrange(certain.stream().map(item -> item.record().item()).toList(), rooms).out()
           .forEach(out -> faults.add(fault(out)));
     }
     return faults;

@@ -188,7 +188,8 @@ public final class Workshop {
     List<Fault> faults = new ArrayList<>();
     addWhatIsThrown(() -> {
       List<Draft> missing = drafts.stream().filter(draft -> !draft.faults().isEmpty()).toList();
-      faults.addAll(new Rooms(plan, sound).certainFaults(missing.stream().map(draft -> draft.request().name()).toList()));
+      faults.addAll(new Rooms(plan, sound).certainFaults(missing.stream().map(draft -> draft.request().name()).toList(),
+          plan.faults()));
     }, faults);
     addWhatIsThrown(() -> hardware(plan, sound, new Arrangement(List.of(), List.of(), List.of())), faults);
     return faults;
