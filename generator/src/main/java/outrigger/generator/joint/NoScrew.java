@@ -22,7 +22,8 @@ record NoScrew(NamedJoint of, TreeSet<Double> lengths, Shelf shelf) {
         + words(joint.longest()) + " mm long (" + grip(joint) + ", then the " + joint.thread().name() + "), but "
         + (lengths.isEmpty() ? "no length of it is known"
             : "it comes in " + lengths.stream().map(Lengths::words).collect(Collectors.joining(", ")));
-    return Fault.of(of.part(), what, advice(), of.where());
+    return Fault.of(of.part(), what + (of.where().line() > 0 ? " (part at " + of.where().words() + ")" : ""), advice(),
+        of.where());
   }
 
   static String grip(Joint joint) {

@@ -4,10 +4,13 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import outrigger.generator.accessory.Part;
 import outrigger.generator.joint.Block;
 import outrigger.generator.layout.Arrangement;
 import outrigger.generator.layout.Arranger;
+import outrigger.generator.layout.Laid;
 import outrigger.generator.layout.LayoutText;
 import outrigger.generator.layout.LeftOut;
 import outrigger.generator.layout.Room;
@@ -29,6 +32,9 @@ import outrigger.shapes.num.Placement;
 /** The rooms of a truck: trays that carry nothing of their own yet, and the space between the rails. */
 final class Rooms {
   private static final int MOST = 12;
+  /** Largest piece of an item that a turned part is told of, mm. */
+  private static final double PIECE = 2;
+  private static final double SQUARE = 1e-9;
   private static final String ITEMS = "items";
   private static final String ROOMS = "rooms";
   private static final String NAME = "name";
@@ -101,20 +107,36 @@ final class Rooms {
   }
 
   private static List<Block> between(Arrangement layout, Placed part, double level) {
-    return layout.laid().stream().filter(laid -> laid.room().name().equals(BetweenParams.KEY)).map(laid -> {
-      Placement p = part.pose();
-      Block item = Block.on(laid.item().name(), new Block.Corner(laid.x(), laid.y(), level), laid.length(), laid.width(),
-          laid.item().height());
-      List<Block.Corner> corners = new ArrayList<>();
-      for (double x : List.of(item.low().x(), item.high().x())) {
-        for (double y : List.of(item.low().y(), item.high().y())) {
-          for (double z : List.of(item.low().z(), item.high().z())) {
-            corners.add(back(p, x - p.tx(), y - p.ty(), z - p.tz()));
-          }
+    return layout.laid().stream().filter(laid -> laid.room().name().equals(BetweenParams.KEY))
+        .flatMap(laid -> pieces(laid, part.pose()).map(piece -> turnedBack(Block.on(laid.item().name(),
+            new Block.Corner(piece.x(), piece.y(), level), piece.length(), piece.width(), laid.item().height()), part.pose())
+            .larger(laid.item().clearance()))).toList();
+  }
+
+  private record Piece(double x, double y, double length, double width) {}
+
+  /** Small pieces of an item where the part is turned to it, so that a box round each is hardly larger than the piece. */
+  private static Stream<Piece> pieces(Laid laid, Placement pose) {
+    boolean isSquare = Math.abs(pose.xx() * pose.xy()) < SQUARE;
+    int along = isSquare ? 1 : (int) Math.ceil(laid.length() / PIECE);
+    int across = isSquare ? 1 : (int) Math.ceil(laid.width() / PIECE);
+    double length = laid.length() / along;
+    double width = laid.width() / across;
+    return IntStream.range(0, along * across).mapToObj(i -> new Piece(laid.x() - laid.length() / 2
+        + (i % along + 0.5) * length, laid.y() - laid.width() / 2 + (i / along + 0.5) * width, length, width));
+  }
+
+  /** The box round a block in a part's axes. */
+  private static Block turnedBack(Block item, Placement p) {
+    List<Block.Corner> corners = new ArrayList<>();
+    for (double x : List.of(item.low().x(), item.high().x())) {
+      for (double y : List.of(item.low().y(), item.high().y())) {
+        for (double z : List.of(item.low().z(), item.high().z())) {
+          corners.add(back(p, x - p.tx(), y - p.ty(), z - p.tz()));
         }
       }
-      return Block.round(laid.item().name(), corners).larger(laid.item().clearance());
-    }).toList();
+    }
+    return Block.round(item.name(), corners);
   }
 
   /** A turned direction turned back: the transpose of a turn undoes it. */

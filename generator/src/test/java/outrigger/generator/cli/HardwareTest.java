@@ -118,8 +118,8 @@ class HardwareTest {
     assertEquals(Exit.BAD_INPUT, run.exit());
     assertEquals("", run.out());
     assertEquals("thick: spacer to bumper and mount: M3-socket must be 36.9 to 42.4 mm long (spacer 30 + bumper and "
-        + "mount 4, then the nut), but it comes in 5, 6, 8, 10, 12, 14, 16, 18, 20, 22, 25, 28, 30. With 30 mm, what is "
-        + "clamped must be 6.9 mm thinner.\n", run.err());
+        + "mount 4, then the nut), but it comes in 5, 6, 8, 10, 12, 14, 16, 18, 20, 22, 25, 28, 30 (part at "
+        + "trial.toml, line 3, column 1). With 30 mm, what is clamped must be 6.9 mm thinner.\n", run.err());
     Path out = folder.resolve("out");
     Run batch = Run.of(Accessories.kinds(), "batch", folder.resolve("trial.toml").toString(), "--out", out.toString());
     assertEquals(Exit.BAD_INPUT, batch.exit());

@@ -185,4 +185,48 @@ class LayoutPlanTest {
     assertEquals(Exit.BAD_INPUT, run.exit());
     assertTrue(run.err().contains("finds no place: tray") && run.err().contains("must be 8"), run.err());
   }
+
+  /** At 4.4 degrees the box round a long battery in a turned mount's axes reaches its screws, the battery does not. */
+  @Test
+  void hardware_mountTurnedToAnItem_findsItsScrew() throws IOException {
+    Path file = Files.writeString(folder.resolve("turned.toml"), """
+        [rail]
+        form = "channel"
+        spacing = 32.24
+        web = 1.6
+        flange = 5
+        height = 12
+        front = 30
+        length = 280
+        [[rail-at]]
+        x = -20
+        spacing = 40
+        [[rail-at]]
+        x = -120
+        spacing = 32
+        [[mount]]
+        name = "nose"
+        x = 4
+        [[mount]]
+        name = "mid"
+        x = -66
+        [between-rails]
+        front = 10
+        rear = -200
+        level = -12
+        height = 30
+        [[item]]
+        name = "battery"
+        length = 55
+        width = 20
+        height = 15
+        cable-side = "rear"
+        cable-room = 10
+        [[part]]
+        kind = "body-mount"
+        """);
+    Run run = Run.of(Accessories.kinds(), "hardware", file.toString());
+    assertEquals(Exit.DONE, run.exit(), run.err());
+    assertTrue(run.out().contains("M3-socket x 10"), run.out());
+  }
 }
