@@ -34,7 +34,7 @@ final class Fans {
   /**
    * The fans of a closed mesh in which facets meet in common corners and edges only.
    *
-   * @throws UnsettledException if an edge has no partner
+   * @throws UnsettledException if an edge has no partner, or wedges of matter at one edge overlap
    */
   static Fans of(int[] xyz, int[] corners) {
     Fans fans = new Fans(xyz, corners);
@@ -120,7 +120,6 @@ final class Fans {
 
   private void join(int h, int twin) {
     if (twin < 0) {
-      // seen once in 300,000 evaluations, where corners had been nudged
       throw new UnsettledException(Place.of(xyz, from(h)).mm());
     }
     joined[fan(h)] = fan(FacetCorner.next(twin));
@@ -134,12 +133,18 @@ final class Fans {
     int b = Math.max(from(reference), to(reference));
     halfEdges.sort((g, h) -> compare(a, b, apex(reference), apex(g), apex(h)));
     int n = halfEdges.size();
+    int open = n;
     for (int i = 0; i < n; i++) {
       int h = halfEdges.get(i);
       int next = halfEdges.get((i + 1) % n);
       if (!runsUp(h) && runsUp(next)) {
         join(h, next);
+        open -= 2;
       }
+    }
+    if (open != 0) {
+      // two sides passed through each other when corners were nudged, and all they have in common is this edge
+      throw new UnsettledException(Place.of(xyz, a).mm());
     }
     crowded.add(halfEdges);
   }

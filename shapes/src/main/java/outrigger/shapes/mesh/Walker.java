@@ -37,8 +37,8 @@ final class Walker {
     /** Whether it may step over a half-edge, not at the outer rim. */
     boolean mayCross(int halfEdge);
 
-    /** Steps over a half-edge. */
-    void cross(int halfEdge, Locator.Result change);
+    /** Steps over a half-edge; over its twin it steps back. */
+    void cross(int halfEdge);
   }
 
   Walker(Locator locator, Hiding hiding, Membership.Tree tree, int operands) {
@@ -62,7 +62,7 @@ final class Walker {
     }
     Arrays.fill(seen, 0, n, false);
     Arrays.fill(reached, 0, n, false);
-    walk(Triangulation.triangle(tri.out(0)), this::coverBy, new Visit() {
+    walk(Triangulation.triangle(tri.out(0)), new Visit() {
       @Override
       public void enter(int t) {
         covered[t] = covering > 0;
@@ -74,8 +74,8 @@ final class Walker {
       }
 
       @Override
-      public void cross(int h, Locator.Result change) {
-        sheet.crossRims(h, change);
+      public void cross(int h) {
+        sheet.crossRims(h, Walker.this::coverBy);
       }
     });
     Arrays.fill(seen, 0, n, false);
@@ -106,10 +106,11 @@ final class Walker {
   private void labelPiece(int start) {
     WindingCount found = look(start);
     found.replay(this::change, 1);
-    walk(start, this::change, new Visit() {
+    found.replay(this::coverBy, 1);
+    walk(start, new Visit() {
       @Override
       public void enter(int t) {
-        sheet.setLabel(t, above.inside() == below.inside() ? Sheet.NONE : below.inside() ? Sheet.UP : Sheet.DOWN);
+        sheet.setLabel(t, !isBoundary() ? Sheet.NONE : below.inside() ? Sheet.UP : Sheet.DOWN);
       }
 
       @Override
@@ -118,11 +119,45 @@ final class Walker {
       }
 
       @Override
-      public void cross(int h, Locator.Result change) {
-        sheet.cross(h, change);
+      public void cross(int h) {
+        sheet.cross(h, Walker.this::change);
+        if (hiding.hidesAny()) {
+          sheet.crossRims(h, Walker.this::coverBy);
+        }
       }
     });
     found.replay(this::change, -1);
+    found.replay(this::coverBy, -1);
+  }
+
+  /**
+   * Whether the expression holds on one side of the sheet only, here. An operand without a face here winds as often above
+   * as below; where it seems otherwise, one of two faces that stand on the sheet was left out because it is hidden.
+   */
+  private boolean isBoundary() {
+    if (above.inside() == below.inside() || !hiding.hidesAny()) {
+      return above.inside() != below.inside();
+    }
+    int[] numbers = above.numbers();
+    boolean evened = even(numbers) | even(below.numbers());
+    boolean boundary = above.inside() != below.inside();
+    if (evened) {
+      above.set(numbers);
+    }
+    return boundary;
+  }
+
+  /** Makes operands that have no face here wind as often above as below; returns whether any did not. */
+  private boolean even(int[] numbers) {
+    boolean any = false;
+    for (int i = 0; i < numbers.length; i += 2) {
+      int stale = below.winding(numbers[i]) - above.winding(numbers[i]);
+      if (stale != 0 && cover[numbers[i]] == 0) {
+        above.add(numbers[i], stale);
+        any = true;
+      }
+    }
+    return any;
   }
 
   private WindingCount look(int t) {
@@ -175,8 +210,7 @@ final class Walker {
   }
 
   /** Depth first from a triangle; on the way back every change is undone. */
-  private void walk(int start, Locator.Result change, Visit visit) {
-    Locator.Result undo = (operand, up, down) -> change.add(operand, -up, -down);
+  private void walk(int start, Visit visit) {
     int depth = 0;
     seen[start] = true;
     visit.enter(start);
@@ -187,7 +221,7 @@ final class Walker {
         int h = Triangulation.edge(t) + k++;
         int g = tri.twin(h);
         if (g >= 0 && !seen[Triangulation.triangle(g)] && visit.mayCross(h)) {
-          visit.cross(h, change);
+          visit.cross(h);
           if (depth == way.length) {
             way = Arrays.copyOf(way, 2 * depth);
           }
@@ -199,7 +233,7 @@ final class Walker {
         }
       } else if (depth > 0) {
         int h = way[--depth];
-        visit.cross(h, undo);
+        visit.cross(tri.twin(h));
         t = Triangulation.triangle(h);
         k = h - Triangulation.edge(t) + 1;
       } else {

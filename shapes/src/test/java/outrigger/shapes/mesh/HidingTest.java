@@ -37,6 +37,32 @@ class HidingTest {
       P 6 X 1000 7000 1 7 181 -13749 4661 -11034 5332 -5839 1688 -2075 -3527 -2577 -6385 -6967 -4735 -11939
       """;
 
+  /**
+   * The two feet of what is left standing in C end in edges on a slanted face of X. All of one foot's wall there is hidden,
+   * but of the sole under both only that much: it must not seem that the foot is on one side of the slant only.
+   */
+  private static final String FOOT = """
+      P 0 X -20000 20000 1 3 -20000 -20000 20000 -20000 20000 20000
+      P 1 Z -5000 8000 1 4 -13000 -3000 -6000 -3000 -6000 8000 -13000 8000
+      U 2 2 0 1
+      P 3 Z -8000 3000 1 4 -12000 -8000 8000 -8000 8000 4000 -12000 4000
+      P 4 Z 0 4000 1 8 -10000 0 -7000 0 -7000 8000 4000 8000 4000 0 10000 0 10000 16000 -10000 16000
+      D 5 2 3 4
+      D 6 2 2 5
+      """;
+
+  @Test
+  void mesh_footHiddenOnOneSideOfASheet_isWhatItIsWithoutHiding() {
+    Kernel.Rounded all = ReferencePart.of(FOOT).evaluate(false);
+    Kernel.Rounded hidden = ReferencePart.of(FOOT).evaluate(true);
+    assertEquals(volume(all), volume(hidden));
+    assertTrue(Proof.judge(Mesh.of(hidden.xyz(), hidden.corners())).proven().isPresent());
+  }
+
+  private static double volume(Kernel.Rounded facets) {
+    return ReferencePartTest.volume(Mesh.of(facets.xyz(), facets.corners()));
+  }
+
   @Test
   void mesh_enteredOverARim_partsFillTheWhole() {
     assertFills(RIM);

@@ -75,9 +75,23 @@ final class ReferencePart {
 
   Kernel.Rounded evaluate() {
     Faces faces = new Faces();
+    return Kernel.evaluate(faces, tree(faces), Attempt.PLAIN);
+  }
+
+  /**
+   * The same at one go.
+   *
+   * @param hide whether what is hidden is left out
+   */
+  Kernel.Rounded evaluate(boolean hide) {
+    Faces faces = new Faces();
+    return Kernel.evaluate(faces, tree(faces), hide, Attempt.PLAIN);
+  }
+
+  private Membership.Tree tree(Faces faces) {
     Membership.Tree tree = new Membership.Tree();
     node(lines.size() - 1, line -> faces.add(line.kind == 'P' ? prism(line) : facets(line)), tree);
-    return Kernel.evaluate(faces, tree, Attempt.PLAIN);
+    return tree;
   }
 
   private int node(int id, Consumer<Line> operands, Membership.Tree tree) {
