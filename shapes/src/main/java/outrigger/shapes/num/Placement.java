@@ -23,6 +23,12 @@ public record Placement(double xx, double xy, double xz, double yx, double yy, d
     }
   }
 
+  /**
+   * How far a component may be off for a turn to count as one by quarters, as one of turns that cancel out is: three such move
+   * a corner anywhere on the grid, within 2^24 steps, by less than 2^-14 of a step.
+   */
+  private static final double OFF = 0x1p-40;
+
   /** Leaves everything where it is. */
   public static final Placement IDENTITY = new Placement(1, 0, 0, 0, 1, 0, 0, 0, 1, 0, 0, 0);
 
@@ -93,22 +99,41 @@ public record Placement(double xx, double xy, double xz, double yx, double yy, d
 
   /** Whether it maps the grid onto itself: axes onto axes, moved by whole grid units. */
   public boolean keepsGrid() {
-    return turnsQuarterly() && isWhole(tx) && isWhole(ty) && isWhole(tz);
+    return turnsQuarterly() && areWhole(xx, xy, xz) && areWhole(yx, yy, yz) && areWhole(zx, zy, zz)
+        && isWhole(tx) && isWhole(ty) && isWhole(tz);
   }
 
-  /** Whether it maps axes onto axes: no turn but by quarters. */
+  /** Whether it maps axes onto axes: no turn but by quarters, or one that no corner on the grid tells from that. */
   public boolean turnsQuarterly() {
     return isAxis(xx, xy, xz) && isAxis(yx, yy, yz) && isAxis(zx, zy, zz);
   }
 
-  /** The same with its move rounded to the grid. */
+  /** The same with its move rounded to the grid, and its turn, if it is one by quarters, exactly that. */
   public Placement onGrid() {
-    return new Placement(xx, xy, xz, yx, yy, yz, zx, zy, zz, Grid.toMm(Grid.fromMm(tx)), Grid.toMm(Grid.fromMm(ty)),
-        Grid.toMm(Grid.fromMm(tz)));
+    double x = Grid.toMm(Grid.fromMm(tx));
+    double y = Grid.toMm(Grid.fromMm(ty));
+    double z = Grid.toMm(Grid.fromMm(tz));
+    return turnsQuarterly()
+        ? new Placement(whole(xx), whole(xy), whole(xz), whole(yx), whole(yy), whole(yz), whole(zx), whole(zy), whole(zz), x, y, z)
+        : new Placement(xx, xy, xz, yx, yy, yz, zx, zy, zz, x, y, z);
+  }
+
+  /** The nearest whole number, never less than nothing at all. */
+  private static double whole(double component) {
+    return Math.rint(component) + 0.0;
   }
 
   private static boolean isAxis(double a, double b, double c) {
-    return Math.abs(a) + Math.abs(b) + Math.abs(c) == 1 && a * a + b * b + c * c == 1;
+    return isWholeTurn(a) && isWholeTurn(b) && isWholeTurn(c)
+        && Math.abs(Math.rint(a)) + Math.abs(Math.rint(b)) + Math.abs(Math.rint(c)) == 1;
+  }
+
+  private static boolean isWholeTurn(double component) {
+    return Math.abs(component - Math.rint(component)) <= OFF;
+  }
+
+  private static boolean areWhole(double a, double b, double c) {
+    return a == Math.rint(a) && b == Math.rint(b) && c == Math.rint(c);
   }
 
   private static boolean isWhole(double mm) {

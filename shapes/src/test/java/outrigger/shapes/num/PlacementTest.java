@@ -1,0 +1,38 @@
+package outrigger.shapes.num;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+
+class PlacementTest {
+  private static Placement turns(double... degrees) {
+    Placement all = Placement.IDENTITY;
+    for (double d : degrees) {
+      all = all.then(Placement.turn(Axis.Y, d));
+    }
+    return all;
+  }
+
+  /** In doubles, cosines and sines of turns that cancel out leave a last bit standing. */
+  @Test
+  void onGrid_turnsThatCancelOut_isIdentity() {
+    for (int degrees = 1; degrees < 360; degrees++) {
+      assertEquals(Placement.IDENTITY, turns(degrees, -degrees).onGrid(), "after " + degrees);
+      assertTrue(turns(degrees, -degrees).onGrid().keepsGrid());
+    }
+  }
+
+  @Test
+  void onGrid_turnsThatMakeAQuarter_isThatQuarter() {
+    assertEquals(Placement.turn(Axis.Y, 90), turns(75, 15).onGrid());
+    assertEquals(Placement.turn(Axis.Y, 270), turns(100, 100, 70).onGrid());
+  }
+
+  @Test
+  void turnsQuarterly_aMillionthOfARadian_isNone() {
+    assertFalse(turns(Math.toDegrees(1e-6)).turnsQuarterly());
+    assertFalse(turns(90 + Math.toDegrees(1e-9)).turnsQuarterly());
+  }
+}
