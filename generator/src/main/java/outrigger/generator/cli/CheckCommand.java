@@ -24,11 +24,11 @@ import outrigger.shapes.check.CheckedMesh;
 import outrigger.shapes.check.Proof;
 import outrigger.shapes.num.Axis;
 import outrigger.shapes.num.ShapeException;
+import outrigger.shapes.num.Workers;
 import outrigger.shapes.print.PrintLimits;
 import outrigger.shapes.print.PrintReport;
 import outrigger.shapes.print.Printability;
 import outrigger.shapes.print.Specimen;
-import outrigger.shapes.print.Workers;
 import outrigger.shapes.stl.StlException;
 import outrigger.shapes.stl.StlFile;
 import outrigger.shapes.stl.StlReader;
@@ -131,7 +131,7 @@ final class CheckCommand implements Command {
       }
       StlFile stl = StlReader.read(path);
       StlFile.OnGrid grid = stl.toMesh();
-      Proof.Verdict verdict = Proof.judge(grid.mesh());
+      Proof.Verdict verdict = Proof.judge(grid.mesh(), workers());
       steps.done();
       return new Checked(name, Optional.of(stl), Optional.of(grid), Optional.of(verdict),
           verdict.proven().map(mesh -> measure(mesh, limits, along, steps)), Optional.empty());

@@ -12,22 +12,33 @@ import outrigger.shapes.check.Proof;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.mesh.Mesher;
 import outrigger.shapes.num.ShapeException;
+import outrigger.shapes.num.Workers;
 
 /** A plan as far as solids; each of its parts is meshed and proven once, by whoever asks first. */
 final class Drawn {
   private final Plan plan;
   private final List<Draft> drafts;
+  private final Workers workers;
   private final Map<Part, FutureTask<Proof.Verdict>> proofs = new IdentityHashMap<>();
 
-  Drawn(Plan plan, List<Draft> drafts) {
+  /**
+   * @param workers the threads on which one part is meshed and proven
+   */
+  Drawn(Plan plan, List<Draft> drafts, Workers workers) {
     this.plan = plan;
+    this.workers = workers;
     this.drafts = drafts;
     drafts.forEach(draft -> draft.parts().forEach(
-        part -> proofs.put(part, new FutureTask<>(() -> Proof.of(part.solid())))));
+        part -> proofs.put(part, new FutureTask<>(() -> Proof.of(part.solid(), workers)))));
   }
 
   Plan plan() {
     return plan;
+  }
+
+  /** The threads that work on one part. */
+  Workers workers() {
+    return workers;
   }
 
   List<Draft> drafts() {

@@ -10,11 +10,10 @@ import outrigger.shapes.num.ShapeException;
 import outrigger.shapes.print.PrintReport;
 import outrigger.shapes.print.Printability;
 import outrigger.shapes.print.Specimen;
-import outrigger.shapes.print.Workers;
 import outrigger.shapes.stl.StlWriter;
 
 /** A part to be meshed, proven and turned into the bytes of its file. */
-record Job(Drawn drawn, Draft draft, Part part, Workers workers) {
+record Job(Drawn drawn, Draft draft, Part part) {
 
   /** What came of it: exactly one of the three. */
   record Outcome(Optional<Made> made, Optional<UnsoundException.Unsound> unsound, Optional<Fault> fault) {
@@ -50,8 +49,8 @@ record Job(Drawn drawn, Draft draft, Part part, Workers workers) {
       return Outcome.unsound(new UnsoundException.Unsound(name(), kind, verdict));
     }
     CheckedMesh mesh = verdict.proven().get();
-    byte[] stl = StlWriter.bytes(mesh, "Outrigger " + kind + " " + name());
-    Specimen specimen = new Specimen(mesh, draft.limits(), part.heights(), workers);
+    byte[] stl = StlWriter.bytes(mesh, "Outrigger " + kind + " " + name(), drawn.workers());
+    Specimen specimen = new Specimen(mesh, draft.limits(), part.heights(), drawn.workers());
     PrintReport report = Printability.examine(draft.request().load().map(specimen::loaded).orElse(specimen));
     return Outcome.made(new Made(name(), kind, draft.values(), part, mesh, report, stl));
   }

@@ -8,9 +8,9 @@ import outrigger.generator.accessory.Part;
 import outrigger.generator.param.Value;
 import outrigger.shapes.check.CheckedMesh;
 import outrigger.shapes.check.Measures;
+import outrigger.shapes.num.Workers;
 import outrigger.shapes.print.PrintReport;
 import outrigger.shapes.print.Printability;
-import outrigger.shapes.print.Workers;
 
 /** One part made and proven sound, with the bytes of its file. */
 public final class Made {

@@ -27,8 +27,8 @@ import outrigger.generator.plan.Plan;
 import outrigger.generator.plan.Request;
 import outrigger.generator.print.Limits;
 import outrigger.presets.Shelf;
+import outrigger.shapes.num.Workers;
 import outrigger.shapes.print.PrintLimits;
-import outrigger.shapes.print.Workers;
 
 /**
  * Makes parts: the front of Outrigger as a library.
@@ -99,11 +99,9 @@ public final class Workshop {
     Drawn drawn = drawn(plan);
     List<Draft> drafts = drawn.drafts();
     List<Job> jobs = new ArrayList<>();
-    // Parts are made side by side; a part alone is measured on all threads instead.
-    Workers workers = Workers.of(drafts.size() == 1 && drafts.get(0).parts().size() == 1 ? threads : 1);
     for (Draft draft : drafts) {
       for (Part part : draft.parts()) {
-        jobs.add(new Job(drawn, draft, part, workers));
+        jobs.add(new Job(drawn, draft, part));
       }
     }
     progress.begin(jobs.size());
@@ -163,7 +161,10 @@ public final class Workshop {
 
   private synchronized Drawn drawn(Plan plan) {
     if (last.isEmpty() || last.get().plan() != plan) {
-      last = Optional.of(new Drawn(plan, drafts(plan)));
+      List<Draft> drafts = drafts(plan);
+      // Parts are made side by side; a part alone is made and measured on all threads instead.
+      boolean alone = drafts.size() == 1 && drafts.get(0).parts().size() == 1;
+      last = Optional.of(new Drawn(plan, drafts, Workers.of(alone ? threads : 1)));
     }
     return last.get();
   }

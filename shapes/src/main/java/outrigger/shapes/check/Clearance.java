@@ -3,6 +3,7 @@ package outrigger.shapes.check;
 import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
 import outrigger.shapes.exact.BoxTree;
+import outrigger.shapes.num.Shares;
 
 /**
  * Finds out whether flat patches keep clear of each other: looks for pairs whose boxes meet and has them compared.
@@ -16,6 +17,7 @@ final class Clearance {
   private final Regions patches;
   private final int[] boxes;
   private final int[] groups;
+  private volatile boolean meets;
 
   /**
    * Prepares the search.
@@ -33,26 +35,48 @@ final class Clearance {
   boolean holds(Surface surface, HalfEdges edges, Regions regions) {
     int[] small = IntStream.range(0, patches.count()).filter(p -> !contact.isLarge(p)).toArray();
     int[] large = IntStream.range(0, patches.count()).filter(contact::isLarge).toArray();
-    BoxTree smallTree = BoxTree.of(boxes(small));
+    BoxTree smallTree = BoxTree.of(boxes(small), surface.workers());
     Layers layers = new Layers(surface, edges, regions, boxesOfRegions(regions));
-    if (!smallTree.pairsAcross(groups(small), layers, (i, j) -> contact.areClear(small[i], small[j]))) {
-      return false;
-    }
+    smallTree.pairsAcross(groups(small), layers, surface.workers(), () -> new SmallPairs(small), ok -> {});
     BoxTree largeTree = BoxTree.of(boxes(large));
-    boolean[] meets = new boolean[1];
-    for (int p : large) {
-      contact.choose(p);
-      forEachMeeting(smallTree, p, i -> meets[0] = meets[0] || !areClear(p, small[i]));
-      forEachMeeting(largeTree, p, i -> meets[0] = meets[0] || isSmaller(large[i], p) && !areClear(p, large[i]));
-      if (meets[0]) {
-        return false;
-      }
-    }
-    return true;
+    Shares.of(surface.workers(), large.length, i -> patches.size(large[i])).each(() -> {
+      PatchContact own = contact.another();
+      return (from, to) -> {
+        for (int i = from; i < to && !meets; i++) {
+          int p = large[i];
+          own.choose(p);
+          forEachMeeting(smallTree, p, k -> meets = meets || !areClear(own, p, small[k]));
+          forEachMeeting(largeTree, p, k -> meets = meets || isSmaller(large[k], p) && !areClear(own, p, large[k]));
+        }
+        return to;
+      };
+    });
+    return !meets;
   }
 
-  private boolean areClear(int p, int q) {
-    return groups[p] >= 0 && groups[p] == groups[q] || contact.chosenIsClear(p, q);
+  /** Compares pairs of small patches on one thread, until any thread finds some that meet. */
+  private final class SmallPairs implements BoxTree.PartVisitor<Boolean> {
+    private final PatchContact own = contact.another();
+    private final int[] small;
+
+    SmallPairs(int[] small) {
+      this.small = small;
+    }
+
+    @Override
+    public boolean visit(int i, int j) {
+      meets = meets || !own.areClear(small[i], small[j]);
+      return !meets;
+    }
+
+    @Override
+    public Boolean take() {
+      return meets;
+    }
+  }
+
+  private boolean areClear(PatchContact own, int p, int q) {
+    return groups[p] >= 0 && groups[p] == groups[q] || own.chosenIsClear(p, q);
   }
 
   private boolean isSmaller(int q, int p) {

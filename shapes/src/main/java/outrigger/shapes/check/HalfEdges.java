@@ -1,7 +1,9 @@
 package outrigger.shapes.check;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 
 /**
  * The facets of a surface joined over their edges.
@@ -10,6 +12,10 @@ import java.util.Optional;
  * facet next door.
  */
 final class HalfEdges {
+  private static final int NONE = -1;
+  /** Vertices that are worth a thread. */
+  private static final int AT_ONCE = 1 << 13;
+
   private final int[] corners;
   private final int[] twins;
 
@@ -22,7 +28,16 @@ final class HalfEdges {
   static Optional<HalfEdges> of(Surface surface) {
     HalfEdges edges = new HalfEdges(surface.corners());
     int[] heads = new int[surface.vertices()];
-    return edges.gather(heads) && edges.pair(heads) ? Optional.of(edges) : Optional.empty();
+    int threads = surface.workers().threads();
+    List<Integer> paired = surface.workers().each(threads, t -> edges.pair(heads,
+        (int) ((long) heads.length * t / threads), (int) ((long) heads.length * (t + 1) / threads)));
+    return paired.contains(NONE) || paired.stream().mapToInt(n -> 2 * n).sum() != edges.corners.length ? Optional.empty()
+        : Optional.of(edges);
+  }
+
+  /** Pairs the edges whose lesser vertex lies from one up to another; returns how many, or {@link #NONE}. */
+  private int pair(int[] heads, int from, int to) {
+    return gather(heads, from, to) ? pairLists(heads, from, to) : NONE;
   }
 
   /** The half-edge the other way. */
@@ -54,27 +69,29 @@ final class HalfEdges {
   }
 
   /** Strings half-edges of the same lesser vertex on a list, kept in {@code twins} until they find theirs. */
-  private boolean gather(int[] heads) {
-    Arrays.fill(heads, -1);
+  private boolean gather(int[] heads, int from, int to) {
+    Arrays.fill(heads, from, to, -1);
     for (int h = 0; h < corners.length; h++) {
       int a = corners[h];
       int b = corners[after(h)];
-      if (a == b) {
-        return false;
-      }
       int lesser = Math.min(a, b);
-      twins[h] = heads[lesser];
-      heads[lesser] = h;
+      if (lesser >= from && lesser < to) {
+        if (a == b) {
+          return false;
+        }
+        twins[h] = heads[lesser];
+        heads[lesser] = h;
+      }
     }
     return true;
   }
 
   /** Goes through each list and pairs what has the same greater vertex, in time linear in the list. */
-  private boolean pair(int[] heads) {
+  private int pairLists(int[] heads, int from, int to) {
     int[] waiting = new int[heads.length];
     Arrays.fill(waiting, -1);
     int pairs = 0;
-    for (int v = 0; v < heads.length; v++) {
+    for (int v = from; v < to; v++) {
       int done = -2 - v;
       for (int h = heads[v], next; h >= 0; h = next) {
         next = twins[h];
@@ -82,36 +99,42 @@ final class HalfEdges {
         int mate = waiting[greater];
         if (mate >= 0 && Math.min(corners[mate], to(mate)) == v) {
           if (corners[mate] == corners[h]) {
-            return false;
+            return NONE;
           }
           twins[h] = mate;
           twins[mate] = h;
           waiting[greater] = done;
           pairs++;
         } else if (mate == done) {
-          return false;
+          return NONE;
         } else {
           waiting[greater] = h;
         }
       }
     }
-    return 2 * pairs == corners.length;
+    return pairs;
   }
 
   /** Whether the facets at each vertex form one fan: a walk round it from one of them comes by all. */
-  boolean formSingleFans(int vertices) {
-    int[] first = new int[vertices];
+  boolean formSingleFans(Surface surface) {
+    int[] first = new int[surface.vertices()];
     for (int h = 0; h < corners.length; h++) {
       first[corners[h]] = h;
     }
+    AtomicInteger met = new AtomicInteger();
+    surface.workers().split(first.length, AT_ONCE, (from, to) -> met.addAndGet(walk(first, from, to)));
+    return met.get() == corners.length;
+  }
+
+  private int walk(int[] first, int from, int to) {
     int met = 0;
-    for (int start : first) {
-      int h = start;
+    for (int v = from; v < to; v++) {
+      int h = first[v];
       do {
         met++;
         h = twins[before(h)];
-      } while (h != start);
+      } while (h != first[v]);
     }
-    return met == corners.length;
+    return met;
   }
 }

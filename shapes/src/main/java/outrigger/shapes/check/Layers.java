@@ -1,7 +1,7 @@
 package outrigger.shapes.check;
 
-import java.util.HashMap;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import outrigger.shapes.exact.BoxTree;
 
 /**
@@ -10,14 +10,14 @@ import outrigger.shapes.exact.BoxTree;
  *
  * <p>The smaller region must have no facet in that plane, and its corners and edges there must all be the other's too. A
  * region in which no facets meet holds its own corners and edges nowhere else, so that the two are clear of each other.
- * Each pair is worked out once.
+ * Each pair is worked out once, whichever thread asks.
  */
 final class Layers implements BoxTree.GroupPairs {
   private final Surface surface;
   private final HalfEdges edges;
   private final Regions regions;
   private final int[] boxes;
-  private final Map<Long, Boolean> known = new HashMap<>();
+  private final Map<Long, Boolean> known = new ConcurrentHashMap<>();
 
   /**
    * Prepares for questions.

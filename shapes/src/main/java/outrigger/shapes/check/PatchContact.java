@@ -11,8 +11,12 @@ import outrigger.shapes.exact.FacetContact;
  * <p>A patch that lies on one side of another's plane meets that plane in corners and edges of its rim alone. If these
  * are corners and edges of the other patch too, the two have nothing else in common: a patch without overlap holds its
  * corners at corners of its facets only. Two patches of which neither lies so are compared facet by facet.
+ *
+ * <p>For one thread: it marks the corners of what it compares.
  */
 final class PatchContact {
+  /** Patches that are worth a thread. */
+  private static final int AT_ONCE = 1 << 13;
   /** Patches up to here have few enough corners to be compared one by one. */
   private static final int SMALL = 2;
   /**
@@ -38,9 +42,29 @@ final class PatchContact {
     this.patches = patches;
     rims = new Rims(edges, patches);
     touch = new FlatTouch(surface, edges, patches, rims);
-    marks = new int[surface.vertices()];
-    Arrays.fill(marks, -1);
+    marks = unmarked(surface.vertices());
     boxes = boxesOfPatches();
+  }
+
+  private PatchContact(PatchContact like) {
+    surface = like.surface;
+    edges = like.edges;
+    patches = like.patches;
+    rims = like.rims;
+    touch = like.touch;
+    boxes = like.boxes;
+    marks = unmarked(surface.vertices());
+  }
+
+  /** The same for another thread. */
+  PatchContact another() {
+    return new PatchContact(this);
+  }
+
+  private static int[] unmarked(int vertices) {
+    int[] marks = new int[vertices];
+    Arrays.fill(marks, -1);
+    return marks;
   }
 
   /** Box of each patch: least and greatest x, y, z. */
@@ -197,20 +221,27 @@ final class PatchContact {
 
   private int[] boxesOfPatches() {
     int[] b = new int[6 * patches.count()];
-    clear(b);
-    for (int p = 0; p < patches.count(); p++) {
-      for (int i = rims.start(p); i < rims.start(p + 1); i++) {
-        enclose(b, p, edges.from(rims.half(i)));
+    surface.workers().split(patches.count(), AT_ONCE, (from, to) -> {
+      for (int p = from; p < to; p++) {
+        clear(b, p);
+        for (int i = rims.start(p); i < rims.start(p + 1); i++) {
+          enclose(b, p, edges.from(rims.half(i)));
+        }
       }
-    }
+    });
     return b;
   }
 
   /** Turns boxes inside out, as those of nothing. */
   static void clear(int[] boxes) {
-    for (int i = 0; i < boxes.length; i++) {
-      boxes[i] = i % 6 < 3 ? Integer.MAX_VALUE : Integer.MIN_VALUE;
+    for (int i = 0; i < boxes.length / 6; i++) {
+      clear(boxes, i);
     }
+  }
+
+  private static void clear(int[] boxes, int i) {
+    Arrays.fill(boxes, 6 * i, 6 * i + 3, Integer.MAX_VALUE);
+    Arrays.fill(boxes, 6 * i + 3, 6 * i + 6, Integer.MIN_VALUE);
   }
 
   private void enclose(int[] to, int box, int vertex) {

@@ -1,6 +1,8 @@
 package outrigger.shapes.check;
 
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.stream.IntStream;
 
 /**
  * Shows that nothing meets in a surface that is a plate: all corners in two planes across an axis, one flat cap in each, and
@@ -14,6 +16,9 @@ import java.util.Optional;
  * corner that both have, for a rim passes a corner once.
  */
 final class Plate {
+  /** Facets that are worth a thread. */
+  private static final int AT_ONCE = 1 << 13;
+
   private final Surface surface;
   private final HalfEdges edges;
   private final int axis;
@@ -49,23 +54,22 @@ final class Plate {
   }
 
   private Optional<Regions> regions() {
-    for (int f = 0; f < surface.facets(); f++) {
-      if (!(isCap(f) ? looksOut(f) : standsOnCap(f))) {
-        return Optional.empty();
-      }
-    }
-    Regions regions = Regions.flood(edges, surface.facets(), h -> isCap(h / 3) == isCap(edges.across(h)));
-    Outline outline = new Outline(surface, edges);
-    int caps = 0;
-    for (int r = 0; r < regions.count(); r++) {
-      if (isCap(regions.facet(regions.start(r)))) {
-        caps++;
-        if (caps > 2 || !outline.isSimple(regions, r)) {
-          return Optional.empty();
+    AtomicBoolean stands = new AtomicBoolean(true);
+    surface.workers().split(surface.facets(), AT_ONCE, (from, to) -> {
+      for (int f = from; f < to && stands.get(); f++) {
+        if (!(isCap(f) ? looksOut(f) : standsOnCap(f))) {
+          stands.set(false);
         }
       }
-    }
-    return caps == 2 ? Optional.of(regions) : Optional.empty();
+    });
+    return stands.get() ? cappedRegions() : Optional.empty();
+  }
+
+  private Optional<Regions> cappedRegions() {
+    Regions regions = Regions.flood(edges, surface.facets(), h -> isCap(h / 3) == isCap(edges.across(h)));
+    int[] caps = IntStream.range(0, regions.count()).filter(r -> isCap(regions.facet(regions.start(r)))).limit(3).toArray();
+    return caps.length == 2 && !surface.workers().each(2, i -> new Outline(surface, edges).isSimple(regions, caps[i]))
+        .contains(false) ? Optional.of(regions) : Optional.empty();
   }
 
   private boolean isTop(int vertex) {

@@ -9,6 +9,7 @@ import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.mesh.Mesher;
 import outrigger.shapes.num.Grid;
+import outrigger.shapes.num.Workers;
 import outrigger.shapes.solid.Solid;
 
 /**
@@ -21,11 +22,14 @@ import outrigger.shapes.solid.Solid;
  * itself.
  */
 public final class Proof {
+  /** Facets from which on more than one thread is worth its while; measured. */
+  private static final int MANY = 20_000;
+
   private final Surface surface;
   private final Findings findings = new Findings();
 
-  private Proof(Mesh mesh) {
-    surface = new Surface(mesh);
+  private Proof(Mesh mesh, Workers workers) {
+    surface = new Surface(mesh, workers.from(MANY, mesh.facetCount()));
   }
 
   /**
@@ -53,21 +57,31 @@ public final class Proof {
    * @throws java.util.concurrent.CancellationException if the thread is interrupted
    */
   public static Verdict of(Solid solid) {
-    return of(isSound -> Mesher.mesh(solid, isSound));
+    return of(solid, Workers.of(1));
+  }
+
+  /** The same on several threads: the same verdict, sooner where the part is large. */
+  public static Verdict of(Solid solid, Workers workers) {
+    return of(isSound -> Mesher.mesh(solid, isSound, workers), workers);
   }
 
   /** Judges a mesh that is made by one who shows what comes of it on the way, as {@link Mesher#mesh(Solid, Predicate)}. */
   public static Verdict of(Function<Predicate<Mesh>, Mesh> maker) {
-    List<Verdict> sound = new ArrayList<>();
-    Mesh mesh = maker.apply(shown -> {
-      ifSound(shown).ifPresent(sound::add);
-      return !sound.isEmpty();
-    });
-    return sound.isEmpty() ? judge(mesh) : sound.get(0);
+    return of(maker, Workers.of(1));
   }
 
-  private static Optional<Verdict> ifSound(Mesh mesh) {
-    Proof proof = new Proof(mesh);
+  /** The same; judged on several threads. */
+  public static Verdict of(Function<Predicate<Mesh>, Mesh> maker, Workers workers) {
+    List<Verdict> sound = new ArrayList<>();
+    Mesh mesh = maker.apply(shown -> {
+      ifSound(shown, workers).ifPresent(sound::add);
+      return !sound.isEmpty();
+    });
+    return sound.isEmpty() ? judge(mesh, workers) : sound.get(0);
+  }
+
+  private static Optional<Verdict> ifSound(Mesh mesh, Workers workers) {
+    Proof proof = new Proof(mesh, workers);
     proof.findOutOfRange();
     return proof.surface.facets() == 0 || !proof.findings.isClean() ? Optional.empty()
         : QuickProof.examine(proof.surface).map(shells -> proof.verdict(mesh, proof.weigh(shells)))
@@ -76,7 +90,12 @@ public final class Proof {
 
   /** Judges a mesh. Never repairs, never throws for a bad mesh; same mesh, same verdict. */
   public static Verdict judge(Mesh mesh) {
-    Proof proof = new Proof(mesh);
+    return judge(mesh, Workers.of(1));
+  }
+
+  /** The same on several threads: the same verdict, sooner where the mesh is large. */
+  public static Verdict judge(Mesh mesh, Workers workers) {
+    Proof proof = new Proof(mesh, workers);
     return proof.verdict(mesh, proof.examine());
   }
 

@@ -1,7 +1,8 @@
 package outrigger.shapes.check;
 
-import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
+import outrigger.shapes.num.Shares;
 
 /**
  * Decides whether a surface is free of every fault up to facets that meet, without saying which fault there is.
@@ -17,11 +18,11 @@ final class QuickProof {
   private final Regions patches;
   private final Regions regions;
 
-  private QuickProof(Surface surface, HalfEdges edges, Regions patches) {
+  private QuickProof(Surface surface, HalfEdges edges, Regions patches, Regions regions) {
     this.surface = surface;
     this.edges = edges;
     this.patches = patches;
-    regions = Regions.flood(edges, surface.facets(), new Facing(surface, edges));
+    this.regions = regions;
   }
 
   /** The shells of a surface without fault; empty if it has any. */
@@ -31,7 +32,7 @@ final class QuickProof {
         return Optional.empty();
       }
     }
-    return HalfEdges.of(surface).filter(e -> e.formSingleFans(surface.vertices())).flatMap(e -> examine(surface, e));
+    return HalfEdges.of(surface).filter(e -> e.formSingleFans(surface)).flatMap(e -> examine(surface, e));
   }
 
   private static Optional<Shells> examine(Surface surface, HalfEdges edges) {
@@ -40,21 +41,28 @@ final class QuickProof {
       return Optional.of(shells(surface, edges, plate.get()));
     }
     Flatness flatness = new Flatness(surface, edges);
-    Regions patches = Regions.flood(edges, surface.facets(), flatness);
+    List<Regions> divided = surface.workers().each(2, i -> i == 1 && flatness.foundFold() ? Regions.none()
+        : Regions.flood(edges, surface.facets(), i == 0 ? flatness : new Facing(surface, edges)));
     if (flatness.foundFold()) {
       return Optional.empty();
     }
-    QuickProof proof = new QuickProof(surface, edges, patches);
+    QuickProof proof = new QuickProof(surface, edges, divided.get(0), divided.get(1));
     return proof.holds() ? Optional.of(shells(surface, edges, proof.regions)) : Optional.empty();
   }
 
   private boolean holds() {
-    Outline outline = new Outline(surface, edges);
     boolean[] shown = new boolean[regions.count()];
-    for (int r = 0; r < shown.length; r++) {
-      shown[r] = outline.isSimple(regions, r);
-    }
+    Shares.of(surface.workers(), shown.length, regions::size).each(() -> {
+      Outline outline = new Outline(surface, edges);
+      return (from, to) -> {
+        for (int r = from; r < to; r++) {
+          shown[r] = outline.isSimple(regions, r);
+        }
+        return to;
+      };
+    });
     PatchContact contact = new PatchContact(surface, edges, patches);
+    Outline outline = new Outline(surface, edges);
     int[] groups = new int[patches.count()];
     for (int p = 0; p < groups.length; p++) {
       int region = regions.of(patches.facet(patches.start(p)));

@@ -24,6 +24,11 @@ final class Regions {
     Arrays.fill(regionOf, -1);
   }
 
+  /** No regions at all. */
+  static Regions none() {
+    return new Regions(0);
+  }
+
   /** Floods the surface. Each edge is asked about at most once: from whichever of its facets comes first. */
   static Regions flood(HalfEdges edges, int facets, Bond bond) {
     Regions regions = new Regions(facets);

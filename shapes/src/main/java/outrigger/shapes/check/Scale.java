@@ -1,5 +1,6 @@
 package outrigger.shapes.check;
 
+import java.util.List;
 import outrigger.shapes.exact.Total;
 import outrigger.shapes.num.Grid;
 
@@ -39,7 +40,8 @@ final class Scale {
     Scale s = new Scale(surface);
     Total sixVolume = shells.sixVolume();
     double volume = sixVolume.toDouble() / 6 * Grid.STEP * Grid.STEP * Grid.STEP;
-    return s.measures(volume, s.area(), s.centroid(sixVolume), genus, shells.count(), shells.outerCount());
+    List<double[]> weighed = surface.workers().each(2, i -> i == 0 ? s.centroid(sixVolume) : new double[] {s.area()});
+    return s.measures(volume, weighed.get(1)[0], weighed.get(0), genus, shells.count(), shells.outerCount());
   }
 
   /** Each facet's area is rounded, but their sum is exact, so that their order does not matter. */

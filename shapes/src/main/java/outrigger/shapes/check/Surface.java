@@ -5,6 +5,7 @@ import outrigger.shapes.exact.Sign;
 import outrigger.shapes.exact.Total;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.num.Grid;
+import outrigger.shapes.num.Workers;
 
 /** A mesh's numbers in flat arrays, with the few questions all steps of the proof ask. */
 final class Surface {
@@ -19,6 +20,9 @@ final class Surface {
    */
   private static final double NARROW = 0x1p42;
 
+  /** Facets that are worth a thread. */
+  private static final int AT_ONCE = 1 << 13;
+
   private final int[] xyz;
   private final int[] corners;
   private final long[] normals;
@@ -26,7 +30,15 @@ final class Surface {
   private final boolean compact;
   private final boolean narrow;
 
+  private final Workers workers;
+
   Surface(Mesh mesh) {
+    this(mesh, Workers.of(1));
+  }
+
+  /** To be examined by some threads. */
+  Surface(Mesh mesh, Workers workers) {
+    this.workers = workers;
     xyz = mesh.xyz();
     corners = mesh.corners();
     normals = new long[corners.length];
@@ -45,9 +57,11 @@ final class Surface {
     }
     compact = widest <= COMPACT;
     narrow = squares < NARROW;
-    for (int f = 0; f < corners.length; f += 3) {
-      putNormal(f, 3 * corners[f], 3 * corners[f + 1], 3 * corners[f + 2]);
-    }
+    workers.split(facets(), AT_ONCE, (from, to) -> {
+      for (int f = 3 * from; f < 3 * to; f += 3) {
+        putNormal(f, 3 * corners[f], 3 * corners[f + 1], 3 * corners[f + 2]);
+      }
+    });
   }
 
   private void putNormal(int at, int a, int b, int c) {
@@ -65,6 +79,11 @@ final class Surface {
 
   private static int signs(long n) {
     return (int) (-n >>> 63) | (int) (n >>> 63) << 1;
+  }
+
+  /** The threads that examine it. */
+  Workers workers() {
+    return workers;
   }
 
   int facets() {

@@ -1,6 +1,8 @@
 package outrigger.shapes.exact;
 
 import java.util.Arrays;
+import java.util.List;
+import outrigger.shapes.num.Workers;
 
 /**
  * Order of boxes along a Morton curve through their centres, equal places by number.
@@ -14,6 +16,9 @@ public final class BoxOrder {
   /** Bits of a digit: its counts, 16 kB, stay in the nearest cache. */
   private static final int DIGIT = 11;
 
+  /** Boxes that are worth a thread. */
+  private static final int AT_ONCE = 1 << 14;
+
   private BoxOrder() {}
 
   /**
@@ -23,18 +28,25 @@ public final class BoxOrder {
    * @return box numbers along the curve
    */
   public static int[] of(int[] boxes) {
+    return of(boxes, Workers.of(1));
+  }
+
+  /** The same; places on the curve are worked out by some threads. */
+  static int[] of(int[] boxes, Workers workers) {
     int n = boxes.length / 6;
     int numberBits = 32 - Integer.numberOfLeadingZeros(n);
     int bits = Math.min(Morton.BITS, (63 - numberBits) / 3);
     long[] least = new long[3];
     int shift = Math.max(0, span(boxes, least) - bits);
     long[] keys = new long[n];
-    for (int i = 0; i < n; i++) {
-      long place = Morton.place((sum(boxes, i, 0) - least[0]) >> shift, (sum(boxes, i, 1) - least[1]) >> shift,
-          (sum(boxes, i, 2) - least[2]) >> shift);
-      keys[i] = place << numberBits | i;
-    }
-    sort(keys, numberBits, numberBits + 3 * bits);
+    workers.split(n, AT_ONCE, (from, to) -> {
+      for (int i = from; i < to; i++) {
+        long place = Morton.place((sum(boxes, i, 0) - least[0]) >> shift, (sum(boxes, i, 1) - least[1]) >> shift,
+            (sum(boxes, i, 2) - least[2]) >> shift);
+        keys[i] = place << numberBits | i;
+      }
+    });
+    sort(keys, numberBits, numberBits + 3 * bits, workers);
     int[] order = new int[n];
     for (int i = 0; i < n; i++) {
       order[i] = (int) (keys[i] & (1L << numberBits) - 1);
@@ -43,30 +55,55 @@ public final class BoxOrder {
   }
 
   /** Sorts keys that rise in their lowest bits already, by the bits from one up to before another. */
-  private static void sort(long[] keys, int from, int to) {
+  private static void sort(long[] keys, int from, int to, Workers workers) {
     if (keys.length < MANY) {
       Arrays.sort(keys);
       return;
     }
+    int parts = keys.length < 2 * AT_ONCE ? 1 : workers.threads();
     long[] source = keys;
     long[] target = new long[keys.length];
     for (int shift = from; shift < to; shift += DIGIT) {
-      int[] places = new int[(1 << DIGIT) + 1];
-      for (long key : source) {
-        places[((int) (key >>> shift) & (1 << DIGIT) - 1) + 1]++;
-      }
-      for (int d = 0; d < 1 << DIGIT; d++) {
-        places[d + 1] += places[d];
-      }
-      for (long key : source) {
-        target[places[(int) (key >>> shift) & (1 << DIGIT) - 1]++] = key;
-      }
+      sort(source, target, shift, parts, workers);
       long[] swap = source;
       source = target;
       target = swap;
     }
     if (source != keys) {
       System.arraycopy(source, 0, keys, 0, keys.length);
+    }
+  }
+
+  /** Sorts by one digit: each thread counts the digits in a part of the keys, and puts that part where it belongs. */
+  private static void sort(long[] source, long[] target, int shift, int parts, Workers workers) {
+    int[] ends = new int[parts + 1];
+    Arrays.setAll(ends, p -> (int) ((long) source.length * p / parts));
+    List<int[]> places = workers.each(parts, p -> count(source, ends[p], ends[p + 1], shift));
+    int place = 0;
+    for (int d = 0; d < 1 << DIGIT; d++) {
+      for (int[] of : places) {
+        int count = of[d];
+        of[d] = place;
+        place += count;
+      }
+    }
+    workers.each(parts, p -> {
+      put(source, ends[p], ends[p + 1], shift, places.get(p), target);
+      return p;
+    });
+  }
+
+  private static int[] count(long[] keys, int from, int to, int shift) {
+    int[] counts = new int[1 << DIGIT];
+    for (int i = from; i < to; i++) {
+      counts[(int) (keys[i] >>> shift) & (1 << DIGIT) - 1]++;
+    }
+    return counts;
+  }
+
+  private static void put(long[] keys, int from, int to, int shift, int[] places, long[] target) {
+    for (int i = from; i < to; i++) {
+      target[places[(int) (keys[i] >>> shift) & (1 << DIGIT) - 1]++] = keys[i];
     }
   }
 

@@ -9,6 +9,32 @@ final class BoxPairs {
   /** Marks a node without boxes. */
   private static final int NONE = -2;
 
+  /** Pairs of nodes. */
+  static final class Parts {
+    private int[] nodes = new int[64];
+    private int count;
+
+    private void add(int a, int b) {
+      if (2 * count == nodes.length) {
+        nodes = Arrays.copyOf(nodes, 2 * nodes.length);
+      }
+      nodes[2 * count] = a;
+      nodes[2 * count++ + 1] = b;
+    }
+
+    int count() {
+      return count;
+    }
+
+    int one(int part) {
+      return nodes[2 * part];
+    }
+
+    int other(int part) {
+      return nodes[2 * part + 1];
+    }
+  }
+
   private final int[] boxes;
   private final int[] order;
   private final int[] nodes;
@@ -41,6 +67,22 @@ final class BoxPairs {
     }
   }
 
+  /** The same search for another visitor. */
+  private BoxPairs(BoxPairs like, BoxTree.PairVisitor visitor) {
+    boxes = like.boxes;
+    order = like.order;
+    nodes = like.nodes;
+    leaves = like.leaves;
+    groups = like.groups;
+    nodeGroups = like.nodeGroups;
+    clear = like.clear;
+    this.visitor = visitor;
+  }
+
+  BoxPairs by(BoxTree.PairVisitor other) {
+    return new BoxPairs(this, other);
+  }
+
   private void spread(int[] given) {
     Arrays.fill(nodeGroups, NONE);
     for (int i = 0; i < order.length; i++) {
@@ -64,6 +106,40 @@ final class BoxPairs {
 
   private boolean areClear(int group, int other) {
     return group >= 0 && other >= 0 && clear.areClear(Math.min(group, other), Math.max(group, other));
+  }
+
+  /**
+   * Divides the search into parts, pairs of nodes, which done in their order are all of it.
+   *
+   * @param levels how far down the tree
+   */
+  Parts parts(int levels) {
+    Parts parts = new Parts();
+    divide(1, 1, levels, parts);
+    return parts;
+  }
+
+  private void divide(int a, int b, int levels, Parts parts) {
+    if (a != b && (isOne(nodeGroups[a], nodeGroups[b]) || !overlap(nodes, a, nodes, b))) {
+      return;
+    }
+    if (levels == 0 || a >= leaves) {
+      parts.add(a, b);
+    } else if (a == b) {
+      divide(2 * a, 2 * a, levels - 1, parts);
+      divide(2 * a + 1, 2 * a + 1, levels - 1, parts);
+      divide(2 * a, 2 * a + 1, levels - 1, parts);
+    } else {
+      divide(2 * a, 2 * b, levels - 1, parts);
+      divide(2 * a, 2 * b + 1, levels - 1, parts);
+      divide(2 * a + 1, 2 * b, levels - 1, parts);
+      divide(2 * a + 1, 2 * b + 1, levels - 1, parts);
+    }
+  }
+
+  /** Does one part; false if the visitor ended it. */
+  boolean part(int a, int b) {
+    return a == b ? within(a) : between(a, b);
   }
 
   boolean within(int node) {

@@ -1,8 +1,11 @@
 package outrigger.shapes.exact;
 
 import java.util.Arrays;
+import java.util.function.Consumer;
 import java.util.function.IntConsumer;
+import java.util.function.Supplier;
 import outrigger.shapes.num.Axis;
+import outrigger.shapes.num.Workers;
 
 /**
  * A bounding-volume tree over closed boxes with integer corners, which may be flat or single points.
@@ -18,6 +21,10 @@ public final class BoxTree {
   /** Boxes a leaf. Any number would do; it weighs the tree's height against boxes compared in vain. */
   static final int PER_LEAF = 4;
   static final int WIDTH = 6;
+  /** Leaves that are worth a thread. */
+  private static final int AT_ONCE = 1 << 12;
+  /** Levels of the tree at which a search is divided for threads, into a hundred parts and more. */
+  private static final int LEVELS = 6;
 
   /** Takes a pair of boxes that overlap or touch. */
   @FunctionalInterface
@@ -37,22 +44,27 @@ public final class BoxTree {
     boolean areClear(int first, int second);
   }
 
+  /** Takes the pairs of one part of a search after the other. */
+  public interface PartVisitor<R> extends PairVisitor {
+    /** What came of the pairs since this was asked last. */
+    R take();
+  }
+
   private final int count;
   private final int leaves;
   private final int[] order;
   private final int[] boxes;
   private final int[] nodes;
 
-  private BoxTree(int[] boxes, int[] order) {
+  private BoxTree(int[] given, int[] order, Workers workers) {
     count = order.length;
     this.order = order;
-    this.boxes = new int[boxes.length];
-    for (int i = 0; i < count; i++) {
-      System.arraycopy(boxes, WIDTH * order[i], this.boxes, WIDTH * i, WIDTH);
-    }
+    boxes = new int[given.length];
     int needed = Math.max(1, (count + PER_LEAF - 1) / PER_LEAF);
     leaves = Integer.highestOneBit(2 * needed - 1);
-    nodes = bounds();
+    nodes = new int[2 * leaves * WIDTH];
+    workers.split(leaves, AT_ONCE, (from, to) -> fill(given, from, to));
+    boundNodes();
   }
 
   /**
@@ -61,14 +73,19 @@ public final class BoxTree {
    * @param boxes least x, y, z and greatest x, y, z of each box; numbered from 0. Copied, and not changed
    */
   public static BoxTree of(int[] boxes) {
-    return new BoxTree(boxes, BoxOrder.of(boxes));
+    return of(boxes, Workers.of(1));
+  }
+
+  /** The same, built by some threads. */
+  public static BoxTree of(int[] boxes, Workers workers) {
+    return new BoxTree(boxes, BoxOrder.of(boxes, workers), workers);
   }
 
   /** A tree over boxes that come in a good order already: each near those before and after it, as along a loop. */
   public static BoxTree inOrder(int[] boxes) {
     int[] order = new int[boxes.length / WIDTH];
     Arrays.setAll(order, i -> i);
-    return new BoxTree(boxes, order);
+    return new BoxTree(boxes, order, Workers.of(1));
   }
 
   /**
@@ -96,20 +113,30 @@ public final class BoxTree {
     return boxes;
   }
 
-  /** Node i has children 2i and 2i + 1; leaf k is node {@code leaves + k}. Bounds of nothing are turned inside out. */
-  private int[] bounds() {
-    int[] b = new int[2 * leaves * WIDTH];
-    for (int i = 0; i < 2 * leaves; i++) {
-      Arrays.fill(b, WIDTH * i, WIDTH * i + 3, Integer.MAX_VALUE);
-      Arrays.fill(b, WIDTH * i + 3, WIDTH * i + 6, Integer.MIN_VALUE);
+  /** Puts the boxes of some leaves in order and bounds the leaves; bounds of nothing are turned inside out. */
+  private void fill(int[] given, int fromLeaf, int toLeaf) {
+    for (int leaf = fromLeaf; leaf < toLeaf; leaf++) {
+      clear(leaves + leaf);
+      for (int i = leaf * PER_LEAF; i < Math.min(count, (leaf + 1) * PER_LEAF); i++) {
+        System.arraycopy(given, WIDTH * order[i], boxes, WIDTH * i, WIDTH);
+        enclose(nodes, leaves + leaf, boxes, i);
+      }
     }
-    for (int i = 0; i < count; i++) {
-      enclose(b, leaves + i / PER_LEAF, boxes, i);
+  }
+
+  /** Node i has children 2i and 2i + 1; leaf k is node {@code leaves + k}. */
+  private void boundNodes() {
+    for (int i = 0; i < leaves; i++) {
+      clear(i);
     }
     for (int i = 2 * leaves - 1; i > 1; i--) {
-      enclose(b, i / 2, b, i);
+      enclose(nodes, i / 2, nodes, i);
     }
-    return b;
+  }
+
+  private void clear(int node) {
+    Arrays.fill(nodes, WIDTH * node, WIDTH * node + 3, Integer.MAX_VALUE);
+    Arrays.fill(nodes, WIDTH * node + 3, WIDTH * node + 6, Integer.MIN_VALUE);
   }
 
   private static void enclose(int[] to, int node, int[] from, int box) {
@@ -198,5 +225,26 @@ public final class BoxTree {
    */
   public boolean pairsAcross(int[] groups, GroupPairs clear, PairVisitor visitor) {
     return new BoxPairs(boxes, order, nodes, leaves, groups, clear, visitor).within(1);
+  }
+
+  /**
+   * The same on several threads: the search is divided into parts, and what comes of them is taken in their order. One after
+   * the other they give the pairs as one search does. With one thread there is one part.
+   *
+   * @param clear may be asked by several threads
+   * @param maker gives each thread a visitor; if one ends its part, others do not learn of it
+   */
+  public <R> void pairsAcross(int[] groups, GroupPairs clear, Workers workers,
+      Supplier<? extends PartVisitor<R>> maker, Consumer<R> taker) {
+    BoxPairs pairs = new BoxPairs(boxes, order, nodes, leaves, groups, clear, (i, j) -> true);
+    BoxPairs.Parts parts = pairs.parts(workers.threads() == 1 ? 0 : LEVELS);
+    workers.eachInOrder(parts.count(), () -> {
+      PartVisitor<R> visitor = maker.get();
+      BoxPairs search = pairs.by(visitor);
+      return part -> {
+        search.part(parts.one(part), parts.other(part));
+        return visitor.take();
+      };
+    }, taker);
   }
 }

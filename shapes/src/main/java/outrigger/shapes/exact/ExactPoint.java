@@ -7,7 +7,7 @@ import java.util.function.Supplier;
  * A point known exactly: on the grid, or a fraction X/W, Y/W, Z/W (W positive, not in lowest terms) where planes meet.
  *
  * <p>Equal points are equal objects by {@link #equals}. Comparisons try doubles with a proven bound first and whole
- * numbers where that leaves them in doubt.
+ * numbers where that leaves them in doubt. Several threads may ask one point.
  */
 public final class ExactPoint {
   /**
@@ -23,9 +23,10 @@ public final class ExactPoint {
   private final double roughY;
   private final double roughZ;
   private final boolean onGrid;
-  /** Works X, Y, Z, W out; null for a grid point and once done. Most points are never asked for them. */
-  private Supplier<BigInteger[]> recipe;
-  private BigInteger[] fraction;
+  /** Works X, Y, Z, W out; null for a grid point. Most points are never asked for them. */
+  private final Supplier<BigInteger[]> recipe;
+  /** Null until worked out. Threads that ask at once may each do that. */
+  private volatile BigInteger[] fraction;
   /** Numbers its maker gave to planes it is known to lie in; -1 for none. */
   private int planeA = -1;
   private int planeB = -1;
@@ -36,6 +37,7 @@ public final class ExactPoint {
     this.y = y;
     this.z = z;
     onGrid = true;
+    recipe = null;
     roughX = x;
     roughY = y;
     roughZ = z;
@@ -275,11 +277,12 @@ public final class ExactPoint {
   }
 
   private BigInteger[] fraction() {
-    if (fraction == null) {
-      fraction = recipe.get();
-      recipe = null;
+    BigInteger[] known = fraction;
+    if (known == null) {
+      known = recipe.get();
+      fraction = known;
     }
-    return fraction;
+    return known;
   }
 
   /** Order of two points along an axis. */

@@ -149,11 +149,13 @@ public final class Plane {
   }
 
   BigInteger bigD() {
-    if (bigD == null) {
+    BigInteger known = bigD;
+    if (known == null) {
       BigInteger low = BigInteger.valueOf(dLow);
-      bigD = BigInteger.valueOf(dHigh).shiftLeft(64).add(dLow < 0 ? low.add(BigInteger.ONE.shiftLeft(64)) : low);
+      known = BigInteger.valueOf(dHigh).shiftLeft(64).add(dLow < 0 ? low.add(BigInteger.ONE.shiftLeft(64)) : low);
+      bigD = known;
     }
-    return bigD;
+    return known;
   }
 
   /** d as a double, within 2^-51 of its size. */

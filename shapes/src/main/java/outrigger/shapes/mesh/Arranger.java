@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.ExactPoint;
-import outrigger.shapes.exact.Plane;
 
 /**
  * Meets all faces of different operands with each other and sorts out how they meet.
@@ -14,31 +13,21 @@ import outrigger.shapes.exact.Plane;
  * contact reaches is marked for its {@link Sheet}, as is one that is flush with another; a face merely touched at its rim
  * is not. See {@link Contacts}.
  */
-final class Arranger {
+final class Arranger implements FacePairs.Meetings {
   private final Faces faces;
-  private final int[] boxes;
-  private final Spans spans;
-  private final boolean soup;
   private final Hiding hiding;
-  private final ConvexOperands convex;
   private final Contacts contacts;
   private final SheetSegments segments;
-  private final RoughStretch rough;
   private final LongMap piercingNumbers;
   private final List<Piercing> piercings = new ArrayList<>();
   private final List<Stretch> stretches = new ArrayList<>();
 
-  private Arranger(Faces faces, int[] boxes, Contacts contacts, ConvexOperands convex, Hiding hiding, boolean soup) {
+  private Arranger(Faces faces, Contacts contacts, Hiding hiding) {
     this.faces = faces;
-    this.boxes = boxes;
     this.hiding = hiding;
-    this.convex = convex;
-    this.soup = soup;
-    spans = new Spans(faces);
     piercingNumbers = new LongMap(faces.halfEdges().size() / 4);
     this.contacts = contacts;
     segments = new SheetSegments(faces);
-    rough = new RoughStretch(faces);
   }
 
   /**
@@ -48,12 +37,14 @@ final class Arranger {
    * @param hiding what need not be met
    */
   static Arranger of(Faces faces, BoxTree tree, int[] boxes, ConvexOperands convex, Hiding hiding) {
-    Arranger arranger = new Arranger(faces, boxes, new Contacts(faces), convex, hiding, false);
-    tree.pairsAcross(faces.operands(), (a, b) -> false, (f, g) -> {
-      Interrupt.check();
-      arranger.meet(f, g);
-      return true;
-    });
+    Arranger arranger = new Arranger(faces, new Contacts(faces), hiding);
+    if (faces.workers().threads() == 1) {
+      tree.pairsAcross(faces.operands(), (a, b) -> false,
+          new FacePairs(faces, boxes, arranger.contacts, convex, hiding, arranger));
+    } else {
+      tree.pairsAcross(faces.operands(), (a, b) -> false, faces.workers(),
+          () -> new NotedMeetings(faces, boxes, arranger.contacts, convex, hiding), noted -> noted.tell(arranger));
+    }
     arranger.contacts.spread();
     CrossingFinder.find(faces, hiding, arranger.contacts, arranger.stretches);
     arranger.markStale();
@@ -67,7 +58,8 @@ final class Arranger {
    * @param contacts which of them do
    */
   static Arranger ofSoup(Faces faces, BoxTree tree, int[] boxes, ConvexOperands convex, Hiding hiding, Contacts contacts) {
-    Arranger arranger = new Arranger(faces, boxes, contacts, convex, hiding, true);
+    Arranger arranger = new Arranger(faces, contacts, hiding);
+    FacePairs pairs = FacePairs.ofSoup(faces, boxes, contacts, convex, hiding, arranger);
     for (int f = 0; f < faces.faceCount(); f++) {
       if (contacts.needsSheet(f)) {
         Interrupt.check();
@@ -75,7 +67,7 @@ final class Arranger {
         int b = 6 * f;
         tree.forEachOverlap(boxes[b], boxes[b + 1], boxes[b + 2], boxes[b + 3], boxes[b + 4], boxes[b + 5], g -> {
           if (g > face || g < face && !contacts.needsSheet(g)) {
-            arranger.meet(Math.min(face, g), Math.max(face, g));
+            pairs.visit(Math.min(face, g), Math.max(face, g));
           }
         });
       }
@@ -97,6 +89,24 @@ final class Arranger {
     return piercings;
   }
 
+  /** Has faces that need a sheet know the stretches on them; each thread tells those of some of the planes. */
+  void addStretches() {
+    int threads = faces.workers().threads();
+    faces.workers().each(threads, t -> {
+      for (Stretch s : stretches) {
+        addStretch(s, s.f, threads, t);
+        addStretch(s, s.g, threads, t);
+      }
+      return t;
+    });
+  }
+
+  private void addStretch(Stretch s, int f, int threads, int thread) {
+    if (contacts.needsSheet(f) && (long) faces.planeOf(f) * threads / faces.planeCount() == thread) {
+      segments.add(f, s);
+    }
+  }
+
   /** What the contacts leave on the planes. */
   SheetSegments segments() {
     return segments;
@@ -116,88 +126,6 @@ final class Arranger {
     contacts.spreadFlat();
   }
 
-  private void meet(int f, int g) {
-    Face face = faces.face(f);
-    Face other = faces.face(g);
-    if (!soup && (face.operand == other.operand || hiding.isHidden(f) || hiding.isHidden(g))) {
-      return;
-    }
-    if (face.plane == other.plane) {
-      if (!soup && !convex.areApart(face, other) && !convex.areApart(other, face)) {
-        contacts.mark(f);
-        contacts.mark(g);
-      }
-      return;
-    }
-    Plane p = faces.plane(face.plane);
-    Plane q = faces.plane(other.plane);
-    if (p.isParallel(q) || isBeside(other, p) || isBeside(face, q)) {
-      return;
-    }
-    int axis = Spans.axisOf(p, q);
-    if (!soup && hiding.mayHide(f, g)) {
-      rough.look(face, q, other, p, axis);
-      if (rough.isNothing() || rough.isSomething() && hiding.hidesClearly(f, g, rough)) {
-        return;
-      }
-    }
-    boolean longer = extent(f, axis) > extent(g, axis);
-    Section small = longer ? spans.section(other, face.plane, axis) : spans.section(face, other.plane, axis);
-    Section large = small == null ? null : longer ? section(face, other.plane, axis, small)
-        : section(other, face.plane, axis, small);
-    if (large != null) {
-      meet(f, g, longer ? small : large, longer ? large : small, axis);
-    }
-  }
-
-  private int extent(int f, int axis) {
-    return boxes[6 * f + 3 + axis] - boxes[6 * f + axis];
-  }
-
-  /** What a plane cuts out of a face, as far as a section on the same line asks for it. */
-  private Section section(Face face, int plane, int axis, Section of) {
-    return rough.goesThrough(face, faces.plane(plane), axis, of) ? Section.through(axis) : spans.section(face, plane, axis);
-  }
-
-  private void meet(int f, int g, Section onP, Section onQ, int axis) {
-    ExactPoint low = ExactPoint.compare(onP.low(), onQ.low(), axis) >= 0 ? onP.low() : onQ.low();
-    ExactPoint high = ExactPoint.compare(onP.high(), onQ.high(), axis) <= 0 ? onP.high() : onQ.high();
-    if (ExactPoint.compare(low, high, axis) > 0 || hiding.hides(f, g, low, high)) {
-      return;
-    }
-    List<Span> ofG = onP.spans();
-    List<Span> ofF = onQ.spans();
-    boolean contact = soup || Section.isContact(onP, ofG, onQ, ofF);
-    if (contact && !soup) {
-      contacts.meet(f, g, onP.enters(ofG, ofF), onQ.enters(ofF, ofG));
-    }
-    for (Span s : ofG) {
-      for (Span t : ofF) {
-        boolean later = ExactPoint.compare(s.from(), t.from(), axis) >= 0;
-        boolean sooner = ExactPoint.compare(s.to(), t.to(), axis) <= 0;
-        ExactPoint from = later ? s.from() : t.from();
-        ExactPoint to = sooner ? s.to() : t.to();
-        if (ExactPoint.compare(from, to, axis) >= 0) {
-          continue;
-        }
-        if (contact) {
-          addSegment(f, g, s, from, to);
-          addSegment(g, f, t, from, to);
-        } else {
-          addStretch(f, g, axis, later ? piercing(s.fromEdge(), f, from) : piercing(t.fromEdge(), g, from),
-              sooner ? piercing(s.toEdge(), f, to) : piercing(t.toEdge(), g, to));
-        }
-      }
-    }
-  }
-
-  /** Of a soup it is known already which faces need a sheet. */
-  private void addSegment(int on, int face, Span span, ExactPoint from, ExactPoint to) {
-    if (!soup || contacts.needsSheet(on)) {
-      segments.add(on, face, span, from, to);
-    }
-  }
-
   private Piercing piercing(int halfEdge, int face, ExactPoint at) {
     long key = LongMap.edge(faces.halfEdges().edge(halfEdge), face);
     int number = piercingNumbers.get(key);
@@ -209,11 +137,20 @@ final class Arranger {
     return piercings.get(number);
   }
 
-  private void addStretch(int f, int g, int axis, Piercing low, Piercing high) {
+  @Override
+  public void segment(int on, int face, Span span, ExactPoint from, ExactPoint to) {
+    segments.add(on, face, span, from, to);
+  }
+
+  @Override
+  public void stretch(int f, int g, int axis, FacePairs.End lower, FacePairs.End upper) {
+    Piercing low = piercing(lower.halfEdge(), lower.face(), lower.at());
+    Piercing high = piercing(upper.halfEdge(), upper.face(), upper.at());
     Face face = faces.face(f);
     Face other = faces.face(g);
     int way = Spans.direction(faces.plane(face.plane), faces.plane(other.plane), axis);
-    Stretch stretch = way > 0 == (face.up == other.up) ? new Stretch(f, g, low, high) : new Stretch(f, g, high, low);
+    boolean upward = way > 0 == (face.up == other.up);
+    Stretch stretch = new Stretch(stretches.size(), f, g, upward ? low : high, upward ? high : low);
     stretches.add(stretch);
     attach(low, stretch);
     attach(high, stretch);
@@ -226,18 +163,5 @@ final class Arranger {
     } else {
       piercing.twin = stretch;
     }
-  }
-
-  private boolean isBeside(Face face, Plane plane) {
-    int side = faces.side(face.from[0], plane);
-    if (side == 0) {
-      return false;
-    }
-    for (int v : face.from) {
-      if (faces.side(v, plane) != side) {
-        return false;
-      }
-    }
-    return true;
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import outrigger.shapes.exact.ExactPoint;
+import outrigger.shapes.num.Workers;
 
 /**
  * One way to bring corners to the grid. Where corners rounded in one way make facets meet again and again, they may come to
@@ -11,22 +12,23 @@ import outrigger.shapes.exact.ExactPoint;
  *
  * @param frame the axes in which it is done
  * @param half from what part of a step on a coordinate is taken to the grid's next: a half in the first place
+ * @param workers the threads that do it
  */
-record Attempt(Frame frame, double half) {
+record Attempt(Frame frame, double half, Workers workers) {
   private static final double HALF = 0.5;
   private static final double[] OTHERS = {0.3, 0.7};
 
   /** Rounding to the nearest grid point, in the axes given. */
-  static final Attempt PLAIN = new Attempt(new Frame(), HALF);
+  static final Attempt PLAIN = new Attempt(new Frame(), HALF, Workers.of(1));
 
   /**
    * Makes attempts in turn until one settles, beginning with the nearest grid points in a frame.
    *
    * @throws outrigger.shapes.num.ShapeException if one is refused for another cause, or the last one too does not settle
    */
-  static <T> T inTurn(Frame own, Function<Attempt, T> what) {
+  static <T> T inTurn(Frame own, Workers workers, Function<Attempt, T> what) {
     UnsettledException last = null;
-    for (Attempt attempt : from(own)) {
+    for (Attempt attempt : from(own, workers)) {
       try {
         return what.apply(attempt);
       } catch (UnsettledException unsettled) {
@@ -36,13 +38,18 @@ record Attempt(Frame frame, double half) {
     throw last;
   }
 
-  private static List<Attempt> from(Frame own) {
-    List<Attempt> attempts = new ArrayList<>(List.of(new Attempt(own, HALF)));
+  private static List<Attempt> from(Frame own, Workers workers) {
+    List<Attempt> attempts = new ArrayList<>(List.of(new Attempt(own, HALF, workers)));
     for (double half : OTHERS) {
-      attempts.add(new Attempt(own, half));
+      attempts.add(new Attempt(own, half, workers));
     }
-    own.turned().forEach(frame -> attempts.add(new Attempt(frame, HALF)));
+    own.turned().forEach(frame -> attempts.add(new Attempt(frame, HALF, workers)));
     return attempts;
+  }
+
+  /** The same on some threads. */
+  Attempt on(Workers others) {
+    return new Attempt(frame, half, others);
   }
 
   /** A coordinate of a point, taken to the grid. */

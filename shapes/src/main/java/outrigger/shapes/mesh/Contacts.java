@@ -7,6 +7,8 @@ import outrigger.shapes.exact.Plane;
  *
  * <p>A face keeps clear of a contact that only reaches its rim: just inside the rim nothing changes. But along an edge
  * that lies in another face, the two sides of the edge need not see the same; such an edge is <i>blocked</i>.
+ *
+ * <p>Several threads may note contacts: what is noted is never taken back.
  */
 final class Contacts {
   private final Faces faces;
@@ -48,8 +50,12 @@ final class Contacts {
    * @param intoG whether it reaches inside the second
    */
   void meet(int f, int g, boolean intoF, boolean intoG) {
-    marked[f] |= intoF;
-    marked[g] |= intoG;
+    if (intoF) {
+      mark(f);
+    }
+    if (intoG) {
+      mark(g);
+    }
     touch(faces.face(f), faces.plane(faces.face(g).plane));
     touch(faces.face(g), faces.plane(faces.face(f).plane));
   }

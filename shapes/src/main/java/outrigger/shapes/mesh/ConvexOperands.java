@@ -3,8 +3,12 @@ package outrigger.shapes.mesh;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.Plane;
+import outrigger.shapes.num.Shares;
 
-/** Which operands are convex and of few faces, so that the planes of their faces tell at once what is inside. */
+/**
+ * Which operands are convex and of few faces, so that the planes of their faces tell at once what is inside. Several threads
+ * may ask: what one asked last decides where it begins, not what it finds.
+ */
 final class ConvexOperands {
   /**
    * Up to how many faces asking all planes is quicker than a ray. Not sharp: where hundreds of operands crowd, a ray costs
@@ -28,17 +32,18 @@ final class ConvexOperands {
     int n = faces.operandCount();
     convex = new boolean[n];
     boxes = new int[6 * n];
-    boolean[] counted = new boolean[faces.vertexCount()];
-    for (int k = 0; k < n; k++) {
-      convex[k] = faces.firstFace(k + 1) - faces.firstFace(k) <= FEW && isConvex(k, counted);
-      System.arraycopy(faces.operandBox(k), 0, boxes, 6 * k, 6);
-    }
-    tree = BoxTree.of(boxes);
     last = new int[n];
     walls = new double[n][];
-    for (int k = 0; k < n; k++) {
-      walls[k] = convex[k] ? walls(faces.firstFace(k), faces.firstFace(k + 1)) : new double[0];
-    }
+    boolean[] counted = new boolean[faces.vertexCount()];
+    Shares.of(faces.workers(), n, k -> faces.firstFace(k + 1) - faces.firstFace(k)).each(() -> (from, to) -> {
+      for (int k = from; k < to; k++) {
+        convex[k] = faces.firstFace(k + 1) - faces.firstFace(k) <= FEW && isConvex(k, counted);
+        System.arraycopy(faces.operandBox(k), 0, boxes, 6 * k, 6);
+        walls[k] = convex[k] ? walls(faces.firstFace(k), faces.firstFace(k + 1)) : new double[0];
+      }
+      return to;
+    });
+    tree = BoxTree.of(boxes);
   }
 
   /**

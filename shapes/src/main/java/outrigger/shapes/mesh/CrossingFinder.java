@@ -1,64 +1,81 @@
 package outrigger.shapes.mesh;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.Plane;
+import outrigger.shapes.num.Shares;
 
 /**
  * Finds where the stretches on one face cross: there three faces of three operands meet.
  *
  * <p>A face on which stretches of different operands touch instead, or three cross in one point, is marked for its sheet:
- * four planes meet there by chance or on purpose, and the walk along the stretches could not tell in which order.
+ * four planes meet there by chance or on purpose, and the walk along the stretches could not tell in which order. Faces are
+ * examined side by side, each thread with a finder of its own.
  */
 final class CrossingFinder {
   /** Up to how many stretches all pairs are looked at without a tree of their boxes. */
   private static final int FEW = 12;
 
   private final Faces faces;
-  private final Contacts contacts;
   private final Hiding hiding;
-  private final List<List<Stretch>> onFace = new ArrayList<>();
   private final Map<Meeting, ExactPoint> meetings = new HashMap<>();
 
   /** Three planes, in order of their numbers. */
   private record Meeting(int p, int q, int r) {}
 
-  private CrossingFinder(Faces faces, Hiding hiding, Contacts contacts) {
+  private CrossingFinder(Faces faces, Hiding hiding) {
     this.faces = faces;
     this.hiding = hiding;
-    this.contacts = contacts;
-    for (int f = 0; f < faces.faceCount(); f++) {
-      onFace.add(null);
-    }
   }
 
-  /** Finds all crossings of the stretches that faces without a sheet need. */
+  /** Finds all crossings of the stretches that faces without a sheet need, and marks faces that turn out to need one. */
   static void find(Faces faces, Hiding hiding, Contacts contacts, List<Stretch> stretches) {
-    CrossingFinder finder = new CrossingFinder(faces, hiding, contacts);
-    for (Stretch s : stretches) {
-      finder.enter(s.f, s);
-      finder.enter(s.g, s);
-    }
-    for (int f = 0; f < faces.faceCount(); f++) {
-      Interrupt.check();
-      if (!contacts.needsSheet(f) && finder.onFace.get(f) != null) {
-        finder.examine(f, finder.onFace.get(f));
+    List<List<Stretch>> onFace = onFaces(faces, stretches);
+    int[] clean = IntStream.range(0, faces.faceCount()).filter(f -> !contacts.needsSheet(f) && onFace.get(f) != null)
+        .toArray();
+    Shares shares = Shares.of(faces.workers(), clean.length, i -> onFace.get(clean[i]).size());
+    shares.<Void>each(() -> {
+      CrossingFinder finder = new CrossingFinder(faces, hiding);
+      return (from, to) -> {
+        for (int i = from; i < to; i++) {
+          Interrupt.check();
+          finder.examine(clean[i], onFace.get(clean[i]), contacts);
+        }
+        return null;
+      };
+    });
+  }
+
+  private static List<List<Stretch>> onFaces(Faces faces, List<Stretch> stretches) {
+    List<List<Stretch>> onFace = new ArrayList<>(Collections.nCopies(faces.faceCount(), null));
+    int threads = faces.workers().threads();
+    faces.workers().each(threads, t -> {
+      for (Stretch s : stretches) {
+        enter(s.f, s, onFace, threads, t);
+        enter(s.g, s, onFace, threads, t);
       }
+      return t;
+    });
+    return onFace;
+  }
+
+  /** Enters a stretch on a face, if that is one of a thread's faces. */
+  private static void enter(int f, Stretch s, List<List<Stretch>> onFace, int threads, int thread) {
+    if ((long) f * threads / onFace.size() == thread) {
+      if (onFace.get(f) == null) {
+        onFace.set(f, new ArrayList<>(2));
+      }
+      onFace.get(f).add(s);
     }
   }
 
-  private void enter(int face, Stretch stretch) {
-    if (onFace.get(face) == null) {
-      onFace.set(face, new ArrayList<>(2));
-    }
-    onFace.get(face).add(stretch);
-  }
-
-  private void examine(int f, List<Stretch> stretches) {
+  private void examine(int f, List<Stretch> stretches, Contacts contacts) {
     List<List<Stretch.Crossing>> found = new ArrayList<>();
     for (int i = 0; i < stretches.size(); i++) {
       found.add(List.of());
@@ -72,8 +89,7 @@ final class CrossingFinder {
       return;
     }
     for (int i = 0; i < found.size(); i++) {
-      stretches.get(i).crossings = found.get(i);
-      stretches.get(i).known = true;
+      stretches.get(i).cross(f, found.get(i));
     }
   }
 

@@ -8,8 +8,8 @@ package outrigger.shapes.mesh;
 final class Face {
   /** Number of the operand whose boundary it is part of. */
   final int operand;
-  /** Number of its plane. */
-  final int plane;
+  /** Number of its plane; -1 until it has one. */
+  int plane = -1;
   /** Whether it looks the way the plane's normal points. */
   final boolean up;
   /** Number of its first half-edge among those of all faces; the others follow. */
@@ -21,9 +21,8 @@ final class Face {
   /** Face on the other side of each edge; -1 where that is not known, as in a soup. */
   final int[] across;
 
-  Face(int operand, int plane, boolean up, int first, int[] from, int[] to, int[] across) {
+  Face(int operand, boolean up, int first, int[] from, int[] to, int[] across) {
     this.operand = operand;
-    this.plane = plane;
     this.up = up;
     this.first = first;
     this.from = from;

@@ -1,14 +1,17 @@
 package outrigger.shapes.mesh;
 
 import java.util.Arrays;
+import java.util.List;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.Sign;
 import outrigger.shapes.mesh.Outline.IntList;
+import outrigger.shapes.num.Shares;
 
 /**
  * Cuts the faces of one plane and sense into facets: constrained Delaunay, no vertex added.
  *
- * <p>A face of n corners with h holes gives n + 2 h - 2 facets, the fewest there can be without new vertices.
+ * <p>A face of n corners with h holes gives n + 2 h - 2 facets, the fewest there can be without new vertices. Faces are cut
+ * side by side, each thread with a triangulator of its own.
  */
 final class FaceTriangulator {
   private static final ConstrainedTriangulation.Crossing NONE = (s, t) -> {
@@ -17,19 +20,40 @@ final class FaceTriangulator {
 
   private final Outline outline;
   private final ConstrainedTriangulation marks = new ConstrainedTriangulation();
-  /** Facet corners so far. */
+  /** Facet corners of this run so far. */
   private final IntList corners = new IntList();
   /** Of each vertex of the outline the one it is in the triangulation last made with it. */
   private final int[] place;
 
-  FaceTriangulator(Outline outline) {
+  private FaceTriangulator(Outline outline) {
     this.outline = outline;
     place = new int[outline.vertexCount()];
   }
 
-  /** All facets of all groups, three vertices each, counter-clockwise seen from outside. */
-  IntList triangulate() {
-    for (int i = 0; i < outline.groups().size(); i++) {
+  /** All facets of all groups, three vertices each, counter-clockwise seen from outside, in the order of the groups. */
+  static int[] triangulate(Outline outline) {
+    IntList groups = outline.groups();
+    List<int[]> runs = Shares.of(outline.workers(), groups.size(), i -> outline.edges(groups.get(i)).size()).each(() -> {
+      FaceTriangulator own = new FaceTriangulator(outline);
+      return own::triangulate;
+    });
+    return joined(runs);
+  }
+
+  private static int[] joined(List<int[]> runs) {
+    int[] all = new int[runs.stream().mapToInt(run -> run.length).sum()];
+    int size = 0;
+    for (int[] run : runs) {
+      System.arraycopy(run, 0, all, size, run.length);
+      size += run.length;
+    }
+    return all;
+  }
+
+  /** The facets of some of the groups. */
+  private int[] triangulate(int first, int end) {
+    corners.clear();
+    for (int i = first; i < end; i++) {
       int group = outline.groups().get(i);
       Interrupt.check();
       IntList edges = outline.edges(group);
@@ -39,7 +63,7 @@ final class FaceTriangulator {
         addFaces(group, edges);
       }
     }
-    return corners;
+    return corners.toArray();
   }
 
   private void addTriangle(IntList edges) {

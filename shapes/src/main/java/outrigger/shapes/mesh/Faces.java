@@ -1,11 +1,10 @@
 package outrigger.shapes.mesh;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.List;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.Plane;
+import outrigger.shapes.num.Workers;
 
 /**
  * All faces of all operands, with their vertices and planes numbered.
@@ -13,13 +12,18 @@ import outrigger.shapes.exact.Plane;
  * <p>Faces of one plane are known by its number, whatever operand they belong to and whichever way they look.
  */
 final class Faces {
+  /** How many boxes are worth a thread. */
+  private static final int BOXES = 1 << 13;
+
+  private final Workers workers;
   private int[] x = new int[64];
   private int[] y = new int[64];
   private int[] z = new int[64];
   private int vertices;
-  private final List<Face> faces = new ArrayList<>();
+  private Face[] faces = {};
+  private int count;
   /** Of each face, besides, the group of its plane and sense. */
-  private int[] groupOf = new int[64];
+  private int[] groupOf = {};
   private final HalfEdges halfEdges = new HalfEdges();
   private final PlaneNumbers planes = new PlaneNumbers();
   private int operands;
@@ -28,12 +32,27 @@ final class Faces {
   private final int[] bounds = {Integer.MAX_VALUE, Integer.MAX_VALUE, Integer.MAX_VALUE, Integer.MIN_VALUE,
       Integer.MIN_VALUE, Integer.MIN_VALUE};
 
+  /** On one thread. */
+  Faces() {
+    this(Workers.of(1));
+  }
+
+  /** To be worked on by some threads. */
+  Faces(Workers workers) {
+    this.workers = workers;
+  }
+
+  /** The threads that work on these faces. */
+  Workers workers() {
+    return workers;
+  }
+
   int operandCount() {
     return operands;
   }
 
   int faceCount() {
-    return faces.size();
+    return count;
   }
 
   /** Number of an operand's first face; those of the next one begin where they end. */
@@ -42,7 +61,7 @@ final class Faces {
   }
 
   Face face(int f) {
-    Face face = faces.get(f);
+    Face face = faces[f];
     return face != null ? face : facet(f);
   }
 
@@ -51,13 +70,15 @@ final class Faces {
     int h = 3 * f;
     int[] from = {halfEdges.from(h), halfEdges.from(h + 1), halfEdges.from(h + 2)};
     int[] to = {from[1], from[2], from[0]};
-    faces.set(f, face(f, 0, h, from, to, new int[] {-1, -1, -1}));
-    return faces.get(f);
+    Plane plane = planeThrough(from);
+    faces[f] = new Face(0, looksUp(plane, from, to), h, from, to, new int[] {-1, -1, -1});
+    number(f, plane);
+    return faces[f];
   }
 
   /** Of each face the operand it belongs to. */
   int[] operands() {
-    int[] of = new int[faces.size()];
+    int[] of = new int[count];
     for (int i = 0; i < operands; i++) {
       Arrays.fill(of, firstFace[i], firstFace[i + 1], i);
     }
@@ -121,35 +142,43 @@ final class Faces {
     return plane.side(x[vertex], y[vertex], z[vertex]);
   }
 
-  /** Bounds of a face: least x, y, z, largest x, y, z. No facet of a soup is made for it. */
-  int[] box(int f) {
-    int[] box = {Integer.MAX_VALUE, Integer.MAX_VALUE, Integer.MAX_VALUE, Integer.MIN_VALUE, Integer.MIN_VALUE,
-        Integer.MIN_VALUE};
-    Face face = faces.get(f);
-    for (int i = 0; i < (face == null ? 3 : face.edges()); i++) {
-      int v = face == null ? halfEdges.from(3 * f + i) : face.from[i];
-      box[0] = Math.min(box[0], x[v]);
-      box[1] = Math.min(box[1], y[v]);
-      box[2] = Math.min(box[2], z[v]);
-      box[3] = Math.max(box[3], x[v]);
-      box[4] = Math.max(box[4], y[v]);
-      box[5] = Math.max(box[5], z[v]);
-    }
-    return box;
+  /** Bounds of all faces: least x, y, z, largest x, y, z of each. No facet of a soup is made for it. */
+  int[] boxes() {
+    int[] boxes = new int[6 * count];
+    workers.split(count, BOXES, (from, to) -> {
+      for (int f = from; f < to; f++) {
+        Face face = faces[f];
+        bound(face == null ? 3 * f : face.first, face == null ? 3 * f + 3 : face.first + face.edges(), boxes, 6 * f);
+      }
+    });
+    return boxes;
   }
 
   /** Bounds of an operand: least x, y, z, largest x, y, z; turned inside out where it has no faces. */
   int[] operandBox(int operand) {
-    int[] all = {Integer.MAX_VALUE, Integer.MAX_VALUE, Integer.MAX_VALUE, Integer.MIN_VALUE, Integer.MIN_VALUE,
-        Integer.MIN_VALUE};
-    for (int f = firstFace[operand]; f < firstFace[operand + 1]; f++) {
-      int[] box = box(f);
-      for (int k = 0; k < 3; k++) {
-        all[k] = Math.min(all[k], box[k]);
-        all[3 + k] = Math.max(all[3 + k], box[3 + k]);
-      }
+    int[] box = new int[6];
+    bound(firstEdge(operand), firstEdge(operand + 1), box, 0);
+    return box;
+  }
+
+  /** Number of the first half-edge of an operand; those of the next one begin where they end. */
+  int firstEdge(int operand) {
+    int f = firstFace[operand];
+    return f == count ? halfEdges.size() : faces[f] == null ? 3 * f : faces[f].first;
+  }
+
+  private void bound(int firstEdge, int endEdge, int[] boxes, int at) {
+    Arrays.fill(boxes, at, at + 3, Integer.MAX_VALUE);
+    Arrays.fill(boxes, at + 3, at + 6, Integer.MIN_VALUE);
+    for (int h = firstEdge; h < endEdge; h++) {
+      int v = halfEdges.from(h);
+      boxes[at] = Math.min(boxes[at], x[v]);
+      boxes[at + 1] = Math.min(boxes[at + 1], y[v]);
+      boxes[at + 2] = Math.min(boxes[at + 2], z[v]);
+      boxes[at + 3] = Math.max(boxes[at + 3], x[v]);
+      boxes[at + 4] = Math.max(boxes[at + 4], y[v]);
+      boxes[at + 5] = Math.max(boxes[at + 5], z[v]);
     }
-    return all;
   }
 
   /** Bounds of everything: least x, y, z, largest x, y, z. */
@@ -157,15 +186,40 @@ final class Faces {
     return bounds;
   }
 
-  /** Adds a closed polyhedron as one operand and returns its number. */
-  int add(Polyhedron polyhedron) {
-    int base = addVertices(polyhedron.xyz());
-    int first = faces.size();
-    for (int[][] loops : FlatFaces.of(polyhedron)) {
-      addFace(loops, base);
+  /** Adds a closed polyhedron as one operand. */
+  void add(Polyhedron polyhedron) {
+    addAll(List.of(polyhedron));
+  }
+
+  /** Adds closed polyhedra as operands, in their order. */
+  void addAll(List<Polyhedron> polyhedra) {
+    List<FlatOperand> flat = workers.each(polyhedra.size(), i -> FlatOperand.of(polyhedra.get(i)));
+    SolidFaces solids = new SolidFaces(this);
+    int edges = 0;
+    int loops = 0;
+    for (int i = 0; i < polyhedra.size(); i++) {
+      int base = addVertices(polyhedra.get(i).xyz());
+      solids.add(flat.get(i), base, halfEdges.size() + edges, halfEdges.loopCount() + loops);
+      edges += flat.get(i).edgeCount();
+      loops += flat.get(i).loopCount();
+      count += flat.get(i).faceCount();
+      endOperand();
     }
-    linkAcross(first, base);
-    return endOperand();
+    faces = Arrays.copyOf(faces, count);
+    groupOf = Arrays.copyOf(groupOf, count);
+    halfEdges.grow(edges, loops);
+    solids.fill();
+  }
+
+  /** Puts a face in its place. */
+  void put(int f, Face face) {
+    faces[f] = face;
+  }
+
+  /** Numbers the plane of a face. */
+  void number(int f, Plane plane) {
+    faces[f].plane = planes.number(plane);
+    groupOf[f] = Outline.group(faces[f].plane, faces[f].up);
   }
 
   /**
@@ -175,8 +229,9 @@ final class Faces {
   void addSoup(int[] xyz, int[] corners) {
     addVertices(xyz);
     halfEdges.addTriangles(corners);
-    faces.addAll(Collections.nCopies(corners.length / 3, null));
-    groupOf = new int[corners.length / 3];
+    count = corners.length / 3;
+    faces = new Face[count];
+    groupOf = new int[count];
     endOperand();
   }
 
@@ -184,7 +239,7 @@ final class Faces {
     if (operands + 1 == firstFace.length) {
       firstFace = Arrays.copyOf(firstFace, 2 * firstFace.length);
     }
-    firstFace[operands + 1] = faces.size();
+    firstFace[operands + 1] = count;
     return operands++;
   }
 
@@ -209,43 +264,13 @@ final class Faces {
     return base;
   }
 
-  private void addFace(int[][] loops, int base) {
-    int n = 0;
-    for (int[] loop : loops) {
-      n += loop.length;
-    }
-    int[] from = new int[n];
-    int[] to = new int[n];
-    int first = halfEdges.size();
-    int e = 0;
-    for (int[] loop : loops) {
-      halfEdges.addLoop(faces.size(), loop, base);
-      for (int i = 0; i < loop.length; i++) {
-        from[e] = base + loop[i];
-        to[e++] = base + loop[(i + 1) % loop.length];
-      }
-    }
-    int[] across = new int[n];
-    Arrays.fill(across, -1);
-    if (faces.size() == groupOf.length) {
-      groupOf = Arrays.copyOf(groupOf, 2 * groupOf.length);
-    }
-    faces.add(face(faces.size(), operands, first, from, to, across));
-  }
-
-  private Face face(int f, int operand, int first, int[] from, int[] to, int[] across) {
-    int plane = number(planeOf(from));
-    boolean up = looksUp(planes.plane(plane), from, to);
-    groupOf[f] = Outline.group(plane, up);
-    return new Face(operand, plane, up, first, from, to, across);
-  }
-
   /** Number of a plane, a new one where it has none. */
   int number(Plane plane) {
     return planes.number(plane);
   }
 
-  private Plane planeOf(int[] corners) {
+  /** The plane that the corners of a face lie in. */
+  Plane planeThrough(int[] corners) {
     int a = corners[0];
     int b = corners[1];
     for (int i = 2; i < corners.length; i++) {
@@ -258,8 +283,11 @@ final class Faces {
     throw new IllegalStateException("a face without area reached the kernel");
   }
 
-  /** By the area of its shadow along the normal's longest axis; sums that wrap round come right in the end. */
-  private boolean looksUp(Plane plane, int[] from, int[] to) {
+  /**
+   * Whether a face looks the way its plane's normal points: by the area of its shadow along the normal's longest axis. Sums
+   * that wrap round come right in the end.
+   */
+  boolean looksUp(Plane plane, int[] from, int[] to) {
     int w = plane.dominantAxis();
     int[] cu = w == 0 ? y : w == 1 ? z : x;
     int[] cv = w == 0 ? z : w == 1 ? x : y;
@@ -270,22 +298,5 @@ final class Faces {
       twice += (cu[from[i]] - u0) * (cv[to[i]] - v0) - (cv[from[i]] - v0) * (cu[to[i]] - u0);
     }
     return twice > 0 == plane.normal(w) > 0;
-  }
-
-  private void linkAcross(int firstFace, int firstVertex) {
-    int first = faces.get(firstFace).first;
-    int[] twin = halfEdges.twins(first, firstVertex, vertices - firstVertex);
-    for (int f = firstFace; f < faces.size(); f++) {
-      Face face = faces.get(f);
-      for (int e = 0; e < face.edges(); e++) {
-        int h = face.first + e;
-        if (twin[h - first] < 0) {
-          throw new IllegalStateException(twin[h - first] == Twins.NONE ? "an operand has an open edge"
-              : "an operand has an edge twice in one direction");
-        }
-        halfEdges.setTwin(h, first + twin[h - first]);
-        face.across[e] = halfEdges.face(first + twin[h - first]);
-      }
-    }
   }
 }

@@ -5,6 +5,9 @@ import java.util.TreeSet;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.FacetContact;
 import outrigger.shapes.exact.Sign;
+import outrigger.shapes.mesh.Outline.IntList;
+import outrigger.shapes.num.Shares;
+import outrigger.shapes.num.Workers;
 
 /** What is wrong with a mesh on the grid: facets without area, and facets that meet other than in a corner or an edge. */
 final class Faults {
@@ -15,8 +18,12 @@ final class Faults {
   private int first = -1;
 
   private Faults(Mesh mesh) {
-    xyz = mesh.xyz();
-    corners = mesh.corners();
+    this(mesh.xyz(), mesh.corners());
+  }
+
+  private Faults(int[] xyz, int[] corners) {
+    this.xyz = xyz;
+    this.corners = corners;
   }
 
   /** All faults of a mesh. */
@@ -34,33 +41,35 @@ final class Faults {
   }
 
   /** The first fault in which a facet with a moved corner has a part: what did not move meets as exactly as it was made. */
-  static Faults firstOf(Mesh mesh, boolean[] moved) {
+  static Faults firstOf(Mesh mesh, boolean[] moved, Workers workers) {
     Faults faults = new Faults(mesh);
-    boolean any = false;
+    IntList those = new IntList();
     for (int f = 0; f < moved.length && faults.isNone(); f++) {
-      any |= moved[f];
       if (moved[f]) {
+        those.add(f);
         faults.checkArea(f);
       }
     }
-    if (any && faults.isNone()) {
-      faults.meetMoved(BoxTree.ofFacets(faults.xyz, faults.corners), moved);
+    if (those.size() == 0 || !faults.isNone()) {
+      return faults;
     }
-    return faults;
+    BoxTree tree = BoxTree.of(BoxTree.boxesOfFacets(faults.xyz, faults.corners), workers);
+    return Shares.of(workers, those.size(), i -> 1).<Faults>each(() -> (from, to) -> {
+      Faults some = new Faults(faults.xyz, faults.corners);
+      for (int i = from; i < to && some.isNone(); i++) {
+        some.meetMoved(tree, moved, those.get(i));
+      }
+      return some;
+    }).stream().filter(some -> !some.isNone()).findFirst().orElse(faults);
   }
 
-  private void meetMoved(BoxTree tree, boolean[] moved) {
-    for (int f = 0; f < moved.length && isNone(); f++) {
-      if (moved[f]) {
-        Interrupt.check();
-        int facet = f;
-        tree.forEachOverlap(least(f, 0), least(f, 1), least(f, 2), greatest(f, 0), greatest(f, 1), greatest(f, 2), g -> {
-          if (isNone() && (!moved[g] || g > facet)) {
-            check(facet, g);
-          }
-        });
+  private void meetMoved(BoxTree tree, boolean[] moved, int f) {
+    Interrupt.check();
+    tree.forEachOverlap(least(f, 0), least(f, 1), least(f, 2), greatest(f, 0), greatest(f, 1), greatest(f, 2), g -> {
+      if (isNone() && (!moved[g] || g > f)) {
+        check(f, g);
       }
-    }
+    });
   }
 
   boolean isNone() {

@@ -29,13 +29,23 @@ final class FlatFaces {
   }
 
   private List<int[][]> joined() {
+    int loops = 0;
     for (int f = 0; f < faces.size(); f++) {
+      first[f + 1] = first[f];
       for (int[] loop : faces.get(f)) {
-        halfEdges.addLoop(f, loop, 0);
+        first[f + 1] += loop.length;
+        loops++;
       }
-      first[f + 1] = halfEdges.size();
     }
-    int[] twin = halfEdges.twins(0, 0, xyz.length / 3);
+    halfEdges.grow(first[faces.size()], loops);
+    for (int f = 0, number = 0; f < faces.size(); f++) {
+      int at = first[f];
+      for (int[] loop : faces.get(f)) {
+        halfEdges.putLoop(at, number++, f, loop, 0);
+        at += loop.length;
+      }
+    }
+    int[] twin = halfEdges.twins(0, halfEdges.size(), 0, xyz.length / 3);
     flat = new boolean[twin.length];
     boolean any = false;
     for (int h = 0; h < flat.length; h++) {

@@ -4,11 +4,11 @@ import java.util.Arrays;
 
 /** Where each directed edge starts, its face and loop, which one follows it, and which runs the other way. */
 final class HalfEdges {
-  private int[] from = new int[64];
-  private int[] face = new int[64];
-  private int[] next = new int[64];
-  private int[] loop = new int[64];
-  private int[] twin = new int[64];
+  private int[] from = {};
+  private int[] face = {};
+  private int[] next = {};
+  private int[] loop = {};
+  private int[] twin = {};
   private int size;
   private int loops;
 
@@ -20,32 +20,34 @@ final class HalfEdges {
     return loops;
   }
 
+  /** Makes room for edges and loops to be put where they belong, in any order. */
+  void grow(int edges, int moreLoops) {
+    size += edges;
+    loops += moreLoops;
+    from = Arrays.copyOf(from, size);
+    face = Arrays.copyOf(face, size);
+    next = Arrays.copyOf(next, size);
+    loop = Arrays.copyOf(loop, size);
+    twin = Arrays.copyOf(twin, size);
+  }
+
   /**
-   * Adds the edges of one loop of a face, in order.
+   * Puts the edges of one loop of a face, in order.
    *
+   * @param first number of the first of them
+   * @param number number of the loop
    * @param corners where they start
    * @param base what is added to those numbers
    */
-  void addLoop(int ofFace, int[] corners, int base) {
-    int edges = corners.length;
-    if (size + edges > face.length) {
-      int room = Math.max(size + edges, 2 * size);
-      from = Arrays.copyOf(from, room);
-      face = Arrays.copyOf(face, room);
-      next = Arrays.copyOf(next, room);
-      loop = Arrays.copyOf(loop, room);
-      twin = Arrays.copyOf(twin, room);
+  void putLoop(int first, int number, int ofFace, int[] corners, int base) {
+    int end = first + corners.length;
+    for (int h = first; h < end; h++) {
+      from[h] = base + corners[h - first];
+      face[h] = ofFace;
+      loop[h] = number;
+      twin[h] = -1;
+      next[h] = h + 1 < end ? h + 1 : first;
     }
-    int first = size;
-    for (int i = 0; i < edges; i++) {
-      from[size] = base + corners[i];
-      face[size] = ofFace;
-      loop[size] = loops;
-      twin[size] = -1;
-      next[size] = i + 1 < edges ? size + 1 : first;
-      size++;
-    }
-    loops++;
   }
 
   /** Adds the edges of triangles, three corners each, numbered as their faces from 0. */
@@ -69,14 +71,15 @@ final class HalfEdges {
   /**
    * Finds the half-edges that run the other way, as {@link Twins} does, counted from the first.
    *
-   * @param first the first half-edge that is looked at, with all after it
+   * @param first the first half-edge that is looked at
+   * @param end that after the last
    * @param base the least vertex they may start at
    * @param vertices how many such vertices there are
    */
-  int[] twins(int first, int base, int vertices) {
-    int[] starts = new int[size - first];
-    int[] ends = new int[size - first];
-    for (int h = first; h < size; h++) {
+  int[] twins(int first, int end, int base, int vertices) {
+    int[] starts = new int[end - first];
+    int[] ends = new int[end - first];
+    for (int h = first; h < end; h++) {
       starts[h - first] = from[h] - base;
       ends[h - first] = to(h) - base;
     }

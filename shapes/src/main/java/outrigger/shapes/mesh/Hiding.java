@@ -1,5 +1,6 @@
 package outrigger.shapes.mesh;
 
+import java.util.concurrent.atomic.AtomicReferenceArray;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.mesh.Outline.IntList;
 
@@ -11,6 +12,8 @@ import outrigger.shapes.mesh.Outline.IntList;
  * that {@link #hidesAny hides} something: there they must be taken anew. Inside they may be stale without harm, for the
  * operand that hides settles the expression. Only {@link ConvexOperands} hide: to see that a straight thing lies in one,
  * its ends suffice.
+ *
+ * <p>Several threads may ask: what one notes is only added to, and what it looks up comes out alike for all.
  */
 final class Hiding {
   /** Asks whether an operand holds something. */
@@ -24,7 +27,7 @@ final class Hiding {
   private final ConvexOperands convex;
   private final boolean[] hides;
   /** Of each face the operands near it that may hide something; null until asked for. */
-  private final int[][] near;
+  private final AtomicReferenceArray<int[]> near;
   /** Of each face whether all of it is hidden: 1 if so, -1 if not, 0 if not yet asked. */
   private final byte[] hidden;
   private final boolean possible;
@@ -42,7 +45,7 @@ final class Hiding {
     this.convex = convex;
     dominance = new Dominance(tree);
     hides = new boolean[faces.operandCount()];
-    near = new int[faces.faceCount()][];
+    near = new AtomicReferenceArray<>(faces.faceCount());
     hidden = new byte[faces.faceCount()];
     boolean may = false;
     for (int k = 0; k < hides.length; k++) {
@@ -94,7 +97,8 @@ final class Hiding {
   }
 
   private int[] near(int f) {
-    if (near[f] == null) {
+    int[] known = near.getAcquire(f);
+    if (known == null) {
       IntList found = new IntList();
       convex.tree().forEachOverlap(boxes[6 * f], boxes[6 * f + 1], boxes[6 * f + 2], boxes[6 * f + 3], boxes[6 * f + 4],
           boxes[6 * f + 5], k -> {
@@ -102,9 +106,10 @@ final class Hiding {
               found.add(k);
             }
           });
-      near[f] = found.toArray();
+      known = found.toArray();
+      near.setRelease(f, known);
     }
-    return near[f];
+    return known;
   }
 
   /** Whether a straight piece common to two faces is hidden with its ends, because one of their operands is dominated. */

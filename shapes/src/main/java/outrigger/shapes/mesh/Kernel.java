@@ -3,9 +3,9 @@ package outrigger.shapes.mesh;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.function.Supplier;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.ExactPoint;
-import outrigger.shapes.mesh.Outline.IntList;
 import outrigger.shapes.num.ShapeException;
 
 /**
@@ -14,6 +14,9 @@ import outrigger.shapes.num.ShapeException;
  * <p>Everything up to the last step is exact. Only then are corners where planes meet off the grid rounded to it.
  */
 final class Kernel {
+  /** Corners that are worth a thread when rounded. */
+  private static final int CORNERS = 1 << 14;
+
   private Kernel() {}
 
   /** Facets on the grid, not yet welded; {@code moved} tells of each vertex whether it was rounded. */
@@ -72,16 +75,16 @@ final class Kernel {
     Membership.Tree tree = new Membership.Tree();
     tree.operand();
     int[] boxes = BoxTree.boxesOfFacets(xyz, corners);
-    BoxTree boxTree = BoxTree.of(boxes);
+    BoxTree boxTree = BoxTree.of(boxes, attempt.workers());
     ConvexOperands convex = new ConvexOperands(faces);
     Hiding hiding = new Hiding(faces, boxes, tree, convex, true);
     Locator locator = new Locator(faces, boxTree, convex, hiding);
     Contacts contacts = new Contacts(faces);
-    Untouched untouched = Untouched.of(faces, boxTree, boxes, xyz, moved, contacts);
+    Untouched untouched = Untouched.of(faces, boxTree, boxes, xyz, moved, contacts, attempt.workers());
     Outline outline = new Outline(faces);
     untouched.keep(locator, outline);
     Arranger arranger = Arranger.ofSoup(faces, boxTree, boxes, convex, hiding, contacts);
-    addSheets(faces, arranger, new Walker(locator, hiding, tree, 1), outline);
+    addSheets(faces, arranger, () -> new Walker(locator, hiding, tree, 1), outline);
     return untouched.join(finish(outline, true, attempt), xyz);
   }
 
@@ -102,43 +105,20 @@ final class Kernel {
   }
 
   private static void addBoundary(Faces faces, Membership.Tree tree, boolean hide, Outline outline) {
-    int[] boxes = boxes(faces);
-    BoxTree boxTree = BoxTree.of(boxes);
+    int[] boxes = faces.boxes();
+    BoxTree boxTree = BoxTree.of(boxes, faces.workers());
     ConvexOperands convex = new ConvexOperands(faces);
     Hiding hiding = new Hiding(faces, boxes, tree, convex, hide);
     Arranger arranger = Arranger.of(faces, boxTree, boxes, convex, hiding);
-    Locator locator = new Locator(faces, boxTree, convex, hiding);
-    new WireWalker(faces, arranger, hiding, locator, tree, outline).walk(arranger.stretches());
-    addSheets(faces, arranger, new Walker(locator, hiding, tree, faces.operandCount()), outline);
+    Supplier<Locator> locator = () -> new Locator(faces, boxTree, convex, hiding);
+    new Wires(faces, arranger, hiding, locator, tree, outline).outline(outline);
+    addSheets(faces, arranger, () -> new Walker(locator.get(), hiding, tree, faces.operandCount()), outline);
   }
 
-  private static int[] boxes(Faces faces) {
-    int[] boxes = new int[6 * faces.faceCount()];
-    for (int f = 0; f < faces.faceCount(); f++) {
-      System.arraycopy(faces.box(f), 0, boxes, 6 * f, 6);
-    }
-    return boxes;
-  }
-
-  private static void addSheets(Faces faces, Arranger arranger, Walker walker, Outline outline) {
+  private static void addSheets(Faces faces, Arranger arranger, Supplier<Walker> walker, Outline outline) {
     Contacts contacts = arranger.contacts();
-    for (Stretch s : arranger.stretches()) {
-      for (int f : new int[] {s.f, s.g}) {
-        if (contacts.needsSheet(f)) {
-          arranger.segments().add(f, s);
-        }
-      }
-    }
-    Sheet sheet = new Sheet(faces);
-    List<List<Integer>> onPlane = facesOnPlanes(faces, contacts);
-    for (int p = 0; p < onPlane.size(); p++) {
-      if (onPlane.get(p) != null) {
-        Interrupt.check();
-        sheet.lay(p, arranger.segments().of(p, onPlane.get(p), contacts));
-        walker.label(sheet);
-        outline.add(sheet);
-      }
-    }
+    arranger.addStretches();
+    new SheetLabels(faces, arranger, walker, facesOnPlanes(faces, contacts)).outline(outline);
   }
 
   /** The faces that need a sheet, by their planes; null where a plane has none. */
@@ -159,19 +139,21 @@ final class Kernel {
   /** Brings an outline to its fewest edges, cuts its faces into facets and rounds their corners. */
   static Rounded finish(Outline outline, boolean soup, Attempt attempt) {
     outline.simplify(soup);
-    return round(outline, new FaceTriangulator(outline).triangulate(), attempt);
+    return round(outline, FaceTriangulator.triangulate(outline), attempt);
   }
 
-  private static Rounded round(Outline outline, IntList corners, Attempt attempt) {
+  private static Rounded round(Outline outline, int[] corners, Attempt attempt) {
     int[] xyz = new int[3 * outline.vertexCount()];
     boolean[] moved = new boolean[outline.vertexCount()];
-    for (int v = 0; v < outline.vertexCount(); v++) {
-      ExactPoint p = outline.point(v);
-      for (int k = 0; k < 3; k++) {
-        xyz[3 * v + k] = Math.toIntExact(attempt.round(p, k));
+    outline.workers().split(outline.vertexCount(), CORNERS, (from, to) -> {
+      for (int v = from; v < to; v++) {
+        ExactPoint p = outline.point(v);
+        for (int k = 0; k < 3; k++) {
+          xyz[3 * v + k] = Math.toIntExact(attempt.round(p, k));
+        }
+        moved[v] = !p.isOnGrid();
       }
-      moved[v] = !p.isOnGrid();
-    }
-    return new Rounded(xyz, corners.toArray(), moved);
+    });
+    return new Rounded(xyz, corners, moved);
   }
 }

@@ -8,6 +8,7 @@ import java.util.function.Predicate;
 import outrigger.shapes.num.Grid;
 import outrigger.shapes.num.Placement;
 import outrigger.shapes.num.ShapeException;
+import outrigger.shapes.num.Workers;
 import outrigger.shapes.solid.Common;
 import outrigger.shapes.solid.Cut;
 import outrigger.shapes.solid.Faceted;
@@ -25,13 +26,18 @@ import outrigger.shapes.solid.Union;
  * on it is exact again, though what was a flat face may be bent by half a grid unit.
  */
 public final class Mesher {
+  /** Corners of operands from which on more than one thread is worth its while; measured. */
+  private static final int MANY = 20_000;
+
+  private final Workers workers;
   private final List<Polyhedron> operands = new ArrayList<>();
   private final List<Boolean> cutAway = new ArrayList<>();
   private final Membership.Tree tree = new Membership.Tree();
   /** Whether what is being added is taken away from the whole. */
   private boolean taken;
 
-  private Mesher(Solid solid) {
+  private Mesher(Solid solid, Workers workers) {
+    this.workers = workers;
     add(solid, Placement.IDENTITY);
   }
 
@@ -54,16 +60,27 @@ public final class Mesher {
    *     mean that it is not known
    */
   public static Mesh mesh(Solid solid, Predicate<Mesh> isSound) {
-    return PlanarWay.mesh(solid).orElseGet(() -> spatial(solid, isSound));
+    return mesh(solid, isSound, Workers.of(1));
+  }
+
+  /**
+   * The same on several threads: the same mesh, sooner where it is large. Small parts, and what goes the planar way, are
+   * made by the caller alone.
+   *
+   * @param isSound asked by the calling thread only
+   */
+  public static Mesh mesh(Solid solid, Predicate<Mesh> isSound, Workers workers) {
+    return PlanarWay.mesh(solid).orElseGet(() -> spatial(solid, isSound, workers));
   }
 
   /** Evaluates a solid by the spatial way, whatever it is. */
   static Mesh spatial(Solid solid) {
-    return spatial(solid, mesh -> false);
+    return spatial(solid, mesh -> false, Workers.of(1));
   }
 
-  private static Mesh spatial(Solid solid, Predicate<Mesh> isSound) {
-    return new Mesher(solid).framed((faces, tree, attempt) -> Optional.of(
+  /** The same on several threads. */
+  static Mesh spatial(Solid solid, Predicate<Mesh> isSound, Workers workers) {
+    return new Mesher(solid, workers).framed((faces, tree, attempt) -> Optional.of(
         Settler.settle(Kernel.evaluate(faces, tree, attempt), attempt, isSound))).orElseThrow();
   }
 
@@ -75,7 +92,7 @@ public final class Mesher {
    */
   public static Optional<Mesh> meshIfAny(Solid solid) {
     Optional<Mesh> planar = PlanarWay.mesh(solid);
-    return planar.isPresent() ? planar : new Mesher(solid).framed(
+    return planar.isPresent() ? planar : new Mesher(solid, Workers.of(1)).framed(
         (faces, tree, attempt) -> Settler.settleAny(Kernel.evaluateAny(faces, tree, attempt), attempt, mesh -> false));
   }
 
@@ -89,17 +106,19 @@ public final class Mesher {
    * they are given, so that places are told right.
    */
   private Optional<Mesh> framed(Evaluation evaluation) {
+    Workers some = workers.from(MANY, operands.stream().mapToLong(p -> p.xyz().length / 3).sum());
     try {
-      return Attempt.inTurn(Frame.of(operands, cutAway),
-          attempt -> evaluation.of(faces(attempt.frame()), tree, attempt));
+      return Attempt.inTurn(Frame.of(operands, cutAway), some,
+          attempt -> evaluation.of(faces(attempt), tree, attempt));
     } catch (ShapeException refusal) {
-      return evaluation.of(faces(new Frame()), tree, Attempt.PLAIN);
+      Attempt plain = Attempt.PLAIN.on(some);
+      return evaluation.of(faces(plain), tree, plain);
     }
   }
 
-  private Faces faces(Frame frame) {
-    Faces faces = new Faces();
-    operands.forEach(p -> faces.add(frame.in(p)));
+  private Faces faces(Attempt attempt) {
+    Faces faces = new Faces(attempt.workers());
+    faces.addAll(attempt.workers().each(operands.size(), i -> attempt.frame().in(operands.get(i))));
     return faces;
   }
 
@@ -143,7 +162,7 @@ public final class Mesher {
     if (all.turnsQuarterly()) {
       return add(placed.solid(), all);
     }
-    return addOperand(turned(mesh(placed.solid()), all), Placement.IDENTITY);
+    return addOperand(turned(mesh(placed.solid(), mesh -> false, workers), all), Placement.IDENTITY);
   }
 
   private int addOperand(Polyhedron polyhedron, Placement placement) {
@@ -165,7 +184,7 @@ public final class Mesher {
     return back ? -(long) Math.floor(0.5 - at) : (long) Math.floor(at + 0.5);
   }
 
-  private static Polyhedron turned(Mesh mesh, Placement p) {
+  private Polyhedron turned(Mesh mesh, Placement p) {
     int[] xyz = new int[3 * mesh.vertexCount()];
     for (int v = 0; v < mesh.vertexCount(); v++) {
       int x = mesh.x(v);
@@ -178,7 +197,8 @@ public final class Mesher {
     int[] corners = p.mirrors() ? Frame.reversed(mesh.corners()) : mesh.corners();
     Frame frame = Frame.of(List.of(polyhedron(xyz, corners)), List.of(false));
     Kernel.Rounded facets = new Kernel.Rounded(xyz, corners, allMoved(mesh.vertexCount()));
-    Mesh settled = Attempt.inTurn(frame, attempt -> Settler.settle(attempt.frame().in(facets), attempt, made -> false));
+    Mesh settled = Attempt.inTurn(frame, workers.from(MANY, mesh.vertexCount()),
+        attempt -> Settler.settle(attempt.frame().in(facets), attempt, made -> false));
     return polyhedron(settled.xyz(), settled.corners());
   }
 

@@ -4,6 +4,8 @@ import java.util.Arrays;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.Plane;
 import outrigger.shapes.num.ShapeException;
+import outrigger.shapes.num.Shares;
+import outrigger.shapes.num.Workers;
 
 /**
  * The edges that bound the result's faces, brought to the fewest that say the same.
@@ -48,6 +50,11 @@ final class Outline {
     return group % 2 == 1;
   }
 
+  /** The threads that work on it. */
+  Workers workers() {
+    return faces.workers();
+  }
+
   ExactPoint point(int vertex) {
     return points.point(vertex);
   }
@@ -89,22 +96,6 @@ final class Outline {
     return pinned;
   }
 
-  /** Adds the outline of a labelled sheet. */
-  void add(Sheet sheet) {
-    Triangulation tri = sheet.triangulation();
-    for (int t = 0; t < tri.triangleCount(); t++) {
-      byte label = sheet.label(t);
-      for (int h = Triangulation.edge(t); label != Sheet.NONE && h < Triangulation.edge(t) + 3; h++) {
-        if (sheet.label(Triangulation.triangle(tri.twin(h))) != label) {
-          int a = vertex(tri.point(tri.origin(h)));
-          int b = vertex(tri.point(tri.destination(h)));
-          boolean up = label == Sheet.UP;
-          add(group(sheet.planeNumber(), up), up ? a : b, up ? b : a);
-        }
-      }
-    }
-  }
-
   /**
    * Brings all outlines to their fewest edges.
    *
@@ -116,38 +107,50 @@ final class Outline {
     for (int i = 0; i < pinned.size(); i++) {
       bends[pinned.get(i)] = true;
     }
-    Links links = new Links(points.size());
-    groups.sort();
-    for (int i = 0; i < groups.size(); i++) {
-      IntList edges = byGroup[groups.get(i)];
-      if (edges.size() == TRIANGLE) {
-        for (int k = 0; k < TRIANGLE; k += 2) {
-          bends[edges.get(k)] = true;
-        }
-      } else if (!bendsThroughout(edges)) {
-        links.load(edges);
-        markBends(groups.get(i), links);
-      }
-    }
-    for (int i = 0; i < groups.size(); i++) {
-      int g = groups.get(i);
-      if (!bendsThroughout(byGroup[g])) {
-        links.load(byGroup[g]);
-        byGroup[g] = straightened(byGroup[g], links);
-      }
-    }
+    sortGroups();
+    inRuns(Outline::markBends);
+    inRuns(Outline::straighten);
     new EdgeMatcher(this, soup).match();
+  }
+
+  private void sortGroups() {
+    groups.clear();
+    for (int g = 0; g < byGroup.length; g++) {
+      if (byGroup[g] != null) {
+        groups.add(g);
+      }
+    }
+  }
+
+  /** What is done with one group; links are for its use. */
+  private interface GroupWork {
+    void on(Outline outline, int group, Links links);
+  }
+
+  /** Does something with all groups, each thread with some of them. */
+  private void inRuns(GroupWork work) {
+    Shares.of(workers(), groups.size(), i -> byGroup[groups.get(i)].size()).each(() -> {
+      Links links = new Links(points.size());
+      return (from, to) -> {
+        for (int i = from; i < to; i++) {
+          work.on(this, groups.get(i), links);
+        }
+        return to;
+      };
+    });
   }
 
   /** The vertices before and after each vertex of one group's outline, side by side: they are asked for together. */
   private static final class Links {
-    private final int[] links;
+    private final int vertices;
+    private int[] links = {};
 
-    Links(int n) {
-      links = new int[4 * n];
+    Links(int vertices) {
+      this.vertices = vertices;
     }
 
     void load(IntList edges) {
+      links = links.length == 0 ? new int[4 * vertices] : links;
       for (int i = 0; i < edges.size(); i++) {
         links[4 * edges.get(i)] = 0;
         links[4 * edges.get(i) + 1] = 0;
@@ -176,12 +179,24 @@ final class Outline {
     }
   }
 
+  /** Marks vertices at which a group bends: whoever finds one bent marks it, and nobody takes that back. */
   private void markBends(int group, Links links) {
     IntList edges = byGroup[group];
+    if (edges.size() == TRIANGLE) {
+      for (int k = 0; k < TRIANGLE; k += 2) {
+        bends[edges.get(k)] = true;
+      }
+      return;
+    }
+    if (bendsThroughout(edges)) {
+      return;
+    }
+    links.load(edges);
     for (int i = 0; i < edges.size(); i += 2) {
       int a = edges.get(i);
-      if (!bends[a]) {
-        bends[a] = !links.isPassed(a) || bends(planeOf(group), point(links.before(a)), point(a), point(links.after(a)));
+      if (!bends[a]
+          && (!links.isPassed(a) || bends(planeOf(group), point(links.before(a)), point(a), point(links.after(a))))) {
+        bends[a] = true;
       }
     }
   }
@@ -201,7 +216,12 @@ final class Outline {
     return true;
   }
 
-  private IntList straightened(IntList edges, Links links) {
+  private void straighten(int group, Links links) {
+    IntList edges = byGroup[group];
+    if (bendsThroughout(edges)) {
+      return;
+    }
+    links.load(edges);
     IntList result = new IntList();
     for (int i = 0; i < edges.size(); i += 2) {
       if (bends[edges.get(i)]) {
@@ -213,7 +233,7 @@ final class Outline {
         result.add(to);
       }
     }
-    return result;
+    byGroup[group] = result;
   }
 
   /** Plane that a group lies in. */
@@ -241,6 +261,10 @@ final class Outline {
       items[size++] = item;
     }
 
+    void set(int i, int item) {
+      items[i] = item;
+    }
+
     int get(int i) {
       return items[i];
     }
@@ -251,10 +275,6 @@ final class Outline {
 
     void clear() {
       size = 0;
-    }
-
-    void sort() {
-      Arrays.sort(items, 0, size);
     }
 
     int[] toArray() {

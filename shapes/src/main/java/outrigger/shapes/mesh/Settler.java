@@ -2,6 +2,7 @@ package outrigger.shapes.mesh;
 
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Predicate;
 import outrigger.shapes.num.ShapeException;
 
@@ -20,6 +21,8 @@ final class Settler {
   /** The first pass in which corners are nudged: most parts have come to rest by then, of the others few facets meet. */
   private static final int NUDGED = 2;
   private static final int ROOM = 1_000;
+  /** Facets that are worth a thread. */
+  private static final int AT_ONCE = 1 << 13;
   /**
    * Corners above which the first look is at the facets that were rounded, and only the second at whether all are sound:
    * there a proof in vain costs more. Any number would do.
@@ -73,7 +76,7 @@ final class Settler {
         return shown;
       }
       boolean[] moved = movedFacets(now, corners);
-      Faults faults = Faults.firstOf(mesh, moved);
+      Faults faults = Faults.firstOf(mesh, moved, attempt.workers());
       if (faults.isNone()) {
         if (pass == 0 && whole) {
           return finished(mesh);
@@ -208,18 +211,33 @@ final class Settler {
   }
 
   /** Facets two corners of which fell together are gone; their neighbours then share an edge. */
-  private static int[] withoutCollapsed(Kernel.Rounded facets) {
+  private int[] withoutCollapsed(Kernel.Rounded facets) {
     int[] c = facets.corners();
+    AtomicBoolean any = new AtomicBoolean();
+    attempt.workers().split(c.length / 3, AT_ONCE, (from, to) -> {
+      for (int f = from; f < to && !any.get(); f++) {
+        if (isCollapsed(facets.xyz(), c, 3 * f)) {
+          any.set(true);
+        }
+      }
+    });
+    if (!any.get()) {
+      return c;
+    }
     int[] kept = new int[c.length];
     int n = 0;
     for (int i = 0; i < c.length; i += 3) {
-      if (!same(facets.xyz(), c[i], c[i + 1]) && !same(facets.xyz(), c[i + 1], c[i + 2])
-          && !same(facets.xyz(), c[i + 2], c[i])) {
+      if (!isCollapsed(facets.xyz(), c, i)) {
         System.arraycopy(c, i, kept, n, 3);
         n += 3;
       }
     }
     return Arrays.copyOf(kept, n);
+  }
+
+  private static boolean isCollapsed(int[] xyz, int[] corners, int i) {
+    return same(xyz, corners[i], corners[i + 1]) || same(xyz, corners[i + 1], corners[i + 2])
+        || same(xyz, corners[i + 2], corners[i]);
   }
 
   private static boolean same(int[] xyz, int v, int w) {

@@ -27,6 +27,11 @@ final class Sheet {
    */
   private static final int MANY = 256;
 
+  /** Takes edges of outlines. */
+  interface Rim {
+    void add(int group, ExactPoint from, ExactPoint to);
+  }
+
   private final Faces faces;
   private final ConstrainedTriangulation marks = new ConstrainedTriangulation();
   private final Triangulation tri = marks.triangulation();
@@ -95,6 +100,20 @@ final class Sheet {
 
   void setLabel(int triangle, byte value) {
     label[triangle] = value;
+  }
+
+  /** Tells all edges that bound the labelled triangles, what bounds the result to their left seen from outside. */
+  void rim(Rim to) {
+    for (int t = 0; t < tri.triangleCount(); t++) {
+      for (int h = Triangulation.edge(t); label[t] != NONE && h < Triangulation.edge(t) + 3; h++) {
+        if (label[Triangulation.triangle(tri.twin(h))] != label[t]) {
+          ExactPoint a = tri.point(tri.origin(h));
+          ExactPoint b = tri.point(tri.destination(h));
+          boolean up = label[t] == UP;
+          to.add(Outline.group(planeNumber, up), up ? a : b, up ? b : a);
+        }
+      }
+    }
   }
 
   /** Tells what changes in stepping over a half-edge from its left to its right. */

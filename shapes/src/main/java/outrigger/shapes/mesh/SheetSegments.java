@@ -48,6 +48,15 @@ final class SheetSegments {
     list.add(new Foreign(on, segment(plane, face, from, to, above, below, soup)));
   }
 
+  /** About how many segments {@link #of} gives. */
+  int countOf(int plane, List<Integer> facesThere) {
+    int count = foreign.get(plane) == null ? 0 : foreign.get(plane).size();
+    for (int f : facesThere) {
+      count += faces.face(f).edges();
+    }
+    return count;
+  }
+
   /** All segments of a plane that concern some of its faces. */
   List<Segment> of(int plane, List<Integer> facesThere, Contacts contacts) {
     List<Segment> all = new ArrayList<>();

@@ -10,14 +10,15 @@ import outrigger.shapes.exact.ExactPoint;
  * inside of g's operand lies to its left. Working data: see {@link CrossingFinder} for the later fields.
  */
 final class Stretch {
+  /** Number among all stretches. */
+  final int number;
   final int f;
   final int g;
   final Piercing from;
   final Piercing to;
-  /** Where faces of third operands cross it, in order; empty until {@link #known}. */
-  List<Crossing> crossings = List.of();
-  /** Whether the crossings are known, by way of one of its two faces. */
-  boolean known;
+  /** Where faces of third operands cross it, in order, as found on one of its faces; null where that face did not tell. */
+  private List<Crossing> onLower;
+  private List<Crossing> onGreater;
   /** Whether its part in the result has been said. */
   boolean done;
 
@@ -30,11 +31,32 @@ final class Stretch {
    */
   record Crossing(ExactPoint at, int operand, int change) {}
 
-  Stretch(int f, int g, Piercing from, Piercing to) {
+  Stretch(int number, int f, int g, Piercing from, Piercing to) {
+    this.number = number;
     this.f = f;
     this.g = g;
     this.from = from;
     this.to = to;
+  }
+
+  /** Takes the crossings found on one of its faces. */
+  void cross(int face, List<Crossing> found) {
+    if (face < other(face)) {
+      onLower = found;
+    } else {
+      onGreater = found;
+    }
+  }
+
+  /** Whether the crossings are known, by way of one of its two faces. */
+  boolean isKnown() {
+    return onLower != null || onGreater != null;
+  }
+
+  /** Where faces of third operands cross it, in order; empty where that is not known. */
+  List<Crossing> crossings() {
+    // both tell the same, but for what is hidden
+    return onGreater != null ? onGreater : onLower != null ? onLower : List.of();
   }
 
   int other(int face) {

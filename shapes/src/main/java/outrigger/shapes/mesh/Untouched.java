@@ -5,6 +5,8 @@ import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.FacetContact;
 import outrigger.shapes.mesh.Outline.IntList;
+import outrigger.shapes.num.Shares;
+import outrigger.shapes.num.Workers;
 
 /**
  * The facets of a soup that meet others only as facets of a sound mesh do, in common corners and edges: they stay as they
@@ -45,24 +47,32 @@ final class Untouched {
    * @param boxes the boxes of the facets
    * @param moved of each facet whether it may meet others improperly; two that may not do not
    */
-  static Untouched of(Faces faces, BoxTree tree, int[] boxes, int[] xyz, boolean[] moved, Contacts contacts) {
+  static Untouched of(Faces faces, BoxTree tree, int[] boxes, int[] xyz, boolean[] moved, Contacts contacts,
+      Workers workers) {
     Untouched untouched = new Untouched(faces, contacts);
-    for (int f = 0; f < moved.length; f++) {
+    Shares.of(workers, moved.length, f -> moved[f] ? 1 : 0).each(() -> (from, to) -> {
+      untouched.meetMoved(tree, boxes, xyz, moved, from, to);
+      return to;
+    });
+    untouched.link();
+    new Coplanar(faces, xyz).spread(contacts);
+    untouched.markBeside();
+    return untouched;
+  }
+
+  private void meetMoved(BoxTree tree, int[] boxes, int[] xyz, boolean[] moved, int from, int to) {
+    for (int f = from; f < to; f++) {
       if (moved[f]) {
         Interrupt.check();
         int facet = f;
         int b = 6 * f;
         tree.forEachOverlap(boxes[b], boxes[b + 1], boxes[b + 2], boxes[b + 3], boxes[b + 4], boxes[b + 5], g -> {
           if (g > facet || g < facet && !moved[g]) {
-            untouched.meet(facet, g, xyz);
+            meet(facet, g, xyz);
           }
         });
       }
     }
-    untouched.link();
-    new Coplanar(faces, xyz).spread(contacts);
-    untouched.markBeside();
-    return untouched;
   }
 
   private void meet(int f, int g, int[] xyz) {
@@ -77,7 +87,7 @@ final class Untouched {
   /** Links facets over edges that two have; those at any other edge are touched. */
   private void link() {
     HalfEdges halfEdges = faces.halfEdges();
-    int[] twin = halfEdges.twins(0, 0, faces.vertexCount());
+    int[] twin = halfEdges.twins(0, halfEdges.size(), 0, faces.vertexCount());
     for (int h = 0; h < twin.length; h++) {
       if (twin[h] < 0) {
         contacts.mark(halfEdges.face(h));

@@ -1,43 +1,32 @@
 package outrigger.shapes.mesh;
 
-import outrigger.shapes.exact.ExactPoint;
-
 /** Turns what the wire walker learns of edges and stretches into directed edges of the outline. */
 final class WireOutline {
   private final Faces faces;
   private final Contacts contacts;
-  private final Outline outline;
-  private final CornerNumbers corners;
+  private final WireNotes notes;
 
-  WireOutline(Faces faces, Contacts contacts, Outline outline) {
+  WireOutline(Faces faces, Contacts contacts, WireNotes notes) {
     this.faces = faces;
     this.contacts = contacts;
-    this.outline = outline;
-    corners = new CornerNumbers(faces, outline);
+    this.notes = notes;
   }
 
-  /** Number in the outline of a corner of an operand. */
-  int vertex(int corner) {
-    return corners.of(corner);
-  }
-
-  int vertex(Piercing p) {
-    return outline.vertex(p.at);
-  }
-
-  int vertex(ExactPoint p) {
-    return outline.vertex(p);
+  WireNotes notes() {
+    return notes;
   }
 
   /**
    * A piece of a face's own rim.
    *
    * @param group that of the face as it is
+   * @param from where it begins, as the notes have it
+   * @param to where it ends
    * @param label 1 where the face bounds the result, -1 where it does so turned over, 0 where it does not
    */
   void add(int group, int label, int from, int to) {
     if (label != 0) {
-      outline.add(label > 0 ? group : Outline.turned(group), label > 0 ? from : to, label > 0 ? to : from);
+      notes.add(label > 0 ? group : Outline.turned(group), label > 0 ? from : to, label > 0 ? to : from);
     }
   }
 

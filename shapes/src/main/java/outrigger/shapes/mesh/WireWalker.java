@@ -1,7 +1,6 @@
 package outrigger.shapes.mesh;
 
 import java.util.Arrays;
-import java.util.List;
 import outrigger.shapes.exact.ExactPoint;
 
 /**
@@ -22,9 +21,12 @@ final class WireWalker {
   private final Hiding hiding;
   private final Locator locator;
   private final Membership place;
-  private final WireOutline outline;
   private final Piercing[][] onEdge;
   private final boolean[] seen;
+  /** Of each stretch the operand, and one, on whose walk it was last followed here. */
+  private final int[] followedFor;
+  /** Where the walk is noted. */
+  private WireOutline outline;
   private int[] start = new int[64];
   private int[] at = new int[64];
   private int depth;
@@ -34,78 +36,42 @@ final class WireWalker {
   private int label;
   private long labelledAt;
 
-  WireWalker(Faces faces, Arranger arranger, Hiding hiding, Locator locator, Membership.Tree tree, Outline to) {
+  /**
+   * A walker for one thread.
+   *
+   * @param onEdge of each edge, by the lower of its half-edges, the piercings along that one; null where there are none
+   * @param seen of each loop whether it was walked along; loops of one operand are walked by one walker at a time
+   */
+  WireWalker(Faces faces, Contacts contacts, Hiding hiding, Locator locator, Membership.Tree tree, Piercing[][] onEdge,
+      boolean[] seen, int stretches) {
     this.faces = faces;
+    this.contacts = contacts;
     this.hiding = hiding;
     this.locator = locator;
+    this.onEdge = onEdge;
+    this.seen = seen;
     halfEdges = faces.halfEdges();
-    contacts = arranger.contacts();
     place = new Membership(tree);
-    outline = new WireOutline(faces, contacts, to);
-    onEdge = new Piercing[halfEdges.size()][];
-    seen = new boolean[halfEdges.loopCount()];
-    for (Piercing p : arranger.piercings()) {
-      add(p);
-    }
+    followedFor = new int[stretches];
   }
 
-  private void add(Piercing p) {
-    Piercing[] before = onEdge[p.edge];
-    if (before == null) {
-      onEdge[p.edge] = new Piercing[] {p};
-      return;
-    }
-    int axis = axisOf(p.edge);
-    boolean rises = coordinate(faces.from(p.edge), axis) < coordinate(faces.to(p.edge), axis);
-    Piercing[] all = Arrays.copyOf(before, before.length + 1);
-    int i = before.length;
-    while (i > 0 && ExactPoint.compare(all[i - 1].at, p.at, axis) == (rises ? 1 : -1)) {
-      all[i] = all[--i];
-    }
-    all[i] = p;
-    onEdge[p.edge] = all;
-  }
-
-  private int axisOf(int h) {
-    int a = faces.from(h);
-    int b = faces.to(h);
-    int best = 0;
-    for (int k = 1; k < 3; k++) {
-      if (Math.abs(coordinate(a, k) - coordinate(b, k)) > Math.abs(coordinate(a, best) - coordinate(b, best))) {
-        best = k;
+  /** Walks what can be reached of an operand from corners that nothing touches, or else from edges that are not blocked. */
+  WireNotes walk(int operand, boolean fromCorners) {
+    own = operand;
+    outline = new WireOutline(faces, contacts, new WireNotes());
+    int end = faces.firstEdge(operand + 1);
+    for (int h = faces.firstEdge(operand); h < end; h++) {
+      if (!seen[halfEdges.loop(h)] && !contacts.needsSheet(halfEdges.face(h))
+          && (fromCorners ? !contacts.isTouched(faces.from(h)) : !contacts.isBlocked(h))) {
+        Interrupt.check();
+        walkFrom(h, fromCorners ? faces.point(faces.from(h)) : null);
       }
     }
-    return best;
-  }
-
-  private int coordinate(int vertex, int axis) {
-    return axis == 0 ? faces.x(vertex) : axis == 1 ? faces.y(vertex) : faces.z(vertex);
-  }
-
-  /** Outlines all faces without a sheet. */
-  void walk(List<Stretch> stretches) {
-    for (int pass = 0; pass < 2; pass++) {
-      for (int h = 0; h < halfEdges.size(); h++) {
-        if (!seen[halfEdges.loop(h)] && !contacts.needsSheet(halfEdges.face(h)) && isStart(h, pass)) {
-          Interrupt.check();
-          walkFrom(h, pass == 0 ? faces.point(faces.from(h)) : null);
-        }
-      }
-    }
-    for (Stretch s : stretches) {
-      if (!s.done && (!contacts.needsSheet(s.f) || !contacts.needsSheet(s.g))) {
-        followFromRay(s);
-      }
-    }
-  }
-
-  private boolean isStart(int h, int pass) {
-    return pass == 0 ? !contacts.isTouched(faces.from(h)) : !contacts.isBlocked(h);
+    return outline.notes();
   }
 
   /** Walks the shell that a half-edge belongs to, as far as it can be reached; without a point, one on it is chosen. */
   private void walkFrom(int h, ExactPoint corner) {
-    own = faces.face(halfEdges.face(h)).operand;
     enter(corner != null ? locator.around(corner, own, own) : lookFromEdge(h));
     walkShell(h);
   }
@@ -180,21 +146,21 @@ final class WireWalker {
     if (passed == null && label == 0) {
       return;
     }
-    int from = outline.vertex(faces.from(h));
+    int from = WireNotes.end(faces.from(h));
     boolean along = h == halfEdges.edge(h);
     for (int i = 0; passed != null && i < passed.length;) {
       int next = beyond(passed, i, along);
       pass(passed, i, next, h);
       int nextLabel = flat ? 0 : label();
       if (nextLabel != label) {
-        int to = outline.vertex(at(passed, i, along));
+        int to = outline.notes().end(at(passed, i, along).at);
         outline.add(group, label, from, to);
         from = to;
         label = nextLabel;
       }
       i = next;
     }
-    outline.add(group, label, from, outline.vertex(faces.to(h)));
+    outline.add(group, label, from, WireNotes.end(faces.to(h)));
   }
 
   /** Whether the shell bounds the result here as it is (1), turned over (-1) or not at all (0). */
@@ -260,11 +226,15 @@ final class WireWalker {
     }
   }
 
-  private void followFromRay(Stretch s) {
-    ExactPoint end = s.crossings.isEmpty() ? s.to.at : s.crossings.get(0).at();
+  /** Follows a stretch that no walk came by. */
+  WireNotes followFromRay(Stretch s) {
+    outline = new WireOutline(faces, contacts, new WireNotes());
+    own = faces.face(s.f).operand;
+    ExactPoint end = s.crossings().isEmpty() ? s.to.at : s.crossings().get(0).at();
     WindingCount found = lookBetween(s.from.at, end, faces.face(s.f).operand, faces.face(s.g).operand);
     enter(found);
     follow(s, s.from);
+    return outline.notes();
   }
 
   /** Follows a chain of stretches from one end, with both operands that cross there counted as absent before. */
@@ -272,8 +242,8 @@ final class WireWalker {
     int[] here = place.numbers();
     Stretch s = first;
     Piercing p = end;
-    while (s != null && !s.done && s.known) {
-      s.done = true;
+    while (s != null && !s.done && s.isKnown() && followedFor[s.number] != own + 1) {
+      followedFor[s.number] = own + 1;
       boolean along = p == s.from;
       trace(s, along);
       p = along ? s.to : s.from;
@@ -284,23 +254,26 @@ final class WireWalker {
 
   /** Says of each piece of a stretch what it bounds. */
   private void trace(Stretch s, boolean along) {
-    int n = s.crossings.size();
-    int from = outline.vertex(along ? s.from : s.to);
+    int n = s.crossings().size();
+    WireNotes notes = outline.notes();
+    notes.beginStretch(s);
+    int from = notes.end((along ? s.from : s.to).at);
     int state = state(s);
     for (int i = 0; i < n; i++) {
-      Stretch.Crossing c = s.crossings.get(along ? i : n - 1 - i);
-      ExactPoint beyond = i + 1 < n ? s.crossings.get(along ? i + 1 : n - 2 - i).at() : (along ? s.to : s.from).at;
+      Stretch.Crossing c = s.crossings().get(along ? i : n - 1 - i);
+      ExactPoint beyond = i + 1 < n ? s.crossings().get(along ? i + 1 : n - 2 - i).at() : (along ? s.to : s.from).at;
       cross(s, c, along ? c.change() : -c.change(), beyond);
       int next = state(s);
       if (next != state) {
-        int to = outline.vertex(c.at());
+        int to = notes.end(c.at());
         outline.add(s, state, along ? from : to, along ? to : from);
         from = to;
         state = next;
       }
     }
-    int to = outline.vertex(along ? s.to : s.from);
+    int to = notes.end((along ? s.to : s.from).at);
     outline.add(s, state, along ? from : to, along ? to : from);
+    notes.endStretch();
   }
 
   private void cross(Stretch s, Stretch.Crossing c, int change, ExactPoint beyond) {

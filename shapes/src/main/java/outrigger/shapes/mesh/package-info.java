@@ -9,17 +9,17 @@
  * <ol>
  * <li>{@code LeafBuilder} makes a {@code Polyhedron} of each leaf ({@code PrismBuilder}, {@code RevolutionBuilder},
  *     {@code FacetedBuilder}); {@code FlatFaces} joins flat neighbours; {@code Faces} numbers all faces, corners and
- *     planes, so that flush faces are known by one number, {@code HalfEdges} the edges.
- * <li>{@code Arranger} takes each pair of faces whose boxes meet and compares the {@code Section}s that their planes cut
- *     out of each other ({@code Spans}). Faces that pass clean through each other leave {@code Stretch}es between
+ *     planes ({@code SolidFaces}), so that flush faces are known by one number, {@code HalfEdges} the edges.
+ * <li>{@code Arranger} takes each pair of faces whose boxes meet, and {@code FacePairs} compares the {@code Section}s that
+ *     their planes cut out of each other ({@code Spans}). Faces that pass clean through each other leave {@code Stretch}es between
  *     {@code Piercing}s; all else is a contact, for which {@code Contacts} says which faces need a sheet. What lies
  *     inside a convex operand that settles the expression there ({@code Dominance}, {@code ConvexOperands}) is left out:
  *     {@code Hiding}, for most pairs by doubles alone ({@code RoughStretch}).
  * <li><i>Faces without a sheet.</i> {@code CrossingFinder} finds where stretches on a face cross each other.
- *     {@code WireWalker} goes round the rims and along the stretches and keeps, in a {@code Membership}, which operands
- *     hold there; one look of the {@code Locator} starts each shell and each way out of what hides something. A piece
- *     bounds the result where the expression holds on one side of the surface, to the left of it and not to the right or
- *     the other way round.
+ *     {@code Wires} has a {@code WireWalker} go round the rims and along the stretches of each operand and keep, in a
+ *     {@code Membership}, which operands hold there; one look of the {@code Locator} starts each shell and each
+ *     way out of what hides something. A piece bounds the result where the expression holds on one side of the surface, to
+ *     the left of it and not to the right or the other way round.
  * <li><i>Faces with one.</i> {@code SheetSegments} gathers what lies on a plane, {@code Sheet} lays it into a
  *     {@code ConstrainedTriangulation}, which adds the exact points where segments cross. {@code Walker} steps from triangle
  *     to triangle and keeps, in two {@code Membership}s, whether the expression holds just above and just below. A
@@ -42,6 +42,11 @@
  * cuts the caps. If some do, {@code PlanarSheet} lays them into one {@code ConstrainedTriangulation}, {@code PlanarOutline}
  * gathers walls and caps in an {@code Outline}, and the last two steps above follow. Results that touch themselves, and all
  * that is to be refused, are left to the spatial way.
+ *
+ * <p><b>Threads.</b> {@code Faces} carries the {@link outrigger.shapes.num.Workers} that work on them. Pieces of a step are
+ * done side by side, each thread with a {@code FacePairs}, {@code Sheet}, {@code Walker}, {@code WireWalker} or
+ * {@code FaceTriangulator} of its own; what gives numbers is told in order ({@code NotedMeetings}, {@code SheetLabels},
+ * {@code WireNotes}). The mesh does not depend on the number of threads.
  *
  * <p><b>Exactness.</b> Corners of operands are whole grid units; a new corner is where an edge meets a plane or three
  * planes meet, an {@link outrigger.shapes.exact.ExactPoint}. No decision rests on rounded numbers.

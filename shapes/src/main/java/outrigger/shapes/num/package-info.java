@@ -1,5 +1,6 @@
 /**
- * Numbers and places: the grid that all coordinates lie on, axes, placements, and what is thrown for a bad shape.
+ * Numbers and places: the grid that all coordinates lie on, axes, placements, and what is thrown for a bad shape. Besides,
+ * how work is spread over threads.
  *
  * <p>The only tolerance of the whole layer is the grid step, {@link outrigger.shapes.num.Grid#STEP}.
  */

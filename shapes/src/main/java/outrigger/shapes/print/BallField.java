@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import outrigger.shapes.num.Workers;
 
 /**
  * The width of the solid, or of the air before it, over the whole surface: the least of each facet, and every sample

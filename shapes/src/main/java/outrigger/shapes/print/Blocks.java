@@ -1,6 +1,7 @@
 package outrigger.shapes.print;
 
 import java.util.List;
+import outrigger.shapes.num.Workers;
 
 /** Work over a row of numbers, cut into blocks that several threads may take; results stay in order. */
 final class Blocks {

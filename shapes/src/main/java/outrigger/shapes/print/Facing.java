@@ -1,6 +1,7 @@
 package outrigger.shapes.print;
 
 import java.util.List;
+import outrigger.shapes.num.Workers;
 
 /**
  * Finds where facets stand against each other nearer than a width, through the solid or through the air: nowhere else can

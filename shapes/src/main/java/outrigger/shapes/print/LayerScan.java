@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.num.Grid;
+import outrigger.shapes.num.Workers;
 import outrigger.shapes.profile.Section;
 
 /**

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import outrigger.shapes.check.CheckedMesh;
+import outrigger.shapes.num.Workers;
 
 /** Measures whether a sound part prints: runs every gauge and collects what they read. */
 public final class Printability {

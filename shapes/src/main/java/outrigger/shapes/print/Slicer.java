@@ -6,6 +6,7 @@ import java.util.List;
 import outrigger.shapes.check.CheckedMesh;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.num.Grid;
+import outrigger.shapes.num.Workers;
 
 /**
  * Cuts a proven mesh by level planes.

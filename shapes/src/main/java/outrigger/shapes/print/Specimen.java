@@ -8,6 +8,7 @@ import outrigger.shapes.check.CheckedMesh;
 import outrigger.shapes.check.Measures;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.num.Axis;
+import outrigger.shapes.num.Workers;
 
 /**
  * A proven part as it stands on the bed, with all that gauges share.

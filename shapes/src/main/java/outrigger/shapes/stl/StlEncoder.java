@@ -8,22 +8,29 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.num.Grid;
+import outrigger.shapes.num.Workers;
 
 /** Turns a mesh into the bytes of a binary STL. */
 final class StlEncoder {
   private static final String BEGINNING = "Outrigger binary STL";
   private static final int AT_ONCE = 512;
+  /** Facets that are worth a thread. */
+  private static final int MANY = 1 << 13;
 
   private StlEncoder() {}
 
   /** The whole file. */
-  static byte[] bytes(Mesh mesh, String title) {
+  static byte[] bytes(Mesh mesh, String title, Workers workers) {
     byte[] bytes = new byte[Math.toIntExact(BinaryStl.size(mesh.facetCount()))];
     ByteBuffer buffer = ByteBuffer.wrap(bytes).order(ByteOrder.LITTLE_ENDIAN);
     buffer.put(header(title)).putInt(mesh.facetCount());
-    for (int f = 0; f < mesh.facetCount(); f++) {
-      putFacet(buffer, mesh, f);
-    }
+    workers.split(mesh.facetCount(), MANY, (from, to) -> {
+      ByteBuffer part = buffer.duplicate().order(ByteOrder.LITTLE_ENDIAN);
+      part.position(BinaryStl.PREFIX + BinaryStl.FACET * from);
+      for (int f = from; f < to; f++) {
+        putFacet(part, mesh, f);
+      }
+    });
     return bytes;
   }
 

@@ -9,6 +9,7 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.UUID;
 import outrigger.shapes.check.CheckedMesh;
+import outrigger.shapes.num.Workers;
 
 /**
  * Writes proven meshes as binary STL, millimetres.
@@ -27,7 +28,12 @@ public final class StlWriter {
    * @param title stands in the header as far as it fits; characters other than printable ASCII become question marks
    */
   public static byte[] bytes(CheckedMesh mesh, String title) {
-    return StlEncoder.bytes(mesh.mesh(), title);
+    return bytes(mesh, title, Workers.of(1));
+  }
+
+  /** The same, by several threads where there are many facets. */
+  public static byte[] bytes(CheckedMesh mesh, String title, Workers workers) {
+    return StlEncoder.bytes(mesh.mesh(), title, workers);
   }
 
   /** Writes to a stream, some facets at a time, and leaves it open. */

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import outrigger.shapes.check.Proof;
+import outrigger.shapes.num.Workers;
 import outrigger.shapes.stl.StlWriter;
 
 /**
@@ -25,10 +26,11 @@ final class KernelTimes {
   private KernelTimes() {}
 
   public static void main(String[] args) throws IOException {
+    Workers workers = Workers.of(Integer.getInteger("threads", 1));
     for (String name : args.length > 0 ? args : PARTS) {
       ReferencePart part = name.endsWith(".ops") ? ReferencePart.of(Files.readString(Path.of(name)))
           : ReferencePart.named(name);
-      time(name, "spatial", () -> part, p -> Proof.of(p::mesh));
+      time(name, "spatial", () -> part, p -> Proof.of(isSound -> p.mesh(isSound, workers), workers));
       if (part.isPlanar()) {
         time(name, "planar", part::planarMesh, Proof::judge);
       }

@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
+import outrigger.shapes.num.Workers;
 
 /**
  * A part written as lines of text, one node a line: prisms (P), polyhedra of facets (M), all together (U), the first less
@@ -56,7 +57,12 @@ final class ReferencePart {
 
   /** The same, shown on the way to one who may know that it is sound. */
   Mesh mesh(Predicate<Mesh> isSound) {
-    return Settler.settle(evaluate(), Attempt.PLAIN, isSound);
+    return mesh(isSound, Workers.of(1));
+  }
+
+  /** The same on some threads, however small the part. */
+  Mesh mesh(Predicate<Mesh> isSound, Workers workers) {
+    return Settler.settle(evaluate(workers), Attempt.PLAIN.on(workers), isSound);
   }
 
   /** Whether all operands are prisms along one axis, so that the planar way applies. */
@@ -74,8 +80,12 @@ final class ReferencePart {
   }
 
   Kernel.Rounded evaluate() {
-    Faces faces = new Faces();
-    return Kernel.evaluate(faces, tree(faces), Attempt.PLAIN);
+    return evaluate(Workers.of(1));
+  }
+
+  private Kernel.Rounded evaluate(Workers workers) {
+    Faces faces = new Faces(workers);
+    return Kernel.evaluate(faces, tree(faces), Attempt.PLAIN.on(workers));
   }
 
   /**
@@ -90,7 +100,9 @@ final class ReferencePart {
 
   private Membership.Tree tree(Faces faces) {
     Membership.Tree tree = new Membership.Tree();
-    node(lines.size() - 1, line -> faces.add(line.kind == 'P' ? prism(line) : facets(line)), tree);
+    List<Line> operands = new ArrayList<>();
+    node(lines.size() - 1, operands::add, tree);
+    faces.addAll(faces.workers().each(operands.size(), i -> polyhedron(operands.get(i))));
     return tree;
   }
 
@@ -105,6 +117,10 @@ final class ReferencePart {
       parts.add(node(line.whole(i), operands, tree));
     }
     return tree.node(line.kind == 'U' ? Membership.Kind.UNION : Membership.Kind.CUT, parts);
+  }
+
+  private static Polyhedron polyhedron(Line line) {
+    return line.kind == 'P' ? prism(line) : facets(line);
   }
 
   private static Polyhedron facets(Line line) {

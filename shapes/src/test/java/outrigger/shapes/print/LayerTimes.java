@@ -13,6 +13,7 @@ import java.util.function.IntFunction;
 import outrigger.shapes.check.CheckedMesh;
 import outrigger.shapes.check.Proof;
 import outrigger.shapes.mesh.Mesh;
+import outrigger.shapes.num.Workers;
 import outrigger.shapes.stl.StlException;
 import outrigger.shapes.stl.StlReader;
 import outrigger.shapes.stl.StlWriter;

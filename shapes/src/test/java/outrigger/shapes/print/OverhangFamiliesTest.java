@@ -11,6 +11,7 @@ import outrigger.shapes.check.CheckedMesh;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.num.Axis;
 import outrigger.shapes.num.Grid;
+import outrigger.shapes.num.Workers;
 import outrigger.shapes.profile.Profile;
 import outrigger.shapes.solid.Prism;
 import outrigger.shapes.solid.Revolution;

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import outrigger.shapes.num.Axis;
+import outrigger.shapes.num.Workers;
 import outrigger.shapes.profile.Profile;
 import outrigger.shapes.solid.EdgeForm;
 import outrigger.shapes.solid.Prism;

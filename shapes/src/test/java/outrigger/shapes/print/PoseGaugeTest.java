@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import outrigger.shapes.exact.Sign;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.num.Axis;
+import outrigger.shapes.num.Workers;
 import outrigger.shapes.profile.Profile;
 import outrigger.shapes.solid.Prism;
 import outrigger.shapes.solid.Solid;

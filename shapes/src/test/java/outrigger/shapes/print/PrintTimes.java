@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import outrigger.shapes.check.CheckedMesh;
 import outrigger.shapes.check.Proof;
+import outrigger.shapes.num.Workers;
 import outrigger.shapes.stl.StlReader;
 
 /**

@@ -9,6 +9,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import outrigger.shapes.num.Axis;
 import outrigger.shapes.num.ShapeException;
+import outrigger.shapes.num.Workers;
 import outrigger.shapes.profile.Profile;
 import outrigger.shapes.solid.Prism;
 import outrigger.shapes.solid.Solid;

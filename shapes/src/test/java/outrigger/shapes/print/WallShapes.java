@@ -8,6 +8,7 @@ import outrigger.shapes.check.Proof;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.mesh.Mesher;
 import outrigger.shapes.num.Axis;
+import outrigger.shapes.num.Workers;
 import outrigger.shapes.profile.Profile;
 import outrigger.shapes.solid.Prism;
 import outrigger.shapes.solid.Revolution;
