@@ -21,7 +21,7 @@ record NumberForm(Range range) implements Form {
   @Override
   public String placeholder() {
     return switch (range.unit()) {
-      case DEGREES, GRAMS -> range.unit().name();
+      case DEGREES -> range.unit().name();
       default -> kind().toUpperCase(Locale.ROOT);
     };
   }
