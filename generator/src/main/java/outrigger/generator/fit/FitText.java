@@ -217,7 +217,12 @@ public final class FitText {
 
   private static List<String> bumper(Bumper bumper, TruckFit fit) {
     Optional<Found> found = fit.drawer().stack(bumper.spacer(), fit.truck().printer());
-    return List.of("" + bumper.chain().words(1) + " = " + bumper.chain().words(-1) + " mm along x; spacer "
+    double misfit = bumper.chain().sum();
+    double face = bumper.chain().member("face").size().mm();
+    String reach = misfit == 0 ? bumper.chain().words(-1) + " mm along x"
+        : Words.mm(face + misfit) + " along x: nothing was free; that is " + Words.mm(Math.abs(misfit))
+            + (misfit > 0 ? " past" : " short of") + " the face at " + Words.mm(face) + ", which its tolerances allow";
+    return List.of(bumper.chain().words(1) + " = " + reach + "; spacer "
         + Words.mm(bumper.spacer()) + "; the face may come out +- " + Words.number(bumper.spread().worst())
         + " at worst, +- " + Words.mm(bumper.spread().rootSumSquare()) + " by root-sum-square."
         + found.map(f -> " Instead of a printed spacer: " + Shim.from(bumper.spacer(), found, Optional.empty()) + ".")

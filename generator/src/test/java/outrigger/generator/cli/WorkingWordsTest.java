@@ -79,4 +79,12 @@ class WorkingWordsTest {
     assertTrue(out.contains(" 0 clash,"), out);
     assertFalse(out.contains("rail left and tray share"), out);
   }
+
+  /** 33 + 4.1 + 6 = 43.1, and tolerances of 0.5 in all: it passes, but is not said to make 43. */
+  @Test
+  void batch_bumperThatMissesWithinItsTolerances_tellsByHowMuch() throws IOException {
+    String out = flat(batch("[bumper]\nface = 43\nseat = 33\ndepth = 6\nspacer = \"4.1+-0.2\"\n" + MOUNTS));
+    assertTrue(out.contains("seat 33 + spacer 4.1 + depth 6 = 43.1 mm along x: nothing was free; that is 0.1 mm past the "
+        + "face at 43 mm, which its tolerances allow; spacer 4.1 mm"), out);
+  }
 }
