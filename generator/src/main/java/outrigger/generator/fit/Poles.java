@@ -1,18 +1,20 @@
 package outrigger.generator.fit;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import outrigger.generator.accessory.Words;
 import outrigger.generator.accessory.feature.Pole;
 import outrigger.generator.magnet.Facing;
+import outrigger.generator.truck.MountParams;
 
 /**
  * Which pole looks up in each pocket, so that the body is held only where it belongs.
  *
  * <p>A wrong place is one in which two or more of the body's magnets, all turned by half a turn or not, come to lie over
- * mounts. It is shut out where more of its pairs push than pull. Every choice of poles is tried.
+ * mounts. It is shut out where more of its pairs push than pull. Up to 14 mounts, every choice of poles is tried.
  *
  * @param up the pole that looks up, in mount and body alike, by site
  * @param wrong wrong places there are
@@ -20,8 +22,9 @@ import outrigger.generator.magnet.Facing;
  * @param open of these, the ones that poles cannot shut out, in words
  */
 public record Poles(Map<Site, Pole> up, int wrong, int full, List<String> open) {
-  /** Most mounts for which all choices are tried; beyond, stations alternate. */
+  /** Most mounts for which all choices are tried; beyond, stations alternate at first and are then bettered one by one. */
   private static final int MOST = 14;
+  private static final int MOST_CLIMBED = 40;
   /** Nearer than this, magnets pull each other into place, mm; common practice. */
   private static final double NEAR = 3;
 
@@ -49,9 +52,21 @@ public record Poles(Map<Site, Pole> up, int wrong, int full, List<String> open) 
   static Poles of(List<Site> sites) {
     List<Wrong> wrong = wrong(sites);
     int n = sites.size();
-    int best = 0;
+    BitSet best = n > MOST ? climbed(sites, wrong) : best(sites, wrong);
+    Map<Site, Pole> up = new LinkedHashMap<>();
+    for (int i = 0; i < n; i++) {
+      up.put(sites.get(i), best.get(i) ? Pole.S : Pole.N);
+    }
+    return new Poles(up, wrong.size(), (int) wrong.stream().filter(w -> w.met() == n).count(),
+        wrong.stream().filter(w -> net(sites, w, best) <= 0).map(Wrong::words).toList());
+  }
+
+  /** Of all choices, a bit for each site whose south pole looks up. */
+  private static BitSet best(List<Site> sites, List<Wrong> wrong) {
+    BitSet best = new BitSet();
     long bestScore = Long.MIN_VALUE;
-    for (int poles = 0; poles < (n > MOST ? 1 : 1 << n); poles++) {
+    for (int choice = 0; choice < 1 << sites.size(); choice++) {
+      BitSet poles = BitSet.valueOf(new long[] {choice});
       if (isAllowed(sites, poles)) {
         long score = score(sites, wrong, poles);
         if (score > bestScore) {
@@ -60,23 +75,38 @@ public record Poles(Map<Site, Pole> up, int wrong, int full, List<String> open) 
         }
       }
     }
-    Map<Site, Pole> up = new LinkedHashMap<>();
-    for (int i = 0; i < n; i++) {
-      up.put(sites.get(i), isSouth(best, i) ? Pole.S : Pole.N);
-    }
-    int chosen = best;
-    return new Poles(up, wrong.size(), (int) wrong.stream().filter(w -> w.met() == n).count(),
-        wrong.stream().filter(w -> net(sites, w, chosen) <= 0).map(Wrong::words).toList());
+    return best;
   }
 
-  private static boolean isSouth(int poles, int site) {
-    return site < Integer.SIZE - 1 && (poles >> site & 1) == 1;
-  }
-
-  private static boolean isAllowed(List<Site> sites, int poles) {
+  /** From stations that alternate on, one site after the other turned about as long as that shuts out more. */
+  private static BitSet climbed(List<Site> sites, List<Wrong> wrong) {
+    BitSet poles = new BitSet();
+    List<MountParams> stations = sites.stream().map(site -> site.mount().record()).distinct().toList();
     for (int i = 0; i < sites.size(); i++) {
       Pole given = sites.get(i).mount().record().pole();
-      if (given != Pole.NONE && (given == Pole.S) != isSouth(poles, i)) {
+      poles.set(i, given == Pole.NONE ? stations.indexOf(sites.get(i).mount().record()) % 2 == 1 : given == Pole.S);
+    }
+    long score = score(sites, wrong, poles);
+    for (boolean better = sites.size() <= MOST_CLIMBED; better;) {
+      better = false;
+      for (int i = 0; i < sites.size(); i++) {
+        poles.flip(i);
+        long turned = isAllowed(sites, poles) ? score(sites, wrong, poles) : Long.MIN_VALUE;
+        better |= turned > score;
+        if (turned > score) {
+          score = turned;
+        } else {
+          poles.flip(i);
+        }
+      }
+    }
+    return poles;
+  }
+
+  private static boolean isAllowed(List<Site> sites, BitSet poles) {
+    for (int i = 0; i < sites.size(); i++) {
+      Pole given = sites.get(i).mount().record().pole();
+      if (given != Pole.NONE && (given == Pole.S) != poles.get(i)) {
         return false;
       }
     }
@@ -84,7 +114,7 @@ public record Poles(Map<Site, Pole> up, int wrong, int full, List<String> open) 
   }
 
   /** Wrong places shut out count most, then how firmly, then that both sides of a station are alike. */
-  private static long score(List<Site> sites, List<Wrong> wrong, int poles) {
+  private static long score(List<Site> sites, List<Wrong> wrong, BitSet poles) {
     long shut = 0;
     long push = 0;
     for (Wrong w : wrong) {
@@ -96,19 +126,19 @@ public record Poles(Map<Site, Pole> up, int wrong, int full, List<String> open) 
     long alike = 0;
     for (int i = 1; i < sites.size(); i++) {
       boolean sameStation = sites.get(i).mount().equals(sites.get(i - 1).mount());
-      alike += sameStation && isSouth(poles, i) == isSouth(poles, i - 1) ? 1 : 0;
+      alike += sameStation && poles.get(i) == poles.get(i - 1) ? 1 : 0;
     }
     return (shut * 1000 + push) * 100 + alike;
   }
 
   /** Pairs that push less pairs that pull; steel pulls whatever looks at it. */
-  private static int net(List<Site> sites, Wrong wrong, int poles) {
+  private static int net(List<Site> sites, Wrong wrong, BitSet poles) {
     int net = 0;
     for (int i = 0; i < sites.size(); i++) {
       int j = wrong.over().get(i);
       if (j >= 0) {
         boolean steel = sites.get(i).mount().record().facing() == Facing.STEEL;
-        net += !steel && isSouth(poles, i) != isSouth(poles, j) ? 1 : -1;
+        net += !steel && poles.get(i) != poles.get(j) ? 1 : -1;
       }
     }
     return net;

@@ -207,4 +207,22 @@ class SolverTest {
     fit.heights().values().forEach(height -> assertEquals(height.floor() + height.error(), Math.rint((height.floor()
         + height.error()) * 10) / 10, 1e-6, "printed in whole layers of 0.2 from a first of 0.2: " + height));
   }
+
+  /** Sixteen mounts are too many to try all choices: what is given stands all the same, and not all look one way. */
+  @Test
+  void poles_manyMounts_keepWhatIsGiven() throws IOException {
+    StringBuilder plan = new StringBuilder("[rail]\nfront = 30\nlength = 290\n[body]\nmass = 200\n");
+    for (int i = 0; i < 8; i++) {
+      plan.append("[[mount]]\nname = \"m").append(i).append("\"\nx = ").append(6 - 27 * i).append("\nreach = ")
+          .append(11 + i % 3).append(i == 3 ? "\npole = \"s\"\n" : i == 4 ? "\npole = \"n\"\n" : "\n");
+    }
+    TruckFit fit = fit(plan + "[[part]]\nkind = \"body-mount\"\n");
+    assertEquals(16, fit.sites().size());
+    for (Site site : fit.sites()) {
+      Pole given = site.mount().record().pole();
+      assertTrue(given == Pole.NONE || given == fit.pole(site), site.name());
+    }
+    assertEquals(2, fit.poles().up().values().stream().distinct().count());
+    assertTrue(fit.poles().open().size() < fit.poles().wrong());
+  }
 }
