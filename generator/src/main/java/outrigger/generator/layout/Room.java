@@ -32,7 +32,9 @@ public record Room(String name, List<Section> sections, double height) {
     }
 
     private Optional<Section> cut(double from, double to) {
-      return from < to ? Optional.of(new Section(from, to, right(from), left(from), right(to), left(to))) : Optional.empty();
+      // Walls that meet may cross by a last binary digit in between.
+      return from < to ? Optional.of(new Section(from, to, right(from), Math.max(right(from), left(from)), right(to),
+          Math.max(right(to), left(to)))) : Optional.empty();
     }
 
     /** The same in pieces over each of which a line straight along lies on one side of both walls. */

@@ -5,7 +5,6 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** Packs a room: from its wider end where it only narrows, else all over; either way finds a way wherever there is one. */
 final class Walls {
@@ -59,25 +58,39 @@ final class Walls {
     return front ? end.frontRight() : end.rearRight();
   }
 
+  /** Where a section ends within a micrometre, both its walls and the next one's count over all of that. */
   private Floor floor(boolean front) {
     double base = base(front);
+    List<Room.Section> ordered = new ArrayList<>(room.sections());
+    if (front) {
+      Collections.reverse(ordered);
+    }
     List<Floor.Section> sections = new ArrayList<>();
-    for (Room.Section s : room.sections()) {
-      sections.add(front
+    for (Room.Section s : ordered) {
+      Floor.Section next = front
           ? section(room.front() - s.front(), room.front() - s.rear(), s.frontRight() - base, s.rearRight() - base,
               s.frontLeft() - base, s.rearLeft() - base)
           : section(s.rear() - room.rear(), s.front() - room.rear(), s.rearRight() - base, s.frontRight() - base,
-              s.rearLeft() - base, s.frontLeft() - base));
+              s.rearLeft() - base, s.frontLeft() - base);
+      Floor.Section last = sections.isEmpty() ? next : sections.get(sections.size() - 1);
+      if (!sections.isEmpty() && last.to() > next.from()) {
+        sections.set(sections.size() - 1, new Floor.Section(last.from(), next.from(), last.lowFrom(), last.lowTo(),
+            last.highFrom(), last.highTo()));
+        long low = Math.max(last.lowTo(), next.lowFrom());
+        long high = Math.min(last.highTo(), next.highFrom());
+        sections.add(new Floor.Section(next.from(), last.to(), low, low, high, high));
+        next = new Floor.Section(last.to(), next.to(), next.lowFrom(), next.lowTo(), next.highFrom(), next.highTo());
+      }
+      sections.add(next);
     }
-    if (front) {
-      Collections.reverse(sections);
-    }
-    return new Floor(sections.stream().filter(s -> s.from() < s.to()).collect(Collectors.toList()));
+    long end = Micro.down(room.length());
+    return new Floor(sections.stream().map(s -> s.to() <= end ? s : new Floor.Section(s.from(), end, s.lowFrom(), s.lowTo(),
+        s.highFrom(), s.highTo())).filter(s -> s.from() < s.to()).toList());
   }
 
   private static Floor.Section section(double from, double to, double lowFrom, double lowTo, double highFrom,
       double highTo) {
-    return new Floor.Section(Micro.down(from), Micro.down(to), Micro.up(lowFrom), Micro.up(lowTo), Micro.down(highFrom),
+    return new Floor.Section(Micro.down(from), Micro.up(to), Micro.up(lowFrom), Micro.up(lowTo), Micro.down(highFrom),
         Micro.down(highTo));
   }
 

@@ -152,6 +152,37 @@ class ArrangerTest {
     assertTrue(laid > 200, "only " + laid);
   }
 
+  /** Screws end between micrometres: whatever is laid beside them keeps within the walls by the room's own equation. */
+  @Test
+  void lay_roomsWithScrews_keepsWithinTheirWalls() {
+    Random random = new Random(SEED);
+    int laid = 0;
+    for (int round = 0; round < 400; round++) {
+      double wide = 5 + random.nextDouble() * 20;
+      double waist = 5 + random.nextDouble() * 20;
+      double x = -random.nextDouble() * 30;
+      Room room = new Room("r", List.of(new Room.Section(-100, x, -wide, wide, -waist, waist),
+          new Room.Section(x, 50, -waist, waist, -wide, wide)), 10);
+      for (int i = 0; i < 6; i++) {
+        double rear = -110 + random.nextDouble() * 150;
+        double y = (random.nextDouble() - 0.5) * 50;
+        room = room.clearOf(rear, rear + random.nextDouble() * 12, y - random.nextDouble() * 8, y + random.nextDouble() * 8);
+      }
+      List<Packing.Box> boxes = new ArrayList<>();
+      for (int i = 0; i < 1 + random.nextInt(4); i++) {
+        boxes.add(new Packing.Box(5000 + random.nextInt(40000), 5000 + random.nextInt(20000)));
+      }
+      for (Walls.Place place : new Walls(room).lay(boxes).orElse(List.of())) {
+        double from = place.rear() + NOISE;
+        double to = place.front() - NOISE;
+        assertTrue(place.right() >= room.right(from, to) - 1e-6 && place.left() <= room.left(from, to) + 1e-6,
+            "seed " + SEED + " round " + round + " " + place + " in " + room);
+        laid++;
+      }
+    }
+    assertTrue(laid > 100, "only " + laid);
+  }
+
   /** The most items that any sharing out over two rectangles lets lie, each sharing tried. */
   @Test
   void arrange_randomRooms_laysAsManyAsAnySharing() {
