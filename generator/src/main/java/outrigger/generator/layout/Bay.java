@@ -93,7 +93,8 @@ record Bay(Floor floor, long length, long from, long to, boolean isLowRising, bo
       long before = ends.get(i - 1);
       int lowWay = Long.signum(floor.low(at, at + length) - floor.low(before, before + length));
       int highWay = Long.signum(floor.high(before, before + length) - floor.high(at, at + length));
-      boolean goesOn = lowWay * low >= 0 && highWay * high >= 0 && agrees(low == 0 ? lowWay : low, high == 0 ? highWay : high);
+      boolean goesOn = lowWay * low >= 0 && highWay * high >= 0
+          && agrees(low == 0 ? lowWay : low, high == 0 ? highWay : high);
       if (!goesOn) {
         // A jump between two neighbouring places belongs to neither side; else the bay begins where the last ended.
         add(bays, floor, length, from, before, low, high);

@@ -10,8 +10,8 @@ import java.util.stream.Stream;
  * Some boxes with what has been settled about which lies before or beside which, and about where each begins; whole
  * micrometres.
  *
- * <p>Bounds are drawn in until nothing more follows from them. Then a box whose bay is settled lies nowhere better than at the
- * end of it that leaves most room, as far to the right as goes; one whose bay is not is tried at its first place.
+ * <p>Bounds are drawn in until nothing more follows from them. Then a box whose bay is settled lies nowhere better than at
+ * the end of it that leaves most room, as far to the right as goes; one whose bay is not is tried at its first place.
  */
 final class Knot {
   private static final int LOOSE = 0;

@@ -40,7 +40,8 @@ public record Room(String name, List<Section> sections, double height) {
     /** The same in pieces over each of which a line straight along lies on one side of both walls. */
     private List<Section> cutAlong(double y) {
       TreeSet<Double> ends = new TreeSet<>(List.of(rear, front));
-      for (double share : new double[] {(y - rearRight) / (frontRight - rearRight), (y - rearLeft) / (frontLeft - rearLeft)}) {
+      double[] shares = {(y - rearRight) / (frontRight - rearRight), (y - rearLeft) / (frontLeft - rearLeft)};
+      for (double share : shares) {
         if (share > 0 && share < 1) {
           ends.add(rear + share * (front - rear));
         }
