@@ -91,18 +91,16 @@ final class Arranger implements FacePairs.Meetings {
 
   /** Has faces that need a sheet know the stretches on them; each thread tells those of some of the planes. */
   void addStretches() {
-    int threads = faces.workers().threads();
-    faces.workers().each(threads, t -> {
+    faces.workers().parts(faces.planeCount(), (from, to) -> {
       for (Stretch s : stretches) {
-        addStretch(s, s.f, threads, t);
-        addStretch(s, s.g, threads, t);
+        addStretch(s, s.f, from, to);
+        addStretch(s, s.g, from, to);
       }
-      return t;
     });
   }
 
-  private void addStretch(Stretch s, int f, int threads, int thread) {
-    if (contacts.needsSheet(f) && (long) faces.planeOf(f) * threads / faces.planeCount() == thread) {
+  private void addStretch(Stretch s, int f, int fromPlane, int toPlane) {
+    if (contacts.needsSheet(f) && faces.planeOf(f) >= fromPlane && faces.planeOf(f) < toPlane) {
       segments.add(f, s);
     }
   }

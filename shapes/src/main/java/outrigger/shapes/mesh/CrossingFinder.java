@@ -54,25 +54,24 @@ final class CrossingFinder {
 
   private static List<List<Stretch>> onFaces(Faces faces, List<Stretch> stretches) {
     List<List<Stretch>> onFace = new ArrayList<>(Collections.nCopies(faces.faceCount(), null));
-    int threads = faces.workers().threads();
-    faces.workers().each(threads, t -> {
+    faces.workers().parts(faces.faceCount(), (from, to) -> {
       for (Stretch s : stretches) {
-        enter(s.f, s, onFace, threads, t);
-        enter(s.g, s, onFace, threads, t);
+        if (s.f >= from && s.f < to) {
+          enter(s.f, s, onFace);
+        }
+        if (s.g >= from && s.g < to) {
+          enter(s.g, s, onFace);
+        }
       }
-      return t;
     });
     return onFace;
   }
 
-  /** Enters a stretch on a face, if that is one of a thread's faces. */
-  private static void enter(int f, Stretch s, List<List<Stretch>> onFace, int threads, int thread) {
-    if ((long) f * threads / onFace.size() == thread) {
-      if (onFace.get(f) == null) {
-        onFace.set(f, new ArrayList<>(2));
-      }
-      onFace.get(f).add(s);
+  private static void enter(int f, Stretch s, List<List<Stretch>> onFace) {
+    if (onFace.get(f) == null) {
+      onFace.set(f, new ArrayList<>(2));
     }
+    onFace.get(f).add(s);
   }
 
   private void examine(int f, List<Stretch> stretches, Contacts contacts) {

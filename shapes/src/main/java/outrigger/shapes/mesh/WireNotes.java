@@ -18,6 +18,12 @@ final class WireNotes {
   private final List<ExactPoint> points = new ArrayList<>();
   private int stretchAt;
 
+  /** Forgets all, to be filled again. */
+  void clear() {
+    items.clear();
+    points.clear();
+  }
+
   /** What stands for a corner of an operand as an end of edges. */
   static int end(int corner) {
     return corner;

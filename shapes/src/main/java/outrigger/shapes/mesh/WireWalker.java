@@ -56,9 +56,9 @@ final class WireWalker {
   }
 
   /** Walks what can be reached of an operand from corners that nothing touches, or else from edges that are not blocked. */
-  WireNotes walk(int operand, boolean fromCorners) {
+  WireNotes walk(int operand, boolean fromCorners, WireNotes notes) {
     own = operand;
-    outline = new WireOutline(faces, contacts, new WireNotes());
+    outline = new WireOutline(faces, contacts, notes);
     int end = faces.firstEdge(operand + 1);
     for (int h = faces.firstEdge(operand); h < end; h++) {
       if (!seen[halfEdges.loop(h)] && !contacts.needsSheet(halfEdges.face(h))
@@ -227,8 +227,8 @@ final class WireWalker {
   }
 
   /** Follows a stretch that no walk came by. */
-  WireNotes followFromRay(Stretch s) {
-    outline = new WireOutline(faces, contacts, new WireNotes());
+  WireNotes followFromRay(Stretch s, WireNotes notes) {
+    outline = new WireOutline(faces, contacts, notes);
     own = faces.face(s.f).operand;
     ExactPoint end = s.crossings().isEmpty() ? s.to.at : s.crossings().get(0).at();
     WindingCount found = lookBetween(s.from.at, end, faces.face(s.f).operand, faces.face(s.g).operand);

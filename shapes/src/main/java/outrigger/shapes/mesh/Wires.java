@@ -23,16 +23,13 @@ final class Wires {
     this.faces = faces;
     this.arranger = arranger;
     onEdge = new Piercing[faces.halfEdges().size()][];
-    int threads = faces.workers().threads();
-    int edges = Math.max(1, onEdge.length);
-    faces.workers().each(threads, t -> {
+    // each thread has the edges of one part of all
+    faces.workers().parts(onEdge.length, (from, to) -> {
       for (Piercing p : arranger.piercings()) {
-        // each thread has the edges of one part of all
-        if ((long) p.edge * threads / edges == t) {
+        if (p.edge >= from && p.edge < to) {
           add(p);
         }
       }
-      return t;
     });
     boolean[] seen = new boolean[faces.halfEdges().loopCount()];
     walker = () -> new WireWalker(faces, arranger.contacts(), hiding, locator.get(), tree, onEdge, seen,
@@ -75,10 +72,11 @@ final class Wires {
 
   void outline(Outline outline) {
     WireWalker own = walker.get();
+    WireNotes notes = new WireNotes();
     for (boolean fromCorners : new boolean[] {true, false}) {
       if (faces.workers().threads() == 1) {
         for (int k = 0; k < faces.operandCount(); k++) {
-          write(own.walk(k, fromCorners), outline);
+          write(own.walk(k, fromCorners, notes), outline);
         }
       } else {
         walkAll(fromCorners, outline);
@@ -86,7 +84,7 @@ final class Wires {
     }
     for (Stretch s : arranger.stretches()) {
       if (!s.done && !(arranger.contacts().needsSheet(s.f) && arranger.contacts().needsSheet(s.g))) {
-        write(own.followFromRay(s), outline);
+        write(own.followFromRay(s, notes), outline);
       }
     }
   }
@@ -97,7 +95,7 @@ final class Wires {
       return (from, to) -> {
         List<WireNotes> all = new ArrayList<>();
         for (int k = from; k < to; k++) {
-          all.add(own.walk(k, fromCorners));
+          all.add(own.walk(k, fromCorners, new WireNotes()));
         }
         return all;
       };
@@ -106,5 +104,6 @@ final class Wires {
 
   private void write(WireNotes notes, Outline outline) {
     notes.write(arranger.stretches(), corners, outline);
+    notes.clear();
   }
 }

@@ -130,7 +130,20 @@ public final class Workers {
    * @param least how many numbers are worth a piece
    */
   public void split(int count, int least, Range work) {
-    int pieces = threads == 1 ? 1 : Math.max(1, Math.min(PIECES * threads, count / least));
+    split(count, work, threads == 1 ? 1 : Math.max(1, Math.min(PIECES * threads, count / least)));
+  }
+
+  /** The same in as many pieces as there are threads: for work that looks at everything to do its part. */
+  public void parts(int count, Range work) {
+    split(count, work, threads);
+  }
+
+  private void split(int count, Range work, int pieces) {
+    if (pieces == 1) {
+      stopIfInterrupted();
+      work.on(0, count);
+      return;
+    }
     each(pieces, i -> {
       work.on((int) ((long) count * i / pieces), (int) ((long) count * (i + 1) / pieces));
       return i;
