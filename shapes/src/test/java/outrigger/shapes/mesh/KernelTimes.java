@@ -14,8 +14,9 @@ import outrigger.shapes.num.Workers;
 import outrigger.shapes.stl.StlWriter;
 
 /**
- * Times the reference parts: numbers to operands, Booleans, rounding, proof and STL bytes in memory, on one thread, by the
- * clock and by the processor's time for that thread, which is the one to compare on a loaded machine. Not a test:
+ * Times the reference parts: numbers to operands, Booleans, rounding, proof and STL bytes in memory, on one thread or on
+ * {@code -Dthreads} of them, by the clock and by the processor's time for the calling thread, which is the one to compare on a
+ * loaded machine where it is the only one. Not a test:
  * {@code java -cp shapes/target/classes:shapes/target/test-classes outrigger.shapes.mesh.KernelTimes [FILE.ops...]}.
  * Parts to which the planar way applies are timed by both.
  */
