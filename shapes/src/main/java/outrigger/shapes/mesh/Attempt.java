@@ -32,7 +32,7 @@ record Attempt(Frame frame, double half, Workers workers) {
       try {
         return what.apply(attempt);
       } catch (UnsettledException unsettled) {
-        last = unsettled;
+        last = unsettled.out(attempt.frame());
       }
     }
     throw last;

@@ -85,6 +85,12 @@ final class Fans {
     return -1;
   }
 
+  /** A vertex with more than one fan or at an edge with more than two facets, or -1. */
+  int touch() {
+    int pinched = pinched();
+    return pinched >= 0 || crowded.isEmpty() ? pinched : from(crowded.get(0).get(0));
+  }
+
   /** One half-edge of each crowded edge two of whose wedges have both ends in common, so that no corner parts them. */
   List<Integer> inseparable() {
     List<Integer> found = new ArrayList<>();
@@ -120,7 +126,7 @@ final class Fans {
 
   private void join(int h, int twin) {
     if (twin < 0) {
-      throw new UnsettledException(Place.of(xyz, from(h)).mm());
+      throw new UnsettledException(Place.of(xyz, from(h)));
     }
     joined[fan(h)] = fan(FacetCorner.next(twin));
     joined[fan(FacetCorner.next(h))] = fan(twin);
@@ -144,7 +150,7 @@ final class Fans {
     }
     if (open != 0) {
       // two sides passed through each other when corners were nudged, and all they have in common is this edge
-      throw new UnsettledException(Place.of(xyz, a).mm());
+      throw new UnsettledException(Place.of(xyz, a));
     }
     crowded.add(halfEdges);
   }

@@ -8,8 +8,8 @@ import java.util.List;
  * evaluated in the very same coordinates, and wherever it is moved by grid steps as well: the middle of its bounds is the
  * origin.
  *
- * <p>Rounding halves upward and choosing between equal diagonals would otherwise differ from one position to the next, and so
- * would what lies far outside, as the triangle that a triangulation starts with.
+ * <p>Rounding halves upward and choosing between equal diagonals would otherwise differ from one position to the next, and
+ * so would what lies far outside, as the triangle that a triangulation starts with.
  * The axes are put in the order of the operands' {@link Moments} along them, and each is turned the way its odd moments
  * are positive. Of what these leave open the frame with the least {@link Signature} is taken: where two have the same, the
  * operands look the same in both.
@@ -155,6 +155,16 @@ final class Frame {
       reversed[i + 2] = corners[i + 1];
     }
     return reversed;
+  }
+
+  /** A place in this frame, brought back to the given axes. */
+  Place out(Place place) {
+    int[] in = {place.x(), place.y(), place.z()};
+    int[] given = new int[3];
+    for (int k = 0; k < 3; k++) {
+      given[axis[k]] = sign[axis[k]] * (in[k] + middle[axis[k]]);
+    }
+    return Place.of(given, 0);
   }
 
   /** A mesh made in this frame, brought back to the given axes. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Predicate;
 import outrigger.shapes.num.Grid;
 import outrigger.shapes.num.Placement;
@@ -80,8 +81,8 @@ public final class Mesher {
 
   /** The same on several threads. */
   static Mesh spatial(Solid solid, Predicate<Mesh> isSound, Workers workers) {
-    return new Mesher(solid, workers).framed((faces, tree, attempt) -> Optional.of(
-        Settler.settle(Kernel.evaluate(faces, tree, attempt), attempt, isSound))).orElseThrow();
+    return new Mesher(solid, workers).framed(Kernel::evaluate,
+        (facets, attempt) -> Optional.of(Settler.settle(facets, attempt, isSound))).orElseThrow();
   }
 
   /**
@@ -92,27 +93,29 @@ public final class Mesher {
    */
   public static Optional<Mesh> meshIfAny(Solid solid) {
     Optional<Mesh> planar = PlanarWay.mesh(solid);
-    return planar.isPresent() ? planar : new Mesher(solid, Workers.of(1)).framed(
-        (faces, tree, attempt) -> Settler.settleAny(Kernel.evaluateAny(faces, tree, attempt), attempt, mesh -> false));
+    return planar.isPresent() ? planar : new Mesher(solid, Workers.of(1)).framed(Kernel::evaluateAny,
+        (facets, attempt) -> Settler.settleAny(facets, attempt, mesh -> false));
   }
 
   /** Evaluates all operands together, brought to the frame of an attempt. */
   private interface Evaluation {
-    Optional<Mesh> of(Faces faces, Membership.Tree tree, Attempt attempt);
+    Kernel.Rounded of(Faces faces, Membership.Tree tree, Attempt attempt);
   }
 
   /**
-   * In the operands' own frame; where rounding does not settle, it is attempted otherwise; where all is refused, once more as
-   * they are given, so that places are told right.
+   * In the operands' own frame; where rounding does not settle, it is attempted otherwise. What is refused there is refused
+   * wherever the operands lie; where that is before rounding, they are evaluated once more as they are given, so that places
+   * are told right.
    */
-  private Optional<Mesh> framed(Evaluation evaluation) {
+  private Optional<Mesh> framed(Evaluation evaluation, BiFunction<Kernel.Rounded, Attempt, Optional<Mesh>> settling) {
     Workers some = workers.from(MANY, operands.stream().mapToLong(p -> p.xyz().length / 3).sum());
     try {
       return Attempt.inTurn(Frame.of(operands, cutAway), some,
-          attempt -> evaluation.of(faces(attempt), tree, attempt));
+          attempt -> settling.apply(evaluation.of(faces(attempt), tree, attempt), attempt));
     } catch (ShapeException refusal) {
       Attempt plain = Attempt.PLAIN.on(some);
-      return evaluation.of(faces(plain), tree, plain);
+      evaluation.of(faces(plain), tree, plain);
+      throw refusal;
     }
   }
 

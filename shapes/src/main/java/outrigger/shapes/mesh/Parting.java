@@ -143,7 +143,7 @@ final class Parting {
     return false;
   }
 
-  /** Whether the facets at a vertex keep their area and meet no others but some that they met before, and not all of those. */
+  /** Whether the facets at a vertex keep their area and meet no others but some of those that they met before. */
   private boolean isBetter(int v, int[] near, Set<Long> before) {
     int[] left = {0};
     return meetings(v, near, pair -> {

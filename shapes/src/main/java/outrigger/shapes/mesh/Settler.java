@@ -90,7 +90,7 @@ final class Settler {
         now = parted.get();
       } else if (pass == PASSES || corners.length > GROWTH * given.corners().length + ROOM) {
         checkTouch();
-        throw new UnsettledException(Place.of(mesh.xyz(), faults.vertex()).mm());
+        throw new UnsettledException(Place.of(mesh.xyz(), faults.vertex()));
       } else {
         now = pass < NUDGED ? resolved(mesh, moved) : nudged(mesh, moved);
       }
@@ -102,7 +102,7 @@ final class Settler {
     Optional<Mesh> left = isRounded(given) ? withoutSlivers(mesh) : Optional.empty();
     int touch = left.map(Settler::touch).orElse(-1);
     if (touch >= 0 && ExactTouch.find(given) < 0) {
-      throw new UnsettledException(Place.of(left.get().xyz(), touch).mm());
+      throw new UnsettledException(Place.of(left.get().xyz(), touch));
     }
     return finished(mesh);
   }
@@ -110,7 +110,7 @@ final class Settler {
   /** A vertex at which a mesh touches itself, or -1. */
   private static int touch(Mesh mesh) {
     Faults faults = Faults.of(mesh);
-    return faults.isNone() ? Fans.of(mesh.xyz(), mesh.corners()).pinched() : faults.vertex();
+    return faults.isNone() ? Fans.of(mesh.xyz(), mesh.corners()).touch() : faults.vertex();
   }
 
   private boolean isSound(Mesh mesh) {
@@ -186,7 +186,8 @@ final class Settler {
     int v = lookedForTouch ? -1 : ExactTouch.find(given);
     lookedForTouch = true;
     if (v >= 0) {
-      throw new ShapeException("parts touch only at a point or along a line here, near " + Place.of(given.xyz(), v).mm()
+      String place = attempt.frame().out(Place.of(given.xyz(), v)).mm();
+      throw new ShapeException("parts touch only at a point or along a line here, near " + place
           + ", which no print file can say", "Let them overlap by a tenth of a millimetre there, or move them apart.");
     }
   }

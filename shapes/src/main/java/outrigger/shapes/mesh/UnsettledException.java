@@ -4,8 +4,16 @@ import outrigger.shapes.num.ShapeException;
 
 /** Facets that rounding makes meet again and again; rounded in another frame, they may come to rest. */
 final class UnsettledException extends ShapeException {
-  UnsettledException(String place) {
-    super("rounding to the grid makes facets meet near " + place,
+  private final Place place;
+
+  UnsettledException(Place place) {
+    super("rounding to the grid makes facets meet near " + place.mm(),
         "Move or turn one of the parts there a little, so that they meet less narrowly.");
+    this.place = place;
+  }
+
+  /** The same, its place brought back from a frame to the axes given. */
+  UnsettledException out(Frame frame) {
+    return new UnsettledException(frame.out(place));
   }
 }

@@ -26,6 +26,17 @@ class FansTest {
     assertTrue(fans.fan(0) != fans.fan(12));
   }
 
+  @Test
+  void touch_wedgesBesideEachOther_isAnEndOfTheirEdge() {
+    int vertex = twoOverAnEdge(-90, 30, 0, -90, -30, 0).touch();
+    assertTrue(vertex == 0 || vertex == 1);
+  }
+
+  @Test
+  void touch_oneTetrahedron_isNone() {
+    assertEquals(-1, Fans.of(ONE, new int[] {0, 2, 1, 0, 1, 3, 0, 3, 2, 1, 2, 3}).touch());
+  }
+
   /** No two facets meet but in the edge; still no way of joining them by twos makes sense. */
   @Test
   void of_wedgeInsideAnother_doesNotSettle() {
