@@ -1,7 +1,6 @@
 package outrigger.generator.joint;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import outrigger.presets.Screw;
 
 /**
@@ -105,6 +104,6 @@ public record Joint(String name, Screw screw, List<Member> grip, ScrewThread thr
     List<Double> usual = usual();
     return usual.isEmpty()
         ? screw.name() + ", " + Lengths.words(shortest()) + " to " + Lengths.words(longest()) + " mm long"
-        : screw.name() + " x " + usual.stream().map(Lengths::words).collect(Collectors.joining(" or "));
+        : screw.name() + " x " + String.join(" or ", usual.stream().map(Lengths::words).toList());
   }
 }

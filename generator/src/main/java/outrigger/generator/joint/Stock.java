@@ -17,8 +17,10 @@ public record Stock(Map<String, Integer> counts) {
 
   public Stock {
     counts = Collections.unmodifiableMap(new TreeMap<>(counts));
-    if (counts.values().stream().anyMatch(count -> count < 0)) {
-      throw new IllegalArgumentException(counts.toString());
+    for (int count : counts.values()) {
+      if (count < 0) {
+        throw new IllegalArgumentException(counts.toString());
+      }
     }
   }
 

@@ -67,11 +67,23 @@ public final class Packing {
     Packing packing = new Packing(boxes, Floor.rectangle(all, across), all);
     packing.search(0, area(boxes), false);
     return packing.best.size() < boxes.size() ? Optional.empty()
-        : Optional.of(packing.best.stream().mapToLong(s -> s.x + s.length).max().orElse(0));
+        : Optional.of(end(packing.best));
+  }
+
+  private static long end(List<Spot> spots) {
+    long end = 0;
+    for (Spot spot : spots) {
+      end = Math.max(end, spot.x + spot.length);
+    }
+    return end;
   }
 
   private static long area(List<Box> boxes) {
-    return boxes.stream().mapToLong(b -> b.length * b.width).sum();
+    long area = 0;
+    for (Box box : boxes) {
+      area += box.length * box.width;
+    }
+    return area;
   }
 
   /**
@@ -84,7 +96,7 @@ public final class Packing {
   private boolean search(int used, long left, boolean first) {
     if (laid.size() == boxes.size()) {
       best = List.copyOf(laid);
-      along = laid.stream().mapToLong(s -> s.x + s.length).max().orElse(0) - 1;
+      along = end(laid) - 1;
       return first;
     }
     List<Corner> stair = stair();

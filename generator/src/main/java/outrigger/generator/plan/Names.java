@@ -3,7 +3,6 @@ package outrigger.generator.plan;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Pattern;
 import outrigger.generator.param.Fault;
 import outrigger.generator.param.Origin;
 import outrigger.generator.param.Texts;
@@ -13,7 +12,6 @@ public final class Names {
   /** Longest name of a part, characters. */
   public static final int LONGEST = 100;
 
-  private static final Pattern ALLOWED = Pattern.compile("[A-Za-z0-9](?:[A-Za-z0-9._-]*[A-Za-z0-9])?");
   /** Names that stand for devices on some systems, whatever follows a point. */
   private static final Set<String> RESERVED = Set.of("con", "prn", "aux", "nul", "com0", "com1", "com2", "com3",
       "com4", "com5", "com6", "com7", "com8", "com9", "lpt0", "lpt1", "lpt2", "lpt3", "lpt4", "lpt5", "lpt6", "lpt7",
@@ -28,7 +26,7 @@ public final class Names {
       return refused(name, is + "has " + name.length() + " characters, above the maximum of " + LONGEST,
           "Shorten it.", where);
     }
-    if (!ALLOWED.matcher(name).matches()) {
+    if (!isAllowed(name)) {
       return refused(name, is + "cannot be a file name everywhere",
           "Use letters a to z, digits, dashes, points between them; begin and end with a letter or digit.", where);
     }
@@ -36,6 +34,18 @@ public final class Names {
       return refused(name, is + "is reserved on some systems", "Choose another name.", where);
     }
     return Optional.empty();
+  }
+
+  /** Whether it is of letters and digits without accents, points, lines and dashes, a letter or digit at either end. */
+  private static boolean isAllowed(String name) {
+    for (int i = 0; i < name.length(); i++) {
+      char c = name.charAt(i);
+      boolean plain = c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' || c >= '0' && c <= '9';
+      if (!plain && (i == 0 || i == name.length() - 1 || "._-".indexOf(c) < 0)) {
+        return false;
+      }
+    }
+    return !name.isEmpty();
   }
 
   private static Optional<Fault> refused(String name, String what, String advice, Origin where) {

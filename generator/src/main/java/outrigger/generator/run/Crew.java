@@ -20,7 +20,11 @@ final class Crew {
 
   <T, R> List<R> each(List<T> items, Function<T, R> work) {
     if (threads == 1 || items.size() < 2) {
-      return items.stream().map(work).toList();
+      List<R> results = new ArrayList<>();
+      for (T item : items) {
+        results.add(work.apply(item));
+      }
+      return results;
     }
     ExecutorService pool = Executors.newFixedThreadPool(Math.min(threads, items.size()), task -> {
       Thread thread = new Thread(task, "outrigger-worker");

@@ -20,6 +20,8 @@ final class OutputFolder {
   private final Path folder;
   private final List<Path> temporary = new ArrayList<>();
   private final List<Path> made = new ArrayList<>();
+  /** Parts the temporary files of programs that write to the same folder. */
+  private final String mark = Long.toString(System.nanoTime(), Character.MAX_RADIX);
   private boolean closed;
 
   OutputFolder(Path folder) {
@@ -101,7 +103,7 @@ final class OutputFolder {
   }
 
   private Path temporary(OutputFile file) {
-    return folder.resolve("." + file.name() + "." + ProcessHandle.current().pid() + ".tmp");
+    return folder.resolve("." + file.name() + "." + mark + ".tmp");
   }
 
   private synchronized List<Path> moveAll(List<OutputFile> files) throws IOException {

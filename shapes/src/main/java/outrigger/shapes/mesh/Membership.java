@@ -89,16 +89,24 @@ final class Membership {
   private final boolean[] base;
   private final boolean[] on;
 
+  private static int[] numbers(List<Integer> list) {
+    int[] numbers = new int[list.size()];
+    for (int i = 0; i < numbers.length; i++) {
+      numbers[i] = list.get(i);
+    }
+    return numbers;
+  }
+
   Membership(Tree tree) {
     int n = tree.kinds.size();
     kind = tree.kinds.toArray(new Kind[0]);
-    parent = tree.parents.stream().mapToInt(i -> i).toArray();
-    parts = tree.parts.stream().mapToInt(i -> i).toArray();
+    parent = numbers(tree.parents);
+    parts = numbers(tree.parts);
     first = new boolean[n];
     for (int i = 0; i < n; i++) {
       first[i] = tree.firsts.get(i);
     }
-    leaf = tree.nodeOfOperand.stream().mapToInt(i -> i).toArray();
+    leaf = numbers(tree.nodeOfOperand);
     winding = new int[leaf.length];
     those = new int[leaf.length];
     placeOf = new int[leaf.length];

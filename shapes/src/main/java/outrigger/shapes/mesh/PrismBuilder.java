@@ -1,8 +1,8 @@
 package outrigger.shapes.mesh;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
 import outrigger.shapes.num.Grid;
 import outrigger.shapes.num.ShapeException;
 import outrigger.shapes.profile.Profile;
@@ -124,8 +124,14 @@ final class PrismBuilder {
   private void addCap(int[][] loops, boolean down) {
     List<int[]> cap = new ArrayList<>();
     for (int[] loop : loops) {
-      int[] kept = IntStream.range(0, loop.length)
-          .filter(i -> loop[i] != loop[(i + 1) % loop.length]).map(i -> loop[i]).toArray();
+      int[] kept = new int[loop.length];
+      int n = 0;
+      for (int i = 0; i < loop.length; i++) {
+        if (loop[i] != loop[i + 1 == loop.length ? 0 : i + 1]) {
+          kept[n++] = loop[i];
+        }
+      }
+      kept = Arrays.copyOf(kept, n);
       if (kept.length == 2) {
         throw new ShapeException("an end face of a prism shrinks to a line",
             "Use a smaller chamfer, fillet or draft.");

@@ -121,7 +121,7 @@ final class SheetSegments {
       return c != 0 ? c : ExactPoint.compare(p, q, v);
     };
     List<Segment> sorted = new ArrayList<>(segments);
-    sorted.sort(Comparator.comparingInt(Segment::face).thenComparing(Segment::from, along));
+    sorted.sort((s, t) -> s.face() != t.face() ? Integer.compare(s.face(), t.face()) : along.compare(s.from(), t.from()));
     List<Segment> result = new ArrayList<>(sorted.size());
     Segment before = null;
     for (Segment s : sorted) {

@@ -72,8 +72,11 @@ final class BedHoles {
 
   /** What is left of the holes right through, if there are any. */
   List<Fact> facts() {
-    double least = bitten.stream().filter(b -> !b.closed).mapToDouble(Bitten::left).min().orElse(0);
-    return least <= 0 ? List.of() : List.of(new Fact("narrowed-hole", least, "mm",
+    double least = Double.POSITIVE_INFINITY;
+    for (Bitten b : bitten) {
+      least = b.closed ? least : Math.min(least, b.left());
+    }
+    return least <= 0 || least == Double.POSITIVE_INFINITY ? List.of() : List.of(new Fact("narrowed-hole", least, "mm",
         "round holes open on the bed without a bevel; bulging first layers leave " + Words.mm(least)
             + " of the narrowest"));
   }

@@ -13,7 +13,11 @@ final class FlatHull {
 
   /** Around loops of x, y (Andrew's monotone chain, n log n). */
   static FlatHull around(List<double[]> loops) {
-    double[][] all = new double[loops.stream().mapToInt(loop -> loop.length / 2).sum()][];
+    int count = 0;
+    for (double[] loop : loops) {
+      count += loop.length / 2;
+    }
+    double[][] all = new double[count][];
     int n = 0;
     for (double[] loop : loops) {
       for (int i = 0; i < loop.length; i += 2) {

@@ -3,6 +3,7 @@ package outrigger.shapes.print;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.num.Grid;
@@ -30,7 +31,9 @@ record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area)
   static Hanging of(List<Hang> hangs, double depth) {
     List<Patch> patches = new ArrayList<>();
     hangs.forEach(hang -> patches.addAll(hang.patches()));
-    double area = patches.stream().mapToDouble(Patch::area).sum();
+    DoubleSummaryStatistics areas = new DoubleSummaryStatistics();
+    patches.forEach(patch -> areas.accept(patch.area()));
+    double area = areas.getSum();
     double[] b = new Hanging(hangs, depth, patches, area).bounds();
     // along a coil it adds up to more than it is wide
     return new Hanging(hangs, Math.min(depth, Math.hypot(b[2] - b[0], b[3] - b[1])), patches, area);
@@ -143,9 +146,13 @@ record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area)
 
   /** Least and greatest x and y over all pieces. */
   double[] bounds() {
-    return new double[] {hangs.stream().mapToDouble(h -> h.piece().minX()).min().orElseThrow(),
-        hangs.stream().mapToDouble(h -> h.piece().minY()).min().orElseThrow(),
-        hangs.stream().mapToDouble(h -> h.piece().maxX()).max().orElseThrow(),
-        hangs.stream().mapToDouble(h -> h.piece().maxY()).max().orElseThrow()};
+    double[] b = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
+    for (Hang hang : hangs) {
+      b[0] = Math.min(b[0], hang.piece().minX());
+      b[1] = Math.min(b[1], hang.piece().minY());
+      b[2] = Math.max(b[2], hang.piece().maxX());
+      b[3] = Math.max(b[3], hang.piece().maxY());
+    }
+    return b;
   }
 }

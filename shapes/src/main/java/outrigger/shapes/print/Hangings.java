@@ -26,7 +26,11 @@ final class Hangings {
     tangent = StrictMath.tan(StrictMath.toRadians(Math.min(89.9, specimen.limit(Limit.OVERHANG) + Undersides.PLAY)));
     ledge = specimen.limit(Limit.LEDGE);
     depth = new double[hangs.size()];
-    widest = hangs.stream().mapToDouble(hang -> hang.piece().maxX() - hang.piece().minX()).max().orElse(0);
+    double most = 0;
+    for (Hang hang : hangs) {
+      most = Math.max(most, hang.piece().maxX() - hang.piece().minX());
+    }
+    widest = most;
     parent = new int[hangs.size()];
     for (int i = 0; i < parent.length; i++) {
       parent[i] = i;

@@ -59,7 +59,11 @@ final class OutlineGrid {
 
   /** x0, y0, x1, y1 of every edge of closed loops. */
   static double[] ends(List<double[]> loops) {
-    double[] ends = new double[2 * loops.stream().mapToInt(loop -> loop.length).sum()];
+    int numbers = 0;
+    for (double[] loop : loops) {
+      numbers += loop.length;
+    }
+    double[] ends = new double[2 * numbers];
     int n = 0;
     for (double[] p : loops) {
       for (int i = 0; i < p.length; i += 2) {

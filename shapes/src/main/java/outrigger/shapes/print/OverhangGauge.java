@@ -1,7 +1,6 @@
 package outrigger.shapes.print;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -45,7 +44,8 @@ final class OverhangGauge implements Gauge {
       }
       concerns.addAll(found);
     }
-    concerns.sort(Comparator.comparing(Concern::severity).thenComparing(concern -> -concern.area()));
+    concerns.sort((a, b) -> a.severity() != b.severity() ? a.severity().compareTo(b.severity())
+        : Double.compare(-a.area(), -b.area()));
     return new Reading(concerns, words.facts(roofs, sagging), List.of(field(leans, undersides, layering, specimen)
         .withPlaces(map.map(HangingMap::places).orElse(Map.of()), Double.NaN)), List.of());
   }

@@ -18,12 +18,14 @@ final class PoseRank {
 
   /** Best first. */
   static Comparator<Pose> of(double volume, double leastContact) {
-    return Comparator.comparing((Pose pose) -> !pose.fits())
-        .thenComparing(pose -> !pose.stands())
-        .thenComparing(pose -> pose.contact() < leastContact)
-        .thenComparingInt(pose -> step(pose.support(), volume))
-        .thenComparing(Pose::alongLength)
-        .thenComparingLong(pose -> Math.round(pose.height() / SAME_HEIGHT));
+    return (a, b) -> {
+      int order = Boolean.compare(b.fits(), a.fits());
+      order = order != 0 ? order : Boolean.compare(b.stands(), a.stands());
+      order = order != 0 ? order : Boolean.compare(a.contact() < leastContact, b.contact() < leastContact);
+      order = order != 0 ? order : Integer.compare(step(a.support(), volume), step(b.support(), volume));
+      order = order != 0 ? order : Boolean.compare(a.alongLength(), b.alongLength());
+      return order != 0 ? order : Long.compare(Math.round(a.height() / SAME_HEIGHT), Math.round(b.height() / SAME_HEIGHT));
+    };
   }
 
   private static int step(double support, double volume) {

@@ -1,5 +1,6 @@
 package outrigger.shapes.print;
 
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import outrigger.shapes.profile.Section;
 
@@ -30,7 +31,9 @@ public final class Slice {
 
   /** Area, holes taken off, mm^2. */
   public double area() {
-    return loops.stream().mapToDouble(Outline::area).sum();
+    DoubleSummaryStatistics areas = new DoubleSummaryStatistics();
+    loops.forEach(loop -> areas.accept(Outline.area(loop)));
+    return areas.getSum();
   }
 
   /** Length of all outlines, holes' too, mm. */

@@ -38,7 +38,7 @@ final class Apart {
    */
   static Optional<List<Region>> difference(List<Region> from, List<Region> cutters) {
     if (isClear(cutters, boxes(from))) {
-      return Optional.of(from.stream().filter(region -> !holdsOne(cutters, region.shell())).toList());
+      return Optional.of(from.stream().filter(region -> !holdsOne(cutters, region.shell().x(0), region.shell().y(0))).toList());
     }
     boolean plain = isClear(from, boxes(cutters)) && cutters.stream().allMatch(cutter -> cutter.holes().isEmpty());
     return plain && keepApart(cutters) ? Optional.of(pierced(from, cutters)) : Optional.empty();
@@ -110,7 +110,7 @@ final class Apart {
   }
 
   /** Whether no edge of a region comes near a box. */
-  private static boolean isClear(List<Region> regions, List<Box> boxes) {
+  static boolean isClear(List<Region> regions, List<Box> boxes) {
     long pairs = 0;
     for (Region region : regions) {
       List<Ring> rings = new ArrayList<>(region.holes());
@@ -126,10 +126,13 @@ final class Apart {
   }
 
   private static boolean isClear(Ring ring, List<Box> boxes) {
-    for (int i = 0; i < ring.size(); i++) {
-      Box edge = Box.edge(ring, i);
+    for (int i = 0, j = ring.size() - 1; i < ring.size(); j = i, i++) {
+      int minX = Math.min(ring.x(i), ring.x(j));
+      int minY = Math.min(ring.y(i), ring.y(j));
+      int maxX = Math.max(ring.x(i), ring.x(j));
+      int maxY = Math.max(ring.y(i), ring.y(j));
       for (Box box : boxes) {
-        if (edge.meets(box)) {
+        if (box.meets(minX, minY, maxX, maxY)) {
           return false;
         }
       }
@@ -137,9 +140,14 @@ final class Apart {
     return true;
   }
 
-  /** Whether a ring that is clear of every edge lies within one of the regions. */
-  private static boolean holdsOne(List<Region> regions, Ring ring) {
-    return regions.stream().anyMatch(region -> holds(region, ring.x(0), ring.y(0)));
+  /** Whether a point off every edge lies within one of the regions. */
+  static boolean holdsOne(List<Region> regions, int x, int y) {
+    for (Region region : regions) {
+      if (holds(region, x, y)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether a point off every edge lies within. */

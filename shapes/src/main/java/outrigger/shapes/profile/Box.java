@@ -3,18 +3,17 @@ package outrigger.shapes.profile;
 /** Least and greatest coordinates of what lies in the plane, grid units. */
 record Box(int minX, int minY, int maxX, int maxY) {
   static Box of(Ring ring) {
-    Box box = edge(ring, 0);
+    int minX = ring.x(0);
+    int minY = ring.y(0);
+    int maxX = minX;
+    int maxY = minY;
     for (int i = 1; i < ring.size(); i++) {
-      box = box.with(edge(ring, i));
+      minX = Math.min(minX, ring.x(i));
+      minY = Math.min(minY, ring.y(i));
+      maxX = Math.max(maxX, ring.x(i));
+      maxY = Math.max(maxY, ring.y(i));
     }
-    return box;
-  }
-
-  /** The box of the edge that ends at a corner. */
-  static Box edge(Ring ring, int corner) {
-    int before = (corner + ring.size() - 1) % ring.size();
-    return new Box(Math.min(ring.x(before), ring.x(corner)), Math.min(ring.y(before), ring.y(corner)),
-        Math.max(ring.x(before), ring.x(corner)), Math.max(ring.y(before), ring.y(corner)));
+    return new Box(minX, minY, maxX, maxY);
   }
 
   Box with(Box other) {
@@ -24,6 +23,16 @@ record Box(int minX, int minY, int maxX, int maxY) {
 
   /** Whether the two share a point, their rims included. */
   boolean meets(Box other) {
-    return minX <= other.maxX && other.minX <= maxX && minY <= other.maxY && other.minY <= maxY;
+    return meets(other.minX, other.minY, other.maxX, other.maxY);
+  }
+
+  /** The same with one given by its bounds. */
+  boolean meets(int fromX, int fromY, int toX, int toY) {
+    return minX <= toX && fromX <= maxX && minY <= toY && fromY <= maxY;
+  }
+
+  /** Whether another lies in this one, common rims allowed. */
+  boolean holds(Box other) {
+    return minX <= other.minX && other.maxX <= maxX && minY <= other.minY && other.maxY <= maxY;
   }
 }

@@ -237,6 +237,12 @@ public final class Profile {
     return isEmpty() || other.isEmpty() ? EMPTY : new Profile(Overlays.intersection(regions, other.regions));
   }
 
+  /** Whether nothing of it lies outside another: to cut the other off would leave nothing. */
+  public boolean isWithin(Profile area) {
+    return isEmpty() || !area.isEmpty() && area.box().holds(box()) && !StickingOut.isSeen(regions, area.regions)
+        && cut(area).isEmpty();
+  }
+
   /** Whether there is no region. */
   public boolean isEmpty() {
     return regions.isEmpty();

@@ -3,7 +3,6 @@ package outrigger.shapes.profile;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
-import java.util.regex.Pattern;
 import outrigger.shapes.num.ShapeException;
 
 /**
@@ -19,8 +18,6 @@ final class StrokeFont {
 
   private static final char SMALL_M = '\u0001';
   private static final char SMALL_X = '\u0002';
-  private static final Pattern MILLIMETRES = Pattern.compile("(?<![A-Za-z])mm(?![A-Za-z])");
-  private static final Pattern TIMES = Pattern.compile("(?<=[0-9 ])x(?=[0-9 ])");
   private static final Map<Character, String> GLYPHS = glyphs();
 
   private StrokeFont() {}
@@ -30,14 +27,28 @@ final class StrokeFont {
     if (text.indexOf(SMALL_M) >= 0 || text.indexOf(SMALL_X) >= 0) {
       throw lacking(text.indexOf(SMALL_M) >= 0 ? SMALL_M : SMALL_X);
     }
-    String keyed = MILLIMETRES.matcher(text).replaceAll("" + SMALL_M + SMALL_M);
-    keyed = TIMES.matcher(keyed).replaceAll("" + SMALL_X);
     StringBuilder keys = new StringBuilder();
-    for (int i = 0; i < keyed.length(); i++) {
-      char c = keyed.charAt(i);
-      keys.append(c >= 'a' && c <= 'z' ? (char) (c - 'a' + 'A') : c);
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c == 'm' && text.startsWith("mm", i) && !isLetter(text, i - 1) && !isLetter(text, i + 2)) {
+        keys.append(SMALL_M).append(SMALL_M);
+        i++;
+      } else if (c == 'x' && isFigure(text, i - 1) && isFigure(text, i + 1)) {
+        keys.append(SMALL_X);
+      } else {
+        keys.append(c >= 'a' && c <= 'z' ? (char) (c - 'a' + 'A') : c);
+      }
     }
     return keys.toString();
+  }
+
+  private static boolean isLetter(String text, int i) {
+    return i >= 0 && i < text.length()
+        && (text.charAt(i) >= 'a' && text.charAt(i) <= 'z' || text.charAt(i) >= 'A' && text.charAt(i) <= 'Z');
+  }
+
+  private static boolean isFigure(String text, int i) {
+    return i >= 0 && i < text.length() && (text.charAt(i) == ' ' || text.charAt(i) >= '0' && text.charAt(i) <= '9');
   }
 
   /** Polylines of a glyph key. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import outrigger.shapes.num.Grid;
 
 class ApartTest {
   private static final long SEED = 91_320;
@@ -36,6 +37,32 @@ class ApartTest {
       }
     }
     assertTrue(joined > 300 && cut > 300, joined + " joined, " + cut + " cut");
+  }
+
+  @Test
+  void isWithin_anyProfiles_isWhetherTheGeneralWayLeavesNothing() {
+    Random random = new Random(SEED);
+    int within = 0;
+    int seen = 0;
+    for (int i = 0; i < 3000; i++) {
+      Profile profile = any(random, 1);
+      Profile area = any(random, 8);
+      area = random.nextBoolean() ? area : area.cut(any(random, 2)).join(any(random, 4));
+      boolean all = Overlays.difference(profile.regions(), area.regions()).isEmpty();
+      assertEquals(all, profile.isWithin(area), "seed " + SEED + ", case " + i);
+      within += all ? 1 : 0;
+      seen += StickingOut.isSeen(profile.regions(), area.regions()) ? 1 : 0;
+    }
+    assertTrue(within > 300 && seen > 300, within + " within, " + seen + " seen to stick out");
+  }
+
+  @Test
+  void isWithin_byGridSteps_isToldExactly() {
+    Profile area = Profile.rectangle(20, 20);
+    for (int steps = -40; steps <= 40; steps++) {
+      double out = 5 + steps * Grid.STEP;
+      assertEquals(steps <= 0, Profile.rectangle(10, 10).move(out, 0).isWithin(area), steps + " steps");
+    }
   }
 
   /** A disc, plate, slot or ring on a coarse raster, so that many touch. */

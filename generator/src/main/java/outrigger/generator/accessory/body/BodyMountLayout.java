@@ -62,9 +62,12 @@ record BodyMountLayout(BodyMountParams p, MagnetPocket pocket, SidewaysHole hole
         : p.magnetSpacing() > 0 ? p.magnetSpacing() : upToStep(pocket.widest() + printer.minimumWall());
     List<Double> ahead = screwsAhead(p, bore, post + spacing);
     double edge = edge(p.screw(), bore);
-    double half = (post + spacing) / 2;
-    double rear = Math.min(-half, ahead.stream().mapToDouble(x -> x - edge).min().orElse(0));
-    double front = Math.max(half, ahead.stream().mapToDouble(x -> x + edge).max().orElse(0));
+    double front = (post + spacing) / 2;
+    double rear = -front;
+    for (double x : ahead) {
+      rear = Math.min(rear, x - edge);
+      front = Math.max(front, x + edge);
+    }
     double more = p.flangeLength() > 0 ? (p.flangeLength() - (front - rear)) / 2 : 0;
     int hand = frontSign(p);
     double flangeHeight = p.flangeHeight() > 0 ? p.flangeHeight() : highestFlange(p);

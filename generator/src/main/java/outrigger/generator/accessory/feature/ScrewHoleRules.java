@@ -1,8 +1,8 @@
 package outrigger.generator.accessory.feature;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import outrigger.generator.accessory.Words;
@@ -151,11 +151,17 @@ record ScrewHoleRules(Screw screw, Printer printer, Shelf shelf) {
 
   private <T extends Item> T smallest(List<T> items, Function<T, String> size, ToDoubleFunction<T> by,
       String what) {
-    return items.stream().filter(item -> size.apply(item).equals(screw.size()))
-        .filter(item -> by.applyAsDouble(item) > 0).min(Comparator.comparingDouble(by))
-        .orElseThrow(() -> new BadDimension("screw", "there is no " + what + " for " + screw.size()
-            + " in the tables, only for " + String.join(", ", items.stream().map(size).distinct().toList()),
-            "Choose a screw of one of those sizes or another fit."));
+    Optional<T> smallest = Optional.empty();
+    for (T item : items) {
+      double own = by.applyAsDouble(item);
+      if (size.apply(item).equals(screw.size()) && own > 0
+          && (smallest.isEmpty() || own < by.applyAsDouble(smallest.get()))) {
+        smallest = Optional.of(item);
+      }
+    }
+    return smallest.orElseThrow(() -> new BadDimension("screw", "there is no " + what + " for " + screw.size()
+        + " in the tables, only for " + String.join(", ", items.stream().map(size).distinct().toList()),
+        "Choose a screw of one of those sizes or another fit."));
   }
 
   private String sum(double table) {

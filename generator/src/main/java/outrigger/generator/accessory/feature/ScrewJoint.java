@@ -2,6 +2,7 @@ package outrigger.generator.accessory.feature;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import outrigger.generator.joint.Articles;
 import outrigger.generator.joint.Joint;
@@ -64,7 +65,9 @@ public record ScrewJoint(String name, ScrewHole hole, String plastic, double thi
     if (before > 0) {
       grip.add(Member.of(plastic, before));
     }
-    double away = others.stream().mapToDouble(Member::least).sum();
+    DoubleSummaryStatistics least = new DoubleSummaryStatistics();
+    others.forEach(other -> least.accept(other.least()));
+    double away = least.getSum();
     return joint(grip, thread(), hole.extras(),
         contacts.stream().map(contact -> contact.along(away).reversed()).toList(), shelf);
   }

@@ -60,7 +60,7 @@ record FloorPattern(List<Profile> slots, List<Profile> hexagons) {
   }
 
   private static void requireFree(Profile slot, Profile free, TrayParams p, double wall) {
-    if (!slot.cut(free).isEmpty()) {
+    if (!slot.isWithin(free)) {
       throw new BadDimension("strap-width", "a slot " + Words.mm(p.strapWidth() + STRAP_LENGTH_PLAY) + " x "
           + Words.mm(p.strapThickness() + STRAP_THICKNESS_PLAY) + ", its middle " + Words.mm(
               Math.abs(slot.minX() + slot.maxX()) / 2) + " along from the tray's, comes nearer than "
@@ -97,7 +97,7 @@ record FloorPattern(List<Profile> slots, List<Profile> hexagons) {
     for (int i = -columns; i <= columns; i++) {
       for (int j = -rows; j <= rows; j++) {
         Profile hexagon = one.move(i * column, (j + (i % 2 == 0 ? 0 : 0.5)) * step);
-        if (isWithin(hexagon, area)) {
+        if (hexagon.isWithin(area)) {
           found.add(hexagon);
         }
       }
@@ -114,11 +114,6 @@ record FloorPattern(List<Profile> slots, List<Profile> hexagons) {
       throw new BadDimension("rib", "ribs of " + Words.mm(p.rib()) + " fall short of the thinnest wall of printer "
           + p.printer().name() + ", " + Words.mm(p.printer().minimumWall()), "Raise rib.");
     }
-  }
-
-  private static boolean isWithin(Profile hexagon, Profile area) {
-    return hexagon.minX() >= area.minX() && hexagon.maxX() <= area.maxX() && hexagon.minY() >= area.minY()
-        && hexagon.maxY() <= area.maxY() && hexagon.cut(area).isEmpty();
   }
 
   /** Everything cut through the floor. */

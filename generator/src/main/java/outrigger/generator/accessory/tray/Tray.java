@@ -72,9 +72,13 @@ public final class Tray implements Accessory<TrayParams> {
 
   /** How far screws stand inward out of the tabs at least: their heads, or the ends of the shortest that do. */
   private static double inward(TrayFrame frame, Fixings fixings) {
-    return fixings.joints().stream().mapToDouble(joint -> frame.params().fit().isThrough()
-        ? frame.params().screw().isCountersunk() ? 0 : frame.params().screw().headHeight()
-        : Math.max(0, joint.shortestSold() - frame.params().railWeb() - frame.tabDepth())).max().orElse(0);
+    TrayParams p = frame.params();
+    double most = 0;
+    for (Joint joint : fixings.joints()) {
+      double head = p.screw().isCountersunk() ? 0 : p.screw().headHeight();
+      most = Math.max(most, p.fit().isThrough() ? head : joint.shortestSold() - p.railWeb() - frame.tabDepth());
+    }
+    return most;
   }
 
   private static Solid solid(TrayFrame frame, FloorPattern pattern) {
