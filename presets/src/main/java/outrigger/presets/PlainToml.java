@@ -67,13 +67,17 @@ final class PlainToml {
 
   private String key() {
     int from = at;
-    while (at < text.length() && (Character.isLetterOrDigit(text.charAt(at)) || "-_".indexOf(text.charAt(at)) >= 0)) {
+    while (at < text.length() && isOfKey(text.charAt(at))) {
       at++;
     }
     if (at == from) {
       throw wrong("no key");
     }
     return text.substring(from, at);
+  }
+
+  private static boolean isOfKey(char c) {
+    return c >= 'a' && c <= 'z' || c == '-' || c == '_' || Character.isLetterOrDigit(c);
   }
 
   private Object value() {
@@ -88,6 +92,17 @@ final class PlainToml {
   }
 
   private String string() {
+    int end = text.indexOf('"', at);
+    String plain = end < 0 ? "\n" : text.substring(at, end);
+    if (plain.indexOf('\\') >= 0 || plain.indexOf('\n') >= 0) {
+      return written();
+    }
+    at = end + 1;
+    return plain;
+  }
+
+  /** A text as it is written, escapes and all. */
+  private String written() {
     StringBuilder result = new StringBuilder();
     while (!take('"')) {
       char c = next();
@@ -202,13 +217,19 @@ final class PlainToml {
 
   /** Passes by blanks, ends of lines and comments. */
   private void skip() {
-    while (at < text.length() && " \t\r\n#".indexOf(text.charAt(at)) >= 0) {
-      if (text.charAt(at) == '#') {
+    while (at < text.length()) {
+      char c = text.charAt(at);
+      if (c == '#') {
         int end = text.indexOf('\n', at);
         at = end < 0 ? text.length() : end;
-      } else if (text.charAt(at++) == '\n') {
+      } else if (c == '\n') {
+        at++;
         line++;
         lineStart = at;
+      } else if (c == ' ' || c == '\t' || c == '\r') {
+        at++;
+      } else {
+        return;
       }
     }
   }
