@@ -15,23 +15,23 @@ import outrigger.shapes.stl.StlWriter;
 
 /**
  * Times the reference parts: numbers to operands, Booleans, rounding, proof and STL bytes in memory, on one thread or on
- * {@code -Dthreads} of them, by the clock and by the processor's time for the calling thread, which is the one to compare on a
- * loaded machine where it is the only one. Not a test:
+ * {@code -Dthreads} of them, by the clock and by the processor's time for the calling thread, which is the one to compare
+ * on a loaded machine where it is the only one. Not a test:
  * {@code java -cp shapes/target/classes:shapes/target/test-classes outrigger.shapes.mesh.KernelTimes [FILE.ops...]}.
  * Parts to which the planar way applies are timed by both.
  */
 final class KernelTimes {
+  private static final Workers WORKERS = Workers.of(Integer.getInteger("threads", 1));
   private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
   private static final String[] PARTS = {"spacer", "tower", "tray", "random-prisms"};
 
   private KernelTimes() {}
 
   public static void main(String[] args) throws IOException {
-    Workers workers = Workers.of(Integer.getInteger("threads", 1));
     for (String name : args.length > 0 ? args : PARTS) {
       ReferencePart part = name.endsWith(".ops") ? ReferencePart.of(Files.readString(Path.of(name)))
           : ReferencePart.named(name);
-      time(name, "spatial", () -> part, p -> Proof.of(isSound -> p.mesh(isSound, workers), workers));
+      time(name, "spatial", () -> part, p -> Proof.of(isSound -> p.mesh(isSound, WORKERS), WORKERS));
       if (part.isPlanar()) {
         time(name, "planar", part::planarMesh, Proof::judge);
       }
@@ -51,7 +51,7 @@ final class KernelTimes {
       long start = System.nanoTime();
       M result = part.get();
       long meshed = System.nanoTime();
-      byte[] bytes = StlWriter.bytes(proof.apply(result).proven().orElseThrow(), name);
+      byte[] bytes = StlWriter.bytes(proof.apply(result).proven().orElseThrow(), name, WORKERS);
       all[n] = (System.nanoTime() - start) / 1e6;
       processor[n] = (THREADS.getCurrentThreadCpuTime() - busy) / 1e6;
       mesh[n++] = (meshed - start) / 1e6;
