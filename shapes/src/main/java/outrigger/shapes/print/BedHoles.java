@@ -1,10 +1,10 @@
 package outrigger.shapes.print;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
-import java.util.NavigableMap;
+import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 
 /**
  * Round holes that open on the bed with no bevel: the first layers bulge into them, and what should fit does not.
@@ -40,19 +40,32 @@ final class BedHoles {
     List<FlatCircle> low = holes(foot);
     List<FlatCircle> high = low.isEmpty() || layering.count() <= BULGING ? List.of()
         : holes(slicer.at(layering.middle(BULGING)));
-    NavigableMap<Double, List<FlatCircle>> byX = new TreeMap<>();
-    high.forEach(circle -> byX.computeIfAbsent(circle.x(), x -> new ArrayList<>()).add(circle));
+    Map<Long, List<FlatCircle>> cells = new HashMap<>();
+    high.forEach(circle -> cells.computeIfAbsent(cell(circle, 0, 0), cell -> new ArrayList<>()).add(circle));
     for (FlatCircle hole : low) {
-      above(hole, byX).map(circle -> new Bitten(hole, circle.radius(), circle.radius() - hole.radius() + bulge,
+      above(hole, cells).map(circle -> new Bitten(hole, circle.radius(), circle.radius() - hole.radius() + bulge,
           Overhead.isCovered(specimen.facetTree(), hole.x(), hole.y())))
           .filter(b -> b.bite > bulge / 2 && 2 * b.radius <= WIDEST).ifPresent(bitten::add);
     }
   }
 
   /** The circle that goes on from one about the same axis. */
-  private static Optional<FlatCircle> above(FlatCircle hole, NavigableMap<Double, List<FlatCircle>> byX) {
-    return byX.subMap(hole.x() - SAME, hole.x() + SAME).values().stream().flatMap(List::stream)
-        .filter(other -> Math.hypot(other.x() - hole.x(), other.y() - hole.y()) < SAME).findFirst();
+  private static Optional<FlatCircle> above(FlatCircle hole, Map<Long, List<FlatCircle>> cells) {
+    for (int i = -1; i <= 1; i++) {
+      for (int j = -1; j <= 1; j++) {
+        for (FlatCircle other : cells.getOrDefault(cell(hole, i, j), List.of())) {
+          if (Math.hypot(other.x() - hole.x(), other.y() - hole.y()) < SAME) {
+            return Optional.of(other);
+          }
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The square cell so many cells from that of a circle's middle: holes of a plate stand in rows, many at the same x. */
+  private static long cell(FlatCircle circle, int right, int back) {
+    return ((long) Math.floor(circle.x() / SAME) + right << Integer.SIZE) + (long) Math.floor(circle.y() / SAME) + back;
   }
 
   private static List<FlatCircle> holes(Slice slice) {

@@ -1,10 +1,14 @@
 package outrigger.shapes.print;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
 /** The convex hull of flat points, counter-clockwise; mm. */
 final class FlatHull {
+  /** Ways between the axes: right and back, right and front, left and back, left and front. */
+  private static final int WAYS = 4;
+
   private final double[][] points;
 
   private FlatHull(double[][] points) {
@@ -13,19 +17,43 @@ final class FlatHull {
 
   /** Around loops of x, y (Andrew's monotone chain, n log n). */
   static FlatHull around(List<double[]> loops) {
-    int count = 0;
-    for (double[] loop : loops) {
-      count += loop.length / 2;
-    }
-    double[][] all = new double[count][];
-    int n = 0;
-    for (double[] loop : loops) {
-      for (int i = 0; i < loop.length; i += 2) {
-        all[n++] = new double[] {loop[i], loop[i + 1]};
-      }
-    }
+    double[][] all = outer(loops).toArray(new double[0][]);
     Arrays.sort(all, (a, b) -> a[0] != b[0] ? Double.compare(a[0], b[0]) : Double.compare(a[1], b[1]));
     return new FlatHull(chain(all));
+  }
+
+  /**
+   * All points but those well inside: a place that has one of the points farthest along the four ways between the axes in
+   * each quadrant about it is in their hull. Of a plate full of holes next to none are left to be sorted.
+   */
+  private static List<double[]> outer(List<double[]> loops) {
+    double[] most = new double[WAYS];
+    Arrays.fill(most, Double.NEGATIVE_INFINITY);
+    double[][] far = new double[WAYS][2];
+    for (double[] loop : loops) {
+      for (int i = 0; i < loop.length; i += 2) {
+        for (int way = 0; way < WAYS; way++) {
+          double reach = (way < 2 ? loop[i] : -loop[i]) + (way % 2 == 0 ? loop[i + 1] : -loop[i + 1]);
+          if (reach > most[way]) {
+            most[way] = reach;
+            far[way] = new double[] {loop[i], loop[i + 1]};
+          }
+        }
+      }
+    }
+    double right = Math.min(far[0][0], far[1][0]);
+    double left = Math.max(far[2][0], far[3][0]);
+    double back = Math.min(far[0][1], far[2][1]);
+    double front = Math.max(far[1][1], far[3][1]);
+    List<double[]> outer = new ArrayList<>();
+    for (double[] loop : loops) {
+      for (int i = 0; i < loop.length; i += 2) {
+        if (!(loop[i] > left && loop[i] < right && loop[i + 1] > front && loop[i + 1] < back)) {
+          outer.add(new double[] {loop[i], loop[i + 1]});
+        }
+      }
+    }
+    return outer;
   }
 
   private static double[][] chain(double[][] sorted) {

@@ -110,6 +110,22 @@ class StandingGaugeTest {
     assertEquals(List.of(), rules(pocketed(0.4)));
   }
 
+  /** A pocket is known again three layers up by its middle, wherever that lies. */
+  @Test
+  void pocketsInRows_areEachNarrowedByTheBulge() {
+    Solid block = Specimens.box(-20, -20, 0, 40, 40, 5);
+    Solid[] pockets = new Solid[9];
+    for (int i = 0; i < pockets.length; i++) {
+      pockets[i] = Prism.of(Profile.hole(6), -1, 3).move(11.025 * (i % 3 - 1), 11.0499 * (i / 3 - 1), 0);
+    }
+    List<Concern> concerns = read(block.cut(pockets)).concerns();
+    assertEquals(9, concerns.size(), concerns.toString());
+    for (int i = 0; i < pockets.length; i++) {
+      assertEquals("elephant-foot", concerns.get(i).rule());
+    }
+    assertEquals(9, concerns.stream().map(c -> Math.round(c.x()) + " " + Math.round(c.y())).distinct().count());
+  }
+
   @Test
   void holeThroughTheBed_isToldWithWhatIsLeft() {
     Solid block = Specimens.box(-10, -10, 0, 20, 20, 8).cut(Prism.of(Profile.hole(3.4), -1, 9));
