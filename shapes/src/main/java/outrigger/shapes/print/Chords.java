@@ -18,14 +18,8 @@ import java.util.List;
  */
 record Chords(double x, double y, double held, double loose, double span, List<Double> middle,
     List<Double> looseEnds, List<Double> looseMiddles) {
-  /** Lines are laid about as near as this, mm, but see {@link #FEWEST} and {@link #MOST}. */
-  private static final double NEAR = 0.25;
-  private static final int FEWEST = 9;
-  private static final int MOST = 64;
   /** Lines that differ by so small a share count as alike. */
   private static final double ALIKE = 0.01;
-  /** Share of the area that a line as long as the area is wide weighs. */
-  private static final double LONG = 0.05;
   /** Directions no further apart are one, radians. */
   private static final double SAME = 0.02;
   /** Of so much of an area as this held, no direction need be looked for further. */
@@ -40,10 +34,9 @@ record Chords(double x, double y, double held, double loose, double span, List<D
   /** Lays the lines. */
   static Chords laid(Rim rim, double x, double y) {
     double[] across = rim.extent(-y, x);
-    double width = across[1] - across[0];
-    int lines = (int) Math.max(FEWEST, Math.min(MOST, Math.ceil(width / NEAR)));
-    double apart = width / lines;
-    List<List<double[]>> cuts = cuts(rim, x, y, across[0] + apart / 2, apart, lines);
+    int lines = Beads.lines(across[1] - across[0]);
+    double apart = (across[1] - across[0]) / lines;
+    Beads.Cuts cuts = new Beads.Cuts(rim, x, y, across[0] + apart / 2, apart, lines);
     double held = 0;
     double loose = 0;
     double span = 0;
@@ -51,12 +44,10 @@ record Chords(double x, double y, double held, double loose, double span, List<D
     List<Double> ends = new ArrayList<>();
     List<Double> middles = new ArrayList<>();
     for (int j = 0; j < lines; j++) {
-      List<double[]> on = cuts.get(j);
-      on.sort((a, b) -> Double.compare(a[0], b[0]));
       double t = across[0] + apart * (j + 0.5);
-      for (int i = 0; i + 1 < on.size(); i += 2) {
-        double[] a = on.get(i);
-        double[] b = on.get(i + 1);
+      for (int i = cuts.start[j]; i + 1 < cuts.start[j + 1]; i += 2) {
+        double[] a = {cuts.at[i], cuts.carried[i] ? 1 : 0};
+        double[] b = {cuts.at[i + 1], cuts.carried[i + 1] ? 1 : 0};
         double length = b[0] - a[0];
         if (a[1] + b[1] == 2) {
           held += length * apart;
@@ -99,32 +90,6 @@ record Chords(double x, double y, double held, double loose, double span, List<D
     return List.of(along * x - across * y, along * y + across * x);
   }
 
-  /** For each line where it crosses the rim, and 1 if the rim is carried there. */
-  private static List<List<double[]>> cuts(Rim rim, double x, double y, double from, double apart, int lines) {
-    List<List<double[]>> cuts = new ArrayList<>();
-    for (int j = 0; j < lines; j++) {
-      cuts.add(new ArrayList<>());
-    }
-    for (int e = 0; e < rim.size(); e++) {
-      double t0 = rim.y0(e) * x - rim.x0(e) * y;
-      double t1 = rim.y1(e) * x - rim.x1(e) * y;
-      double s0 = rim.x0(e) * x + rim.y0(e) * y;
-      double s1 = rim.x1(e) * x + rim.y1(e) * y;
-      int first = (int) Math.max(0, Math.ceil((Math.min(t0, t1) - from) / apart));
-      int last = (int) Math.min(lines, Math.ceil((Math.max(t0, t1) - from) / apart));
-      for (int j = first; j < last; j++) {
-        double share = (from + apart * j - t0) / (t1 - t0);
-        cuts.get(j).add(new double[] {s0 + share * (s1 - s0), rim.isCarried(e) ? 1 : 0});
-      }
-    }
-    return cuts;
-  }
-
-  /** How well the direction suits: the share held, less a little for long lines. */
-  private double merit() {
-    return share() - LONG * span / Math.sqrt(held + loose);
-  }
-
   /** Share of the area held, 0 to 1. */
   double share() {
     return held + loose == 0 ? 0 : held / (held + loose);
@@ -137,28 +102,28 @@ record Chords(double x, double y, double held, double loose, double span, List<D
   static Chords best(Rim rim) {
     double[] angles = directions(rim);
     double at = angles[0];
-    Chords best = at(rim, at);
+    Beads best = at(rim, at);
     for (double angle : angles) {
-      Chords laid = at(rim, angle);
+      Beads laid = at(rim, angle);
       if (laid.merit() > best.merit()) {
         best = laid;
         at = angle;
       }
     }
     for (double turn = Math.PI / 24; best.held() > 0 && best.share() < WHOLE && turn > Math.PI / 200; turn /= 2) {
-      Chords left = at(rim, at + turn);
-      Chords right = at(rim, at - turn);
+      Beads left = at(rim, at + turn);
+      Beads right = at(rim, at - turn);
       boolean toLeft = left.merit() > right.merit();
       if ((toLeft ? left : right).merit() > best.merit()) {
         best = toLeft ? left : right;
         at = toLeft ? at + turn : at - turn;
       }
     }
-    return best;
+    return laid(rim, StrictMath.cos(at), StrictMath.sin(at));
   }
 
-  private static Chords at(Rim rim, double angle) {
-    return laid(rim, StrictMath.cos(angle), StrictMath.sin(angle));
+  private static Beads at(Rim rim, double angle) {
+    return Beads.laid(rim, StrictMath.cos(angle), StrictMath.sin(angle));
   }
 
   /** Taken from the rim itself, so that a turned rim gets turned directions. */

@@ -1,6 +1,7 @@
 package outrigger.shapes.print;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
@@ -208,7 +209,9 @@ final class LayerScan {
     private final double low;
     private final double high;
     private final double play = 2 * SIMPLER * layering.layer() + Grid.STEP;
-    private final List<Integer> near = new ArrayList<>();
+    private final double[] box = new double[6];
+    private int[] near = new int[16];
+    private int count;
     private double nearX;
     private double nearY;
     private double reach = -1;
@@ -221,19 +224,32 @@ final class LayerScan {
     /** Whether one lies under a place, the next place some way off. */
     private boolean isSteep(double x, double y, double way) {
       if (Math.abs(x - nearX) > reach || Math.abs(y - nearY) > reach) {
-        near.clear();
+        count = 0;
         nearX = x;
         nearY = y;
         reach = AHEAD * way;
         double around = reach + play;
-        undersides.forEachSteep(x - around, y - around, low, x + around, y + around, high, near::add);
+        undersides.forEachSteep(x - around, y - around, low, x + around, y + around, high, this::add);
       }
-      for (int slot : near) {
-        if (undersides.meets(slot, x - play, y - play, low, x + play, y + play, high)) {
+      box[0] = x - play;
+      box[1] = y - play;
+      box[2] = low;
+      box[3] = x + play;
+      box[4] = y + play;
+      box[5] = high;
+      for (int i = 0; i < count; i++) {
+        if (undersides.meets(near[i], box)) {
           return true;
         }
       }
       return false;
+    }
+
+    private void add(int slot) {
+      if (count == near.length) {
+        near = Arrays.copyOf(near, 2 * count);
+      }
+      near[count++] = slot;
     }
   }
 
@@ -241,9 +257,10 @@ final class LayerScan {
     List<Patch> patches = new ArrayList<>();
     double low = layering.middle(layer - 1);
     double high = layering.middle(layer);
+    LoopArea area = new LoopArea(piece.loops());
     undersides.forEachSteep(piece.minX(), piece.minY(), low, piece.maxX(), piece.maxY(), high, slot -> {
       Patch patch = Patch.between(mesh, undersides.facet(slot), low, high);
-      if (patch.area() > 0 && piece.holds(patch.x(), patch.y())) {
+      if (patch.area() > 0 && area.holds(patch.x(), patch.y())) {
         patches.add(patch);
       }
     });

@@ -1,6 +1,5 @@
 package outrigger.shapes.print;
 
-import java.util.Arrays;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.num.Grid;
 
@@ -15,51 +14,59 @@ import outrigger.shapes.num.Grid;
  * @param low its lowest height
  */
 record Patch(int facet, double area, double x, double y, double z, double low) {
+  /** A triangle between two levels has no more corners. */
+  private static final int MOST = 5;
 
   /** The part of a facet between two heights, of area 0 if there is none. */
   static Patch between(Mesh mesh, int facet, double low, double high) {
-    double[][] points = new double[3][];
+    double[] p = new double[3 * MOST];
     for (int k = 0; k < 3; k++) {
       int v = mesh.corner(facet, k);
-      points[k] = new double[] {Grid.toMm(mesh.x(v)), Grid.toMm(mesh.y(v)), Grid.toMm(mesh.z(v))};
+      p[3 * k] = Grid.toMm(mesh.x(v));
+      p[3 * k + 1] = Grid.toMm(mesh.y(v));
+      p[3 * k + 2] = Grid.toMm(mesh.z(v));
     }
-    return of(facet, clipped(clipped(points, low, 1), high, -1));
+    double[] q = new double[3 * MOST];
+    int corners = clip(p, 3, low, 1, q);
+    return of(facet, p, clip(q, corners, high, -1, p));
   }
 
-  private static double[][] clipped(double[][] p, double level, int side) {
-    double[][] kept = new double[p.length + 1][];
+  /** Sets q to the part of a polygon on one side of a level; returns how many corners it has. */
+  private static int clip(double[] p, int corners, double level, int side, double[] q) {
     int n = 0;
-    for (int i = 0; i < p.length; i++) {
-      double[] a = p[i];
-      double[] b = p[(i + 1) % p.length];
-      double da = side * (a[2] - level);
-      double db = side * (b[2] - level);
+    for (int i = 0; i < corners; i++) {
+      int a = 3 * i;
+      int b = 3 * ((i + 1) % corners);
+      double da = side * (p[a + 2] - level);
+      double db = side * (p[b + 2] - level);
       if (da >= 0) {
-        kept[n++] = a;
+        System.arraycopy(p, a, q, n, 3);
+        n += 3;
       }
       if (da > 0 != db > 0 && da != 0 && db != 0) {
         double t = da / (da - db);
-        kept[n++] = new double[] {a[0] + t * (b[0] - a[0]), a[1] + t * (b[1] - a[1]), level};
+        q[n++] = p[a] + t * (p[b] - p[a]);
+        q[n++] = p[a + 1] + t * (p[b + 1] - p[a + 1]);
+        q[n++] = level;
       }
     }
-    return Arrays.copyOf(kept, n);
+    return n / 3;
   }
 
-  private static Patch of(int facet, double[][] p) {
+  private static Patch of(int facet, double[] p, int corners) {
     double sum = 0;
     double x = 0;
     double y = 0;
     double z = 0;
     double low = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < p.length; i++) {
-      low = Math.min(low, p[i][2]);
-      if (i > 1) {
-        double area = Math.abs((p[i - 1][0] - p[0][0]) * (p[i][1] - p[0][1])
-            - (p[i - 1][1] - p[0][1]) * (p[i][0] - p[0][0])) / 2;
+    for (int i = 0; i < 3 * corners; i += 3) {
+      low = Math.min(low, p[i + 2]);
+      if (i > 3) {
+        double area = Math.abs((p[i - 3] - p[0]) * (p[i + 1] - p[1]) - (p[i - 2] - p[1]) * (p[i] - p[0])) / 2;
         sum += area;
-        x += area * (p[0][0] + p[i - 1][0] + p[i][0]) / 3;
-        y += area * (p[0][1] + p[i - 1][1] + p[i][1]) / 3;
-        z += area * (p[0][2] + p[i - 1][2] + p[i][2]) / 3;
+        x += area * (p[0] + p[i - 3] + p[i]) / 3;
+        y += area * (p[1] + p[i - 2] + p[i + 1]) / 3;
+        z += area * (p[2] + p[i - 1] + p[i + 2]) / 3;
       }
     }
     return sum > 0 ? new Patch(facet, sum, x / sum, y / sum, z / sum, low) : new Patch(facet, 0, 0, 0, 0, 0);
