@@ -69,9 +69,10 @@ final class ConstrainedTriangulation {
   /** Lays the first piece of a segment and returns the vertex it ends in. */
   private int step(int a, int b, int id, int line) {
     int h = wedge(a, b, line);
-    if (turn(a, b, tri.destination(h), line) == 0) {
+    int first = tri.destination(h);
+    if (first == b || turn(a, b, first, line) == 0) {
       append(h, id);
-      return tri.destination(h);
+      return first;
     }
     ArrayDeque<int[]> crossed = new ArrayDeque<>();
     int e = Triangulation.next(h);
@@ -109,6 +110,9 @@ final class ConstrainedTriangulation {
     int h = tri.out(a);
     while (true) {
       int x = tri.destination(h);
+      if (x == b) {
+        return h;
+      }
       int sx = turn(a, b, x, line);
       if (sx == 0 && isAhead(a, b, x)) {
         return h;
