@@ -67,7 +67,6 @@ exit /b 1
 
 :built
 del "%ARCHIVE%" 2>nul
-for %%f in ("%JAR%" "%TARGET%\lib\outrigger-*.jar") do "%JAVA%" -cp "%ROOT%\generator\declare\target\classes" outrigger.functions.PlainFunctions "%%~f" >nul 2>&1
 "%JAVA%" -XX:DumpLoadedClassList="%TARGET%\launcher.classes" -XX:TieredStopAtLevel=1 -XX:C1MaxInlineSize=15 -XX:CICompilerCount=1 -XX:+UseSerialGC -cp "%JAR%" outrigger.generator.cli.WarmUp "%TARGET%\warm-up" >nul 2>&1
 if not errorlevel 1 "%JAVA%" -Xshare:dump -XX:SharedClassListFile="%TARGET%\launcher.classes" -XX:SharedArchiveFile="%ARCHIVE%" -cp "%JAR%" >nul 2>&1
 if errorlevel 1 del "%ARCHIVE%" 2>nul

@@ -18,7 +18,8 @@ import outrigger.shapes.stl.StlWriter;
  * {@code -Dthreads} of them, by the clock and by the processor's time for the calling thread, which is the one to compare
  * on a loaded machine where it is the only one. Not a test:
  * {@code java -cp shapes/target/classes:shapes/target/test-classes outrigger.shapes.mesh.KernelTimes [FILE.ops...]}.
- * Parts to which the planar way applies are timed by both.
+ * Parts to which the planar way applies are timed by both. Each runs for {@code -Dms}, 25 s if that is not given, since much
+ * is called but once an evaluation and fully compiled only after thousands of them.
  */
 final class KernelTimes {
   private static final Workers WORKERS = Workers.of(Integer.getInteger("threads", 1));
@@ -39,7 +40,7 @@ final class KernelTimes {
   }
 
   private static <M> void time(String name, String way, Supplier<M> part, Function<M, Proof.Verdict> proof) {
-    long until = System.nanoTime() + Long.getLong("ms", 8_000) * 1_000_000L;
+    long until = System.nanoTime() + Long.getLong("ms", 25_000) * 1_000_000L;
     double[] mesh = new double[10_000];
     double[] all = new double[10_000];
     double[] processor = new double[10_000];
