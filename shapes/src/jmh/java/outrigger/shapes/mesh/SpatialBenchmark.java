@@ -16,13 +16,14 @@ import org.openjdk.jmh.annotations.Warmup;
 
 /**
  * The spatial way, from numbers to operands, Booleans, rounding, proof and the bytes of the file, on one thread; memory is
- * cleared on that thread too, as the launcher has it.
+ * cleared on that thread too, as the launcher has it. What is called but once an evaluation is fully compiled only after some
+ * thousand of them: hence the long warming up.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.SampleTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Fork(value = 1, jvmArgsAppend = {"-Xmx4g", "-XX:+UseSerialGC"})
-@Warmup(iterations = 4, time = 2)
+@Warmup(iterations = 6, time = 5)
 @Measurement(iterations = 4, time = 2)
 public class SpatialBenchmark {
   @Param({"spacer", "tower", "tray", "random-prisms", "tray-heavy", "plate-10", "plate-100", "plate-1000", "plate-10000",
