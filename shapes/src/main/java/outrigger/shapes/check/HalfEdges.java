@@ -1,7 +1,6 @@
 package outrigger.shapes.check;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 
@@ -12,7 +11,6 @@ import java.util.concurrent.atomic.AtomicInteger;
  * facet next door.
  */
 final class HalfEdges {
-  private static final int NONE = -1;
   /** Vertices that are worth a thread. */
   private static final int AT_ONCE = 1 << 13;
 
@@ -28,16 +26,14 @@ final class HalfEdges {
   static Optional<HalfEdges> of(Surface surface) {
     HalfEdges edges = new HalfEdges(surface.corners());
     int[] heads = new int[surface.vertices()];
-    int threads = surface.workers().threads();
-    List<Integer> paired = surface.workers().each(threads, t -> edges.pair(heads,
-        (int) ((long) heads.length * t / threads), (int) ((long) heads.length * (t + 1) / threads)));
-    return paired.contains(NONE) || paired.stream().mapToInt(n -> 2 * n).sum() != edges.corners.length ? Optional.empty()
-        : Optional.of(edges);
+    AtomicInteger pairs = new AtomicInteger();
+    surface.workers().parts(heads.length, (from, to) -> pairs.addAndGet(edges.pair(heads, from, to)));
+    return 2 * pairs.get() == edges.corners.length ? Optional.of(edges) : Optional.empty();
   }
 
-  /** Pairs the edges whose lesser vertex lies from one up to another; returns how many, or {@link #NONE}. */
+  /** Pairs the edges whose lesser vertex lies from one up to another; returns how many pairs, 0 if there is a fault. */
   private int pair(int[] heads, int from, int to) {
-    return gather(heads, from, to) ? pairLists(heads, from, to) : NONE;
+    return gather(heads, from, to) ? pairLists(heads, from, to) : 0;
   }
 
   /** The half-edge the other way. */
@@ -99,14 +95,14 @@ final class HalfEdges {
         int mate = waiting[greater];
         if (mate >= 0 && Math.min(corners[mate], to(mate)) == v) {
           if (corners[mate] == corners[h]) {
-            return NONE;
+            return 0;
           }
           twins[h] = mate;
           twins[mate] = h;
           waiting[greater] = done;
           pairs++;
         } else if (mate == done) {
-          return NONE;
+          return 0;
         } else {
           waiting[greater] = h;
         }

@@ -223,7 +223,7 @@ final class PatchContact {
     int[] b = new int[6 * patches.count()];
     surface.workers().split(patches.count(), AT_ONCE, (from, to) -> {
       for (int p = from; p < to; p++) {
-        clear(b, p);
+        BoxTree.clear(b, p);
         for (int i = rims.start(p); i < rims.start(p + 1); i++) {
           enclose(b, p, edges.from(rims.half(i)));
         }
@@ -235,13 +235,8 @@ final class PatchContact {
   /** Turns boxes inside out, as those of nothing. */
   static void clear(int[] boxes) {
     for (int i = 0; i < boxes.length / 6; i++) {
-      clear(boxes, i);
+      BoxTree.clear(boxes, i);
     }
-  }
-
-  private static void clear(int[] boxes, int i) {
-    Arrays.fill(boxes, 6 * i, 6 * i + 3, Integer.MAX_VALUE);
-    Arrays.fill(boxes, 6 * i + 3, 6 * i + 6, Integer.MIN_VALUE);
   }
 
   private void enclose(int[] to, int box, int vertex) {

@@ -22,7 +22,7 @@ import outrigger.shapes.solid.Solid;
  * itself.
  */
 public final class Proof {
-  /** Facets from which on more than one thread is worth its while; measured. */
+  /** Facets from which on more than one thread is used: about as many as a mesh then has that several threads made. */
   private static final int MANY = 20_000;
 
   private final Surface surface;

@@ -116,7 +116,7 @@ public final class BoxTree {
   /** Puts the boxes of some leaves in order and bounds the leaves; bounds of nothing are turned inside out. */
   private void fill(int[] given, int fromLeaf, int toLeaf) {
     for (int leaf = fromLeaf; leaf < toLeaf; leaf++) {
-      clear(leaves + leaf);
+      clear(nodes, leaves + leaf);
       for (int i = leaf * PER_LEAF; i < Math.min(count, (leaf + 1) * PER_LEAF); i++) {
         System.arraycopy(given, WIDTH * order[i], boxes, WIDTH * i, WIDTH);
         enclose(nodes, leaves + leaf, boxes, i);
@@ -127,16 +127,17 @@ public final class BoxTree {
   /** Node i has children 2i and 2i + 1; leaf k is node {@code leaves + k}. */
   private void boundNodes() {
     for (int i = 0; i < leaves; i++) {
-      clear(i);
+      clear(nodes, i);
     }
     for (int i = 2 * leaves - 1; i > 1; i--) {
       enclose(nodes, i / 2, nodes, i);
     }
   }
 
-  private void clear(int node) {
-    Arrays.fill(nodes, WIDTH * node, WIDTH * node + 3, Integer.MAX_VALUE);
-    Arrays.fill(nodes, WIDTH * node + 3, WIDTH * node + 6, Integer.MIN_VALUE);
+  /** Turns one of some boxes inside out, as that of nothing. */
+  public static void clear(int[] boxes, int box) {
+    Arrays.fill(boxes, WIDTH * box, WIDTH * box + 3, Integer.MAX_VALUE);
+    Arrays.fill(boxes, WIDTH * box + 3, WIDTH * box + 6, Integer.MIN_VALUE);
   }
 
   private static void enclose(int[] to, int node, int[] from, int box) {

@@ -2,6 +2,7 @@ package outrigger.shapes.mesh;
 
 import java.util.Arrays;
 import java.util.List;
+import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.Plane;
 import outrigger.shapes.num.Workers;
@@ -148,7 +149,7 @@ final class Faces {
     workers.split(count, BOXES, (from, to) -> {
       for (int f = from; f < to; f++) {
         Face face = faces[f];
-        bound(face == null ? 3 * f : face.first, face == null ? 3 * f + 3 : face.first + face.edges(), boxes, 6 * f);
+        bound(face == null ? 3 * f : face.first, face == null ? 3 * f + 3 : face.first + face.edges(), boxes, f);
       }
     });
     return boxes;
@@ -167,9 +168,9 @@ final class Faces {
     return f == count ? halfEdges.size() : faces[f] == null ? 3 * f : faces[f].first;
   }
 
-  private void bound(int firstEdge, int endEdge, int[] boxes, int at) {
-    Arrays.fill(boxes, at, at + 3, Integer.MAX_VALUE);
-    Arrays.fill(boxes, at + 3, at + 6, Integer.MIN_VALUE);
+  private void bound(int firstEdge, int endEdge, int[] boxes, int box) {
+    BoxTree.clear(boxes, box);
+    int at = 6 * box;
     for (int h = firstEdge; h < endEdge; h++) {
       int v = halfEdges.from(h);
       boxes[at] = Math.min(boxes[at], x[v]);
