@@ -11,16 +11,13 @@ import outrigger.shapes.num.Workers;
  * The width of the solid, or of the air before it, over the whole surface: the least of each facet, and every sample
  * that is narrower than a bound.
  *
- * <p>Samples are taken only where facets stand against each other ({@link Facing}), in runs of neighbours; where
- * {@link OpenSpace} proves for a whole run that nothing narrow is near, its samples need no ball of their own, otherwise the
- * run is halved. Work is cut into pieces by facets and samples alone, so the result does not depend on the number of threads.
+ * <p>Samples are taken only where facets stand against each other ({@link Facing}): nearly everywhere else something narrow
+ * is near, so to prove that none is, for many samples at once, was seldom worth it. Work is cut into pieces by facets and samples alone, so the result does not depend on the number of threads.
  */
 final class BallField {
   private static final int PIECE = 4096;
   /** Facets smaller than a square of this part of the spacing share samples: a finer mesh has no more of them. */
   private static final double FINER = 4;
-  /** Fewer samples cost less each by itself. */
-  private static final int FEW = 3;
   /** A sample stands for no more than this part of the spacing about it: half the diagonal of a square. */
   private static final double CELL = 0.71;
 
@@ -107,8 +104,6 @@ final class BallField {
     private final SampleList list = new SampleList();
     private final BallProbe probe = reach.probe(tree);
     private final Thinning thinning = new Thinning(tree, samples, reach.spacing);
-    private final FlatSpace flat = new FlatSpace(tree, reach.inward, reach.shown);
-    private final OpenSpace open = new OpenSpace(tree, reach.inward, reach.shown);
     private final HeldBalls known = new HeldBalls();
     private final List<Spot> spots = new ArrayList<>();
 
@@ -122,7 +117,9 @@ final class BallField {
       }
       list.sort();
       thinning.thin(list, standIn);
-      measure(0, list.size());
+      for (int i = 0; i < list.size(); i++) {
+        measure(i);
+      }
       return spots;
     }
 
@@ -146,21 +143,6 @@ final class BallField {
       return end;
     }
 
-    private void measure(int from, int to) {
-      if (to - from <= FEW) {
-        for (int i = from; i < to; i++) {
-          measure(i);
-        }
-        return;
-      }
-      if (flat.isOpen(list, from, to) || open.holdsNone(list, from, to)) {
-        return;
-      }
-      int half = from + to >>> 1;
-      measure(from, half);
-      measure(half, to);
-    }
-
     private void measure(int i) {
       Vec normal = tree.normal(list.slot(i));
       Vec u = reach.direction(normal);
@@ -171,10 +153,7 @@ final class BallField {
     }
 
     private BallProbe.Ball ball(int i, Vec u) {
-      BallProbe.Ball ball = probe.first(list.slot(i), list.point(i), u);
-      if (!probe.isDone(ball) && !open.holdsNone(list, i, i + 1)) {
-        ball = probe.rolled(list.slot(i), ball, u);
-      }
+      BallProbe.Ball ball = probe.measure(list.slot(i), list.point(i), u);
       if (ball.grip() == BallProbe.Grip.ROLLED) {
         known.put(ball);
       }

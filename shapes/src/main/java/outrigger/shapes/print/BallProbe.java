@@ -136,6 +136,11 @@ final class BallProbe {
         stopper, tangent.stop());
   }
 
+  /** Unit vector from the place where a first ball rested to its centre. */
+  private static Vec spoke(Ball first) {
+    return first.middle.minus(first.stop).times(2 / first.width);
+  }
+
   /** The growth of a ball's radius a mm of its way, as that of its width a mm along the planes it rests on. */
   private static double slope(double growth) {
     return 2 * growth / Math.sqrt(1 - growth * growth);
@@ -154,21 +159,24 @@ final class BallProbe {
   private Ball grown(Ball first, Vec u) {
     Vec centre = first.middle;
     double r = first.width / 2;
+    // the first ball rests on two places, whose pull is known
+    Vec pull = u.plus(spoke(first), 1).times(0.5);
     boolean held = false;
-    for (int leg = 0; leg < LEGS && 2 * r < enough * (1 - LEAST) && !held; leg++) {
-      touching.gather(centre, r * (1 + NEAR * Math.max(1, leg - FINE)) + Math.min(NEAR_MM, NEAREST * r), spokes);
-      Vec pull = spokes.pull();
+    for (int leg = 0; leg < LEGS && !held; leg++) {
       double growth = pull.length();
-      held = growth < HELD;
-      if (!held) {
-        Vec along = pull.times(1 / growth);
-        double way = rolling.roll(centre, r, along, growth, (enough / 2 - r) / growth);
-        centre = centre.plus(along, way);
-        r += growth * way;
+      Vec along = pull.times(1 / growth);
+      double way = rolling.roll(centre, r, along, growth, (enough / 2 - r) / growth);
+      centre = centre.plus(along, way);
+      r += growth * way;
+      if (2 * r >= enough * (1 - LEAST)) {
+        return new Ball(centre, 2 * r, Grip.FREE, first.across, 0, first.stopper, first.stop);
       }
+      touching.gather(centre, r * (1 + NEAR * Math.max(1, leg + 1 - FINE)) + Math.min(NEAR_MM, NEAREST * r), spokes);
+      pull = spokes.pull();
+      held = pull.length() < HELD;
     }
     // one that touches more than are told apart and yet found no room is held by a fine round form
-    return held || 2 * r < enough * (1 - LEAST) && spokes.isFull() ? between(first, centre, 2 * r, u)
+    return held || spokes.isFull() ? between(first, centre, 2 * r, u)
         : new Ball(centre, 2 * r, Grip.FREE, first.across, 0, first.stopper, first.stop);
   }
 

@@ -1,23 +1,19 @@
 package outrigger.shapes.print;
 
-import java.util.Arrays;
 import outrigger.shapes.exact.BoxOrder;
-import outrigger.shapes.exact.Morton;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.num.Grid;
 
 /**
- * The facets of a mesh in mm, laid out for asking which of them lie near a place.
+ * The facets of a mesh in mm, laid out for asking which of them lie near a place or face a way.
  *
  * <p>Facets stand in slots, by the six sides their normals point to and then along a space-filling curve; a perfect binary
- * tree of bounds lies over them, at most {@value #PER_LEAF} slots a leaf ({@link Leaves}), with the bounds of the normals.
- * Coordinates of the grid are whole as 32-bit floats, so nothing is rounded here but the normals. Built in n log n for n
- * facets, some 150 bytes a facet; may be read by several threads.
+ * tree of bounds lies over them, a few slots a leaf ({@link LeafRuns}), with the bounds of the normals. So what all looks
+ * alike is dropped high up ({@link Facing}); what lies near a place is found by {@link PlaceTree}. Coordinates of the grid
+ * are whole as 32-bit floats, so nothing is rounded here but the normals. Built in n log n for n facets, some 180 bytes a
+ * facet; may be read by several threads.
  */
 final class FacetTree {
-  static final int PER_LEAF = 4;
-  /** A leaf's box is no larger than so many times those of its facets together. */
-  private static final double LOOSE = 1.5;
   /** Numbers a node: least x, y, z and greatest. */
   static final int WIDTH = 6;
   private static final CubeMap SIDES = new CubeMap(1);
@@ -29,9 +25,11 @@ final class FacetTree {
   private final float[] normals;
   private final float[] nodes;
   private final float[] normalNodes;
+  private final PlaceTree places;
 
   private FacetTree(Mesh mesh, Facets facets) {
-    order = byDirection(BoxOrder.of(boxes(mesh)), facets);
+    int[] byPlace = BoxOrder.of(boxes(mesh));
+    order = byDirection(byPlace, facets);
     corners = new float[9 * order.length];
     for (int slot = 0; slot < order.length; slot++) {
       for (int k = 0; k < 3; k++) {
@@ -41,77 +39,23 @@ final class FacetTree {
         corners[9 * slot + 3 * k + 2] = (float) Grid.toMm(mesh.z(v));
       }
     }
-    int[] groups = groups();
-    starts = Leaves.starts(places(facets, groups));
-    leaves = starts.length - 1;
-    for (int leaf = 0; leaf <= leaves; leaf++) {
-      starts[leaf] = groups[starts[leaf]];
-    }
     normals = roundedNormals(facets);
+    byte[] sides = new byte[order.length];
+    int[] row = new int[order.length];
+    int[] slots = new int[order.length];
+    for (int slot = 0; slot < order.length; slot++) {
+      sides[slot] = (byte) side(facets, order[slot]);
+      row[slot] = slot;
+      slots[order[slot]] = slot;
+    }
+    starts = new LeafRuns(corners, row).starts(sides);
+    leaves = starts.length - 1;
     nodes = bounds(corners, 3);
     normalNodes = bounds(normals, 1);
-  }
-
-  /** First slots of runs that lie close together, at most {@value #PER_LEAF} long, and the end. */
-  private int[] groups() {
-    int[] groups = new int[order.length + 1];
-    int count = 0;
-    float[] run = new float[WIDTH];
-    float[] both = new float[WIDTH];
-    double area = 0;
-    for (int slot = 0; slot < order.length; slot++) {
-      double own = box(slot, both);
-      double joined = own;
-      if (count > 0 && slot < groups[count - 1] + PER_LEAF) {
-        for (int k = 0; k < 3; k++) {
-          both[k] = Extremes.less(both[k], run[k]);
-          both[k + 3] = Extremes.greater(both[k + 3], run[k + 3]);
-        }
-        joined = area(both);
-      } else {
-        area = -own;
-      }
-      if (joined > LOOSE * (area + own)) {
-        groups[count++] = slot;
-        joined = box(slot, both);
-      }
-      System.arraycopy(both, 0, run, 0, WIDTH);
-      area = joined;
+    for (int i = 0; i < row.length; i++) {
+      row[i] = slots[byPlace[i]];
     }
-    groups[count] = order.length;
-    return Arrays.copyOf(groups, count + 1);
-  }
-
-  /** Sets a box to that of a facet, and returns its area. */
-  private double box(int slot, float... box) {
-    for (int k = 0; k < 3; k++) {
-      box[k] = (float) least(slot, k);
-      box[k + 3] = (float) most(slot, k);
-    }
-    return area(box);
-  }
-
-  /** Half of a box's surface. */
-  private static double area(float... box) {
-    double dx = box[3] - box[0];
-    double dy = box[4] - box[1];
-    double dz = box[5] - box[2];
-    return dx * dy + dy * dz + dz * dx;
-  }
-
-  /** Where each group stands in the order: the side its first normal points to, then the place of its first box. */
-  private long[] places(Facets facets, int... groups) {
-    double scale = ((1 << Morton.BITS) - 1) / (6 * Grid.LIMIT_MM);
-    long[] places = new long[groups.length - 1];
-    for (int g = 0; g < places.length; g++) {
-      int o = 9 * groups[g];
-      long[] at = new long[3];
-      for (int k = 0; k < 3; k++) {
-        at[k] = (long) (((double) corners[o + k] + corners[o + 3 + k] + corners[o + 6 + k] + 3 * Grid.LIMIT_MM) * scale);
-      }
-      places[g] = (long) side(facets, order[groups[g]]) << 3 * Morton.BITS | Morton.place(at[0], at[1], at[2]);
-    }
-    return places;
+    places = new PlaceTree(corners, row);
   }
 
   private static int side(Facets facets, int f) {
@@ -247,14 +191,6 @@ final class FacetTree {
     return normals[3 * slot] * ax + normals[3 * slot + 1] * ay + normals[3 * slot + 2] * az;
   }
 
-  /** A number not above the product of any normal below a node and a vector. */
-  double leastAlongNormals(int node, double ax, double ay, double az) {
-    int o = WIDTH * node;
-    return Extremes.less(ax * normalNodes[o], ax * normalNodes[o + 3])
-        + Extremes.less(ay * normalNodes[o + 1], ay * normalNodes[o + 4])
-        + Extremes.less(az * normalNodes[o + 2], az * normalNodes[o + 5]);
-  }
-
   /** A number not below the product of any place in a node's box and a vector. */
   double mostAlong(int node, double ax, double ay, double az) {
     int o = WIDTH * node;
@@ -324,13 +260,9 @@ final class FacetTree {
     return starts[leaf - leaves + 1];
   }
 
-  /** Squared distance of a point from a node's box, mm^2; infinite for an empty node. */
-  double distance2(int node, double x, double y, double z) {
-    int o = WIDTH * node;
-    double dx = x < nodes[o] ? nodes[o] - x : x > nodes[o + 3] ? x - nodes[o + 3] : 0;
-    double dy = y < nodes[o + 1] ? nodes[o + 1] - y : y > nodes[o + 4] ? y - nodes[o + 4] : 0;
-    double dz = z < nodes[o + 2] ? nodes[o + 2] - z : z > nodes[o + 5] ? z - nodes[o + 5] : 0;
-    return dx * dx + dy * dy + dz * dz;
+  /** The same facets in a tree by place alone. */
+  PlaceTree places() {
+    return places;
   }
 
   /** Length of the diagonal of all bounds, mm; 0 for a mesh without facets. */

@@ -8,8 +8,16 @@ abstract class NearSearch {
   private static final int DEEPEST = 64;
 
   protected final FacetTree tree;
+  private final PlaceTree places;
   private final float[] corners;
+  private final int leaves;
   private final int[] stack = new int[DEEPEST];
+
+  private boolean isFloored;
+  private double upX;
+  private double upY;
+  private double upZ;
+  private double level;
 
   /** How many facets were met so far: a measure of work. */
   private long met;
@@ -20,6 +28,8 @@ abstract class NearSearch {
   protected double z;
   /** Square of its radius, mm^2. */
   protected double reach2;
+  /** Set where the walk may end. */
+  protected boolean isDone;
   /** The closest point found by {@link #closest}. */
   protected double qx;
   protected double qy;
@@ -31,59 +41,65 @@ abstract class NearSearch {
 
   NearSearch(FacetTree tree) {
     this.tree = tree;
+    places = tree.places();
+    leaves = places.leaves();
     corners = tree.corners();
   }
 
   /** Takes a facet whose box's neighbourhood reaches into the ball. */
   protected abstract void meet(int slot);
 
-  /** Whether nothing below a node can matter, however near it is. */
-  protected boolean isIdle(int node) {
-    return false;
-  }
-
-  /** Whether the walk may end. */
-  protected boolean isDone() {
-    return false;
-  }
-
   /** How many facets all walks met so far. */
   final long met() {
     return met;
   }
 
-  /** Walks over all facets in the ball; facets a little outside may come too. */
+  /** Leaves out of walks what lies no higher than a level along a unit vector, mm, however near it is. */
+  protected final void floor(double ax, double ay, double az, double height) {
+    isFloored = true;
+    upX = ax;
+    upY = ay;
+    upZ = az;
+    level = height;
+  }
+
+  /** Walks over all facets in the ball until the walk is done; facets a little outside may come too. */
   protected final void walk() {
+    isDone = false;
     int top = 0;
     int node = 1;
-    while (node != 0 && !isDone()) {
-      if (node >= tree.leaves()) {
+    while (true) {
+      if (node >= leaves) {
         meetAll(node);
-        node = 0;
       } else {
         int a = 2 * node;
-        double toA = tree.distance2(a, x, y, z);
-        double toB = tree.distance2(a + 1, x, y, z);
-        boolean inA = toA <= reach2 && !isIdle(a);
-        boolean inB = toB <= reach2 && !isIdle(a + 1);
-        boolean swap = toB < toA;
-        if (inA && inB) {
-          stack[top++] = swap ? a : a + 1;
+        double toA = places.distance2(a, x, y, z);
+        double toB = places.distance2(a + 1, x, y, z);
+        boolean inA = toA <= reach2 && !(isFloored && places.mostAlong(a, upX, upY, upZ) <= level);
+        boolean inB = toB <= reach2 && !(isFloored && places.mostAlong(a + 1, upX, upY, upZ) <= level);
+        if (inA || inB) {
+          boolean first = inA && (toA <= toB || !inB);
+          node = first ? a : a + 1;
+          if (inA && inB) {
+            stack[top++] = node ^ 1;
+          }
+          continue;
         }
-        node = inA && (!swap || !inB) ? a : inB ? a + 1 : 0;
       }
-      while (node == 0 && top > 0) {
+      do {
+        if (top == 0 || isDone) {
+          return;
+        }
         node = stack[--top];
-        node = tree.distance2(node, x, y, z) <= reach2 ? node : 0;
-      }
+      } while (places.distance2(node, x, y, z) > reach2);
     }
   }
 
   private void meetAll(int leaf) {
-    int from = tree.firstSlot(leaf);
-    int to = tree.endSlot(leaf);
-    for (int slot = from; slot < to; slot++) {
-      meet(slot);
+    int from = places.first(leaf);
+    int to = places.end(leaf);
+    for (int i = from; i < to; i++) {
+      meet(places.slot(i));
     }
     met += to - from;
   }

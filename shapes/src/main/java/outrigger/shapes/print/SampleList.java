@@ -60,31 +60,17 @@ final class SampleList {
     return numbers[WIDTH * i + 3];
   }
 
-  /** Least x, y, z and greatest x, y, z of some. */
-  double[] box(int from, int to) {
+  /** Least x, y, z and greatest x, y, z. */
+  private double[] box() {
     double[] box = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY,
         Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
-    for (int i = from; i < to; i++) {
-      for (int k = 0; k < 3; k++) {
+    for (int i = 0; i < count; i++) {
+      for (int k = 0; k < AXES; k++) {
         box[k] = Extremes.less(box[k], numbers[WIDTH * i + k]);
-        box[k + 3] = Extremes.greater(box[k + 3], numbers[WIDTH * i + k]);
+        box[k + AXES] = Extremes.greater(box[k + AXES], numbers[WIDTH * i + k]);
       }
     }
     return box;
-  }
-
-  /** How far the farthest of some lies from the centre of their box, which is given. */
-  double spread(int from, int to, double... box) {
-    double far = 0;
-    for (int i = from; i < to; i++) {
-      double square = 0;
-      for (int k = 0; k < 3; k++) {
-        double d = numbers[WIDTH * i + k] - (box[k] + box[k + 3]) / 2;
-        square += d * d;
-      }
-      far = Extremes.greater(far, square);
-    }
-    return Math.sqrt(far);
   }
 
   /** Puts all samples in order along a space-filling curve (Morton), equal places as they stood. */
@@ -92,7 +78,7 @@ final class SampleList {
     if (count < 2) {
       return;
     }
-    double[] box = box(0, count);
+    double[] box = box();
     double scale = (1 << BITS) - 1;
     double side = Math.max(box[3] - box[0], Math.max(box[4] - box[1], box[5] - box[2]));
     long[] keys = new long[count];

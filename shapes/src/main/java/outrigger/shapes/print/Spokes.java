@@ -15,14 +15,17 @@ final class Spokes {
   private static final int MOST = 160;
   private static final double WISH = 0.1;
 
-  private final Vec[] all = new Vec[MOST];
+  /** Three numbers a vector. */
+  private final double[] all = new double[3 * MOST];
   private final double[] distances = new double[MOST];
   private int count;
   private int first;
   private int second;
+  /** The vectors whose hull is looked at, and which of all they are. */
   private final Vec[] active = new Vec[4];
+  private final int[] actives = new int[4];
   private int activeCount;
-  private Vec best;
+  private Vec best = new Vec(0, 0, 0);
 
   void clear() {
     count = 0;
@@ -37,16 +40,27 @@ final class Spokes {
    * Adds a unit vector and how far away the place touched lies, mm; one within a thousandth of a radian of another, or one
    * beyond the first {@value #MOST}, is left out.
    */
-  void add(Vec v, double distance) {
+  void add(double vx, double vy, double vz, double distance) {
     for (int i = 0; i < count; i++) {
-      if (all[i].dot(v) > SAME) {
+      if (product(i, vx, vy, vz) > SAME) {
         return;
       }
     }
     if (count < MOST) {
       distances[count] = distance;
-      all[count++] = v;
+      all[3 * count] = vx;
+      all[3 * count + 1] = vy;
+      all[3 * count + 2] = vz;
+      count++;
     }
+  }
+
+  private double product(int i, double x, double y, double z) {
+    return all[3 * i] * x + all[3 * i + 1] * y + all[3 * i + 2] * z;
+  }
+
+  private Vec vector(int i) {
+    return new Vec(all[3 * i], all[3 * i + 1], all[3 * i + 2]);
   }
 
   /** The pull; nothing added, nothing pulls. */
@@ -54,21 +68,26 @@ final class Spokes {
     if (count == 0) {
       return new Vec(0, 0, 0);
     }
-    best = all[0];
-    active[0] = all[0];
-    activeCount = 1;
+    activeCount = 0;
+    activate(0);
+    best = active[0];
     for (int i = 0; i < ROUNDS; i++) {
-      Vec next = lowest();
-      if (next.dot(best) >= best.dot(best) - ROUNDING) {
+      int next = lowest();
+      if (product(next, best.x(), best.y(), best.z()) >= best.dot(best) - ROUNDING) {
         return best;
       }
       if (activeCount == active.length || isActive(next)) {
         return new Vec(0, 0, 0);
       }
-      active[activeCount++] = next;
+      activate(next);
       reduce();
     }
     return best;
+  }
+
+  private void activate(int i) {
+    actives[activeCount] = i;
+    active[activeCount++] = vector(i);
   }
 
   /** Seeks the two that stand most against each other; of about equal pairs, the one most along a wish. */
@@ -76,8 +95,10 @@ final class Spokes {
     double most = -1;
     for (int i = 0; i < count; i++) {
       for (int j = 0; j < i; j++) {
-        Vec d = all[i].minus(all[j]);
-        double score = d.dot(d) + WISH * Math.abs(d.dot(wish));
+        double dx = all[3 * i] - all[3 * j];
+        double dy = all[3 * i + 1] - all[3 * j + 1];
+        double dz = all[3 * i + 2] - all[3 * j + 2];
+        double score = dx * dx + dy * dy + dz * dz + WISH * Math.abs(dx * wish.x() + dy * wish.y() + dz * wish.z());
         if (score > most) {
           most = score;
           first = i;
@@ -89,7 +110,7 @@ final class Spokes {
 
   /** Unit vector along which the pair holds the ball. */
   Vec across() {
-    Vec d = all[first].minus(all[second]);
+    Vec d = vector(first).minus(vector(second));
     return d.times(1 / d.length());
   }
 
@@ -100,7 +121,7 @@ final class Spokes {
 
   /** How fast the distance from the pair grows at most, mm a mm. */
   double pairGrowth() {
-    return all[first].plus(all[second], 1).length() / 2;
+    return vector(first).plus(vector(second), 1).length() / 2;
   }
 
   /** From one side of the pair to the other by way of the centre, mm. */
@@ -110,21 +131,26 @@ final class Spokes {
 
   /** Middle between the two places touched, seen from the centre. */
   Vec pairMiddle() {
-    return all[first].times(-distances[first] / 2).plus(all[second], -distances[second] / 2);
+    return vector(first).times(-distances[first] / 2).plus(vector(second), -distances[second] / 2);
   }
 
-  private Vec lowest() {
-    Vec lowest = all[0];
-    for (int i = 1; i < count; i++) {
-      lowest = all[i].dot(best) < lowest.dot(best) ? all[i] : lowest;
+  private int lowest() {
+    int lowest = 0;
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < count; i++) {
+      double product = product(i, best.x(), best.y(), best.z());
+      if (product < least) {
+        least = product;
+        lowest = i;
+      }
     }
     return lowest;
   }
 
   /** An active vector that lies lower than the best point of its own hull's faces: the hull holds the origin. */
-  private boolean isActive(Vec v) {
+  private boolean isActive(int v) {
     for (int i = 0; i < activeCount; i++) {
-      if (active[i] == v) {
+      if (actives[i] == v) {
         return true;
       }
     }
@@ -146,6 +172,7 @@ final class Spokes {
     int n = 0;
     for (int i = 0; i < activeCount; i++) {
       if ((kept >> i & 1) == 1) {
+        actives[n] = actives[i];
         active[n++] = active[i];
       }
     }

@@ -53,6 +53,7 @@ final class TangentBall extends NearSearch {
     uy = u.y();
     uz = u.z();
     level = p.dot(u) + FLAT;
+    floor(ux, uy, uz, level);
     stopper = -1;
     set(most);
     if (guess >= 0) {
@@ -67,12 +68,6 @@ final class TangentBall extends NearSearch {
     y = py + r * uy;
     z = pz + r * uz;
     reach2 = r * r;
-  }
-
-  /** A box behind the plane through p stops no ball. */
-  @Override
-  protected boolean isIdle(int node) {
-    return tree.mostAlong(node, ux, uy, uz) <= level;
   }
 
   @Override

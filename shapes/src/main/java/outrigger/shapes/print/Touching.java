@@ -34,16 +34,12 @@ final class Touching extends NearSearch {
   }
 
   @Override
-  protected boolean isDone() {
-    return spokes.isFull();
-  }
-
-  @Override
   protected void meet(int slot) {
     double d2 = closest(slot, x, y, z);
     if (d2 <= reach2 && d2 > 0) {
       double d = Math.sqrt(d2);
-      spokes.add(new Vec((x - qx) / d, (y - qy) / d, (z - qz) / d), d);
+      spokes.add((x - qx) / d, (y - qy) / d, (z - qz) / d, d);
+      isDone = spokes.isFull();
     }
   }
 }

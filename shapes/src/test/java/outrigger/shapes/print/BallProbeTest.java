@@ -1,9 +1,9 @@
 package outrigger.shapes.print;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.BitSet;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import outrigger.shapes.mesh.Mesh;
@@ -50,30 +50,54 @@ class BallProbeTest {
     }
   }
 
-  @Test
-  void holdsNone_whereItSaysSo_noBallIsHeld() {
-    FacetTree tree = FacetTree.of(someMesh());
-    SampleList points = new SampleList();
-    for (int slot = 0; slot < tree.size(); slot++) {
-      new FacetSamples(tree, 0.4).addTo(points, slot);
+  /** All facets that a walk meets in a ball, and all that lie in it by the distance of each. */
+  private static final class Ball extends NearSearch {
+    private final BitSet met = new BitSet();
+
+    private Ball(FacetTree tree) {
+      super(tree);
     }
-    for (boolean inward : new boolean[] {true, false}) {
-      double width = 1.1;
-      OpenSpace open = new OpenSpace(tree, inward, width);
-      BallProbe probe = new BallProbe(tree, 2, width);
-      int proven = 0;
-      for (int from = 0; from + 8 <= points.size(); from += 8) {
-        if (open.holdsNone(points, from, from + 8)) {
-          proven++;
-          for (int i = from; i < from + 8; i++) {
-            Vec u = tree.normal(points.slot(i)).times(inward ? -1 : 1);
-            BallProbe.Ball ball = probe.measure(points.slot(i), points.point(i), u);
-            assertFalse(ball.held() && ball.width() < width, inward + " " + points.point(i) + " " + ball);
-          }
-        }
+
+    private BitSet walk(Vec centre, double radius) {
+      met.clear();
+      x = centre.x();
+      y = centre.y();
+      z = centre.z();
+      reach2 = radius * radius;
+      walk();
+      return met;
+    }
+
+    private BitSet all(double radius) {
+      BitSet all = new BitSet();
+      for (int slot = 0; slot < tree.size(); slot++) {
+        all.set(slot, closest(slot, x, y, z) <= radius * radius);
       }
-      assertTrue(proven > 20, "only " + proven + " of " + points.size() / 8);
+      return all;
     }
+
+    @Override
+    protected void meet(int slot) {
+      met.set(slot);
+    }
+  }
+
+  @Test
+  void walk_anyBall_meetsEveryFacetInIt() {
+    FacetTree tree = FacetTree.of(someMesh());
+    Random random = new Random(SEED);
+    Ball ball = new Ball(tree);
+    int found = 0;
+    for (int i = 0; i < 300; i++) {
+      Vec centre = new Vec(24 * random.nextDouble() - 12, 24 * random.nextDouble() - 12, 20 * random.nextDouble() - 6);
+      double radius = Math.pow(10, 2 * random.nextDouble() - 1);
+      BitSet met = ball.walk(centre, radius);
+      BitSet all = ball.all(radius);
+      found += all.cardinality();
+      all.andNot(met);
+      assertTrue(all.isEmpty(), "seed " + SEED + ", ball " + i + " misses " + all);
+    }
+    assertTrue(found > 1500, "only " + found);
   }
 
   @Test
@@ -105,13 +129,13 @@ class BallProbeTest {
   @Test
   void pull_ofKnownSpokes_isTheNearestPointOfTheirHull() {
     Spokes spokes = new Spokes();
-    spokes.add(new Vec(1, 0, 0), 1);
+    spokes.add(1, 0, 0, 1);
     assertEquals(1, spokes.pull().length(), 1e-12);
-    spokes.add(new Vec(0, 1, 0), 1);
+    spokes.add(0, 1, 0, 1);
     assertEquals(Math.sqrt(0.5), spokes.pull().length(), 1e-9);
-    spokes.add(new Vec(0, 0, 1), 1);
+    spokes.add(0, 0, 1, 1);
     assertEquals(Math.sqrt(1 / 3.0), spokes.pull().length(), 1e-9);
-    spokes.add(new Vec(0, 0, -1), 1);
+    spokes.add(0, 0, -1, 1);
     assertEquals(0, spokes.pull().plus(new Vec(0, 0, 0), 1).length(), 1e-9);
   }
 }
