@@ -22,19 +22,37 @@ public final class BoxOrder {
   private BoxOrder() {}
 
   /**
-   * The order.
+   * The order; places on the curve are worked out by some threads.
    *
    * @param boxes least x, y, z and greatest x, y, z of each box
    * @return box numbers along the curve
    */
-  public static int[] of(int[] boxes) {
-    return of(boxes, Workers.of(1));
+  static int[] of(int[] boxes, Workers workers) {
+    long[] keys = keys(boxes, workers);
+    int[] order = new int[keys.length];
+    for (int i = 0; i < order.length; i++) {
+      order[i] = number(keys[i], order.length);
+    }
+    return order;
   }
 
-  /** The same; places on the curve are worked out by some threads. */
-  static int[] of(int[] boxes, Workers workers) {
+  /** The order as numbers that rise: the place of a box on the curve in the high bits, its {@link #number} in the low ones. */
+  public static long[] keys(int[] boxes) {
+    return keys(boxes, Workers.of(1));
+  }
+
+  /** The number of the box that one of so many keys stands for. */
+  public static int number(long key, int count) {
+    return (int) (key & (1L << numberBits(count)) - 1);
+  }
+
+  private static int numberBits(int count) {
+    return 32 - Integer.numberOfLeadingZeros(count);
+  }
+
+  private static long[] keys(int[] boxes, Workers workers) {
     int n = boxes.length / 6;
-    int numberBits = 32 - Integer.numberOfLeadingZeros(n);
+    int numberBits = numberBits(n);
     int bits = Math.min(Morton.BITS, (63 - numberBits) / 3);
     long[] least = new long[3];
     int shift = Math.max(0, span(boxes, least) - bits);
@@ -47,11 +65,7 @@ public final class BoxOrder {
       }
     });
     sort(keys, numberBits, numberBits + 3 * bits, workers);
-    int[] order = new int[n];
-    for (int i = 0; i < n; i++) {
-      order[i] = (int) (keys[i] & (1L << numberBits) - 1);
-    }
-    return order;
+    return keys;
   }
 
   /** Sorts keys that rise in their lowest bits already, by the bits from one up to before another. */

@@ -14,9 +14,12 @@ import outrigger.shapes.num.Grid;
  * facet; may be read by several threads.
  */
 final class FacetTree {
-  /** Numbers a node: least x, y, z and greatest. */
-  static final int WIDTH = 6;
+  /** Numbers a node. */
+  static final int WIDTH = TreeBounds.WIDTH;
   private static final CubeMap SIDES = new CubeMap(1);
+  /** A side's number stands above the place on the curve, whose lowest bits make room for it. */
+  private static final int SIDE_BITS = 3;
+  private static final int SIDE_SHIFT = 60;
 
   private final int leaves;
   private final int[] starts;
@@ -28,8 +31,17 @@ final class FacetTree {
   private final PlaceTree places;
 
   private FacetTree(Mesh mesh, Facets facets) {
-    int[] byPlace = BoxOrder.of(boxes(mesh));
-    order = byDirection(byPlace, facets);
+    long[] keys = BoxOrder.keys(boxes(mesh));
+    order = new int[keys.length];
+    long[] bySide = new long[keys.length];
+    int[] next = firstOfSides(facets);
+    for (long key : keys) {
+      int facet = BoxOrder.number(key, keys.length);
+      int side = side(facets, facet);
+      int slot = next[side]++;
+      order[slot] = facet;
+      bySide[slot] = (long) side << SIDE_SHIFT | key >>> SIDE_BITS;
+    }
     corners = new float[9 * order.length];
     for (int slot = 0; slot < order.length; slot++) {
       for (int k = 0; k < 3; k++) {
@@ -40,44 +52,27 @@ final class FacetTree {
       }
     }
     normals = roundedNormals(facets);
-    byte[] sides = new byte[order.length];
-    int[] row = new int[order.length];
-    int[] slots = new int[order.length];
-    for (int slot = 0; slot < order.length; slot++) {
-      sides[slot] = (byte) side(facets, order[slot]);
-      row[slot] = slot;
-      slots[order[slot]] = slot;
-    }
-    starts = new LeafRuns(corners, row).starts(sides);
+    starts = LeafRuns.starts(corners, bySide);
     leaves = starts.length - 1;
-    nodes = bounds(corners, 3);
-    normalNodes = bounds(normals, 1);
-    for (int i = 0; i < row.length; i++) {
-      row[i] = slots[byPlace[i]];
-    }
-    places = new PlaceTree(corners, row);
+    nodes = TreeBounds.of(corners, 3, starts);
+    normalNodes = TreeBounds.of(normals, 1, starts);
+    places = PlaceTree.of(nodes, starts);
   }
 
   private static int side(Facets facets, int f) {
     return SIDES.cell(facets.normal(f, 0), facets.normal(f, 1), facets.normal(f, 2));
   }
 
-  /** Splits an order by the side of a cube that normals point to, each part in the order given. */
-  private static int[] byDirection(int[] order, Facets facets) {
-    byte[] sides = new byte[order.length];
-    int[] next = new int[SIDES.cells() + 1];
-    for (int i = 0; i < order.length; i++) {
-      sides[i] = (byte) side(facets, order[i]);
-      next[sides[i] + 1]++;
+  /** The first slot of each side. */
+  private static int[] firstOfSides(Facets facets) {
+    int[] first = new int[SIDES.cells() + 1];
+    for (int f = 0; f < facets.count(); f++) {
+      first[side(facets, f) + 1]++;
     }
     for (int side = 0; side < SIDES.cells(); side++) {
-      next[side + 1] += next[side];
+      first[side + 1] += first[side];
     }
-    int[] split = new int[order.length];
-    for (int i = 0; i < order.length; i++) {
-      split[next[sides[i]]++] = order[i];
-    }
-    return split;
+    return first;
   }
 
   private float[] roundedNormals(Facets facets) {
@@ -115,31 +110,6 @@ final class FacetTree {
   private static void box(int[] boxes, int at, int a, int b, int c) {
     boxes[at] = Math.min(a, Math.min(b, c));
     boxes[at + 3] = Math.max(a, Math.max(b, c));
-  }
-
-  /** Node i has children 2i and 2i + 1; leaf k is node {@code leaves + k}. Bounds of nothing are infinitely far. */
-  private float[] bounds(float[] points, int ofSlot) {
-    float[] b = new float[2 * leaves * WIDTH];
-    for (int leaf = 0; leaf < leaves; leaf++) {
-      for (int k = 0; k < 3; k++) {
-        float least = Float.POSITIVE_INFINITY;
-        float most = Float.NEGATIVE_INFINITY;
-        for (int i = 3 * ofSlot * starts[leaf] + k; i < 3 * ofSlot * starts[leaf + 1]; i += 3) {
-          float c = points[i];
-          least = c < least ? c : least;
-          most = c > most ? c : most;
-        }
-        b[WIDTH * (leaves + leaf) + k] = least;
-        b[WIDTH * (leaves + leaf) + 3 + k] = most;
-      }
-    }
-    for (int i = leaves - 1; i > 0; i--) {
-      for (int k = WIDTH * i, down = 2 * k; k < WIDTH * i + 3; k++, down++) {
-        b[k] = Extremes.less(b[down], b[down + WIDTH]);
-        b[k + 3] = Extremes.greater(b[down + 3], b[down + WIDTH + 3]);
-      }
-    }
-    return b;
   }
 
   /** Number of facets, and of slots. */

@@ -26,7 +26,7 @@ final class LayerScan {
   /** Beads are laid across a rim, and its free edges walked, with corners left out that lie nearer to their line, mm. */
   private static final double STRAIGHT = 0.004;
   /** Facets are fetched for so many points ahead. */
-  private static final double AHEAD = 2;
+  private static final double AHEAD = 8;
   /** Distance between the points asked on a free edge, mm. */
   private static final double APART = 0.5;
   /** Of so much of an area as this held at both ends, the rest is corners. */

@@ -98,8 +98,8 @@ abstract class NearSearch {
   private void meetAll(int leaf) {
     int from = places.first(leaf);
     int to = places.end(leaf);
-    for (int i = from; i < to; i++) {
-      meet(places.slot(i));
+    for (int slot = from; slot < to; slot++) {
+      meet(slot);
     }
     met += to - from;
   }

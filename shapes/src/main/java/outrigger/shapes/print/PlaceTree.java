@@ -1,5 +1,9 @@
 package outrigger.shapes.print;
 
+import java.util.Arrays;
+import outrigger.shapes.exact.BoxOrder;
+import outrigger.shapes.num.Grid;
+
 /**
  * The facets of a {@link FacetTree} by place alone, for asking which of them lie near: whatever way they face, those near
  * each other hang below few nodes.
@@ -9,64 +13,80 @@ package outrigger.shapes.print;
  */
 final class PlaceTree {
   /** Numbers a node: the middle's x, y, z and half the size along each. */
-  private static final int WIDTH = FacetTree.WIDTH;
+  private static final int WIDTH = TreeBounds.WIDTH;
+  /** Half sizes are taken larger by far more than a float is rounded by. */
+  private static final double ROUNDED_UP = 1 + 1e-6;
   /** Half the size of an empty box: far from everything, and below every level. */
   private static final float EMPTY = -1e18f;
 
-  private final int[] slots;
-  private final int[] starts;
   private final int leaves;
+  /** First slot of each leaf, and the slot after its last. */
+  private final int[] first;
+  private final int[] end;
   private final float[] boxes;
 
+  private PlaceTree(int leaves) {
+    this.leaves = leaves;
+    first = new int[leaves];
+    end = new int[leaves];
+    boxes = new float[2 * leaves * WIDTH];
+  }
+
   /**
-   * Over some facets.
+   * The same runs of facets as the leaves of a tree that is ordered otherwise.
    *
-   * @param corners of all facets, nine numbers a slot, mm
-   * @param row slots along a space-filling curve
+   * @param nodes its boxes, those of the leaves last
+   * @param starts first slot of each of its leaves, and the end
    */
-  PlaceTree(float[] corners, int... row) {
-    slots = row.clone();
-    starts = new LeafRuns(corners, slots).starts();
-    leaves = starts.length - 1;
-    boxes = bounds(corners);
-    for (int o = 0; o < boxes.length; o += WIDTH) {
-      for (int k = o; k < o + 3; k++) {
-        center(k);
+  static PlaceTree of(float[] nodes, int... starts) {
+    int[] runs = runs(starts);
+    int[] runBoxes = new int[WIDTH * runs.length];
+    for (int r = 0; r < runs.length; r++) {
+      for (int k = 0; k < WIDTH; k++) {
+        runBoxes[WIDTH * r + k] = (int) (nodes[WIDTH * (starts.length - 1 + runs[r]) + k] * Grid.PER_MM);
       }
     }
+    long[] keys = BoxOrder.keys(runBoxes);
+    int[] row = Leaves.starts(keys);
+    PlaceTree tree = new PlaceTree(row.length - 1);
+    for (int leaf = 0; leaf < tree.leaves; leaf++) {
+      int at = WIDTH * (tree.leaves + leaf);
+      if (row[leaf] < row[leaf + 1]) {
+        int run = runs[BoxOrder.number(keys[row[leaf]], keys.length)];
+        tree.first[leaf] = starts[run];
+        tree.end[leaf] = starts[run + 1];
+        System.arraycopy(nodes, WIDTH * (starts.length - 1 + run), tree.boxes, at, WIDTH);
+      } else {
+        Arrays.fill(tree.boxes, at, at + 3, Float.POSITIVE_INFINITY);
+        Arrays.fill(tree.boxes, at + 3, at + WIDTH, Float.NEGATIVE_INFINITY);
+      }
+    }
+    TreeBounds.gather(tree.boxes, tree.leaves);
+    for (int o = 0; o < tree.boxes.length; o += WIDTH) {
+      for (int k = o; k < o + 3; k++) {
+        tree.center(k);
+      }
+    }
+    return tree;
+  }
+
+  /** The leaves that hold facets. */
+  private static int[] runs(int... starts) {
+    int[] runs = new int[starts.length];
+    int count = 0;
+    for (int leaf = 0; leaf < starts.length - 1; leaf++) {
+      if (starts[leaf] < starts[leaf + 1]) {
+        runs[count++] = leaf;
+      }
+    }
+    return Arrays.copyOf(runs, count);
   }
 
   private void center(int k) {
     double low = boxes[k];
     double high = boxes[k + 3];
     boxes[k] = low > high ? 0 : (float) ((low + high) / 2);
-    boxes[k + 3] = low > high ? EMPTY : Math.nextUp((float) Math.max(high - boxes[k], boxes[k] - low));
-  }
-
-  /** Node i has children 2i and 2i + 1; leaf k is node {@code leaves + k}. Least and greatest numbers; none, inside out. */
-  private float[] bounds(float... corners) {
-    float[] b = new float[2 * leaves * WIDTH];
-    for (int leaf = 0; leaf < leaves; leaf++) {
-      for (int k = 0; k < 3; k++) {
-        float least = Float.POSITIVE_INFINITY;
-        float most = Float.NEGATIVE_INFINITY;
-        for (int i = starts[leaf]; i < starts[leaf + 1]; i++) {
-          for (int at = 9 * slots[i] + k; at < 9 * (slots[i] + 1); at += 3) {
-            least = Extremes.less(corners[at], least);
-            most = Extremes.greater(corners[at], most);
-          }
-        }
-        b[WIDTH * (leaves + leaf) + k] = least;
-        b[WIDTH * (leaves + leaf) + 3 + k] = most;
-      }
-    }
-    for (int i = leaves - 1; i > 0; i--) {
-      for (int k = WIDTH * i, down = 2 * k; k < WIDTH * i + 3; k++, down++) {
-        b[k] = Extremes.less(b[down], b[down + WIDTH]);
-        b[k + 3] = Extremes.greater(b[down + 3], b[down + WIDTH + 3]);
-      }
-    }
-    return b;
+    boxes[k + 3] = low > high ? EMPTY : (float) (Math.max(high - boxes[k], boxes[k] - low) * ROUNDED_UP);
   }
 
   /** The first leaf's node; nodes below it in number have children. */
@@ -74,19 +94,14 @@ final class PlaceTree {
     return leaves;
   }
 
-  /** Where a leaf's facets begin. */
+  /** First slot of a leaf. */
   int first(int leaf) {
-    return starts[leaf - leaves];
+    return first[leaf - leaves];
   }
 
-  /** Where those of the next one begin. */
+  /** The slot after a leaf's last. */
   int end(int leaf) {
-    return starts[leaf - leaves + 1];
-  }
-
-  /** The slot of a facet by its place in the tree. */
-  int slot(int place) {
-    return slots[place];
+    return end[leaf - leaves];
   }
 
   /** A number not above the squared distance of a point from a node's box, mm^2. */
