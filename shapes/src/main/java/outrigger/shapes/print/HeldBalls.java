@@ -8,9 +8,12 @@ import java.util.Optional;
  */
 final class HeldBalls {
   /** How many are remembered: those near in a list sorted along a curve are mostly near in place. */
-  private static final int KEPT = 128;
-  /** How near to the ball a sample lies that it touches, a part of the radius: chords of round forms lie farther in. */
-  private static final double TOUCH = 0.01;
+  private static final int KEPT = 48;
+  /**
+   * How far from the middle a sample lies at most that the ball touches, squared and in radii: chords of round forms lie
+   * farther in, by no more than a hundredth.
+   */
+  private static final double FARTHEST = 1.01 * 1.01;
   /** cos 15 degrees, between the way to the middle and the normal. */
   private static final double SQUARELY = 0.966;
 
@@ -35,14 +38,17 @@ final class HeldBalls {
    * @param u unit vector along which balls rest there
    */
   Optional<BallProbe.Ball> touching(Vec p, Vec u) {
-    for (int i = 0; i < Math.min(KEPT, count); i++) {
-      double dx = numbers[4 * i] - p.x();
-      double dy = numbers[4 * i + 1] - p.y();
-      double dz = numbers[4 * i + 2] - p.z();
-      double r = numbers[4 * i + 3];
-      double d2 = dx * dx + dy * dy + dz * dz;
-      if (d2 < r * r * (1 + TOUCH) * (1 + TOUCH) && dx * u.x() + dy * u.y() + dz * u.z() > SQUARELY * r) {
-        BallProbe.Ball b = balls[i];
+    double px = p.x();
+    double py = p.y();
+    double pz = p.z();
+    int end = 4 * (count < KEPT ? count : KEPT);
+    for (int o = 0; o < end; o += 4) {
+      double dx = numbers[o] - px;
+      double dy = numbers[o + 1] - py;
+      double dz = numbers[o + 2] - pz;
+      double r = numbers[o + 3];
+      if (dx * dx + dy * dy + dz * dz < r * r * FARTHEST && dx * u.x() + dy * u.y() + dz * u.z() > SQUARELY * r) {
+        BallProbe.Ball b = balls[o / 4];
         return Optional.of(
             new BallProbe.Ball(b.middle(), b.width(), BallProbe.Grip.ROLLED, u, b.slope(), b.stopper(), b.stop()));
       }

@@ -12,8 +12,12 @@ final class RollingBall extends NearSearch {
   private static final double FLAT = 2e-3;
   private static final double TOUCH = 1e-9;
 
-  private Vec from;
-  private Vec along;
+  private double fromX;
+  private double fromY;
+  private double fromZ;
+  private double alongX;
+  private double alongY;
+  private double alongZ;
   private double radius;
   private double growth;
   private double way;
@@ -32,9 +36,13 @@ final class RollingBall extends NearSearch {
    * @param most the way to go if nothing is met, mm
    */
   double roll(Vec from, double radius, Vec along, double growth, double most) {
-    this.from = from;
+    fromX = from.x();
+    fromY = from.y();
+    fromZ = from.z();
+    alongX = along.x();
+    alongY = along.y();
+    alongZ = along.z();
     this.radius = radius;
-    this.along = along;
     this.growth = growth;
     way = most;
     narrow();
@@ -46,10 +54,10 @@ final class RollingBall extends NearSearch {
   private void narrow() {
     double last = radius + growth * way;
     double reach = Math.max(last, (radius + last + way) / 2);
-    Vec middle = from.plus(along, last >= reach ? way : reach - radius);
-    x = middle.x();
-    y = middle.y();
-    z = middle.z();
+    double middle = last >= reach ? way : reach - radius;
+    x = fromX + middle * alongX;
+    y = fromY + middle * alongY;
+    z = fromZ + middle * alongZ;
     reach2 = reach * reach;
   }
 
@@ -57,12 +65,12 @@ final class RollingBall extends NearSearch {
   protected void meet(int slot) {
     double s = 0;
     for (int i = 0; i < STEPS && s < way; i++) {
-      double cx = from.x() + s * along.x();
-      double cy = from.y() + s * along.y();
-      double cz = from.z() + s * along.z();
+      double cx = fromX + s * alongX;
+      double cy = fromY + s * alongY;
+      double cz = fromZ + s * alongZ;
       double distance = Math.sqrt(closest(slot, cx, cy, cz));
       double clear = distance - (radius + growth * s);
-      double slope = ((cx - qx) * along.x() + (cy - qy) * along.y() + (cz - qz) * along.z()) / distance - growth;
+      double slope = ((cx - qx) * alongX + (cy - qy) * alongY + (cz - qz) * alongZ) / distance - growth;
       if (!(slope < -FLAT)) {
         return;
       }
