@@ -18,14 +18,14 @@ final class Arranger implements FacePairs.Meetings {
   private final Hiding hiding;
   private final Contacts contacts;
   private final SheetSegments segments;
-  private final LongMap piercingNumbers;
+  private final EdgeMeetings piercingNumbers;
   private final List<Piercing> piercings = new ArrayList<>();
   private final List<Stretch> stretches = new ArrayList<>();
 
   private Arranger(Faces faces, Contacts contacts, Hiding hiding) {
     this.faces = faces;
     this.hiding = hiding;
-    piercingNumbers = new LongMap(faces.halfEdges().size() / 4);
+    piercingNumbers = new EdgeMeetings(faces.halfEdges().size());
     this.contacts = contacts;
     segments = new SheetSegments(faces);
   }
@@ -125,12 +125,11 @@ final class Arranger implements FacePairs.Meetings {
   }
 
   private Piercing piercing(int halfEdge, int face, ExactPoint at) {
-    long key = LongMap.edge(faces.halfEdges().edge(halfEdge), face);
-    int number = piercingNumbers.get(key);
+    int edge = faces.halfEdges().edge(halfEdge);
+    int number = piercingNumbers.number(edge, face);
     if (number < 0) {
-      number = piercings.size();
-      piercingNumbers.put(key, number);
-      piercings.add(new Piercing(at, faces.halfEdges().edge(halfEdge), face));
+      number = piercingNumbers.add(edge, face);
+      piercings.add(new Piercing(at, edge, face));
     }
     return piercings.get(number);
   }

@@ -50,13 +50,13 @@ final class Sheet {
     segments = onPlane;
     Plane p = faces.plane(plane);
     marks.reset(firstAxis(p), secondAxis(p), plane, this::crossing);
-    if (segments.size() >= MANY) {
-      tri.insertSpread(segments.size(), i -> tri.insert(segments.get(i).from()));
-    }
+    int[] starts = segments.size() < MANY ? new int[0]
+        : tri.insertSpread(segments.size(), i -> tri.insert(segments.get(i).from()));
     for (int i = 0; i < segments.size(); i++) {
       Segment s = segments.get(i);
-      int a = tri.insert(s.from());
-      marks.lay(a, tri.insert(s.to()), i, line(i));
+      int a = starts.length > 0 ? starts[i] : tri.insert(s.from());
+      boolean isNext = i + 1 < starts.length && s.to() == segments.get(i + 1).from();
+      marks.lay(a, isNext ? starts[i + 1] : tri.insert(s.to()), i, line(i));
     }
     if (label.length < tri.triangleCount()) {
       label = new byte[2 * tri.triangleCount()];

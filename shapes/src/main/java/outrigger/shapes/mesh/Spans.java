@@ -10,12 +10,12 @@ import outrigger.shapes.exact.Sign;
 final class Spans {
   private final Faces faces;
   /** Crossings of edges with planes: each is asked for by both faces at the edge, for every face of the plane. */
-  private final LongMap known;
+  private final EdgeMeetings known;
   private final List<ExactPoint> crossings = new ArrayList<>();
 
   Spans(Faces faces) {
     this.faces = faces;
-    known = new LongMap(faces.halfEdges().size() / 2);
+    known = new EdgeMeetings(faces.halfEdges().size());
   }
 
   /** An axis along which the line common to two planes advances; the planes must not be parallel. */
@@ -79,11 +79,10 @@ final class Spans {
 
   private ExactPoint crossing(Face face, int e, int plane) {
     int twin = faces.halfEdges().twin(face.first + e);
-    long key = LongMap.edge(twin < 0 ? face.first + e : Math.min(twin, face.first + e), plane);
-    int number = known.get(key);
+    int edge = twin < 0 ? face.first + e : Math.min(twin, face.first + e);
+    int number = known.number(edge, plane);
     if (number < 0) {
-      number = crossings.size();
-      known.put(key, number);
+      number = known.add(edge, plane);
       int a = Math.min(face.from[e], face.to[e]);
       int b = Math.max(face.from[e], face.to[e]);
       crossings.add(ExactPoint.crossing(faces.x(a), faces.y(a), faces.z(a), faces.x(b), faces.y(b), faces.z(b),
