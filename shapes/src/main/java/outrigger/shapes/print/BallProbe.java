@@ -49,8 +49,7 @@ final class BallProbe {
     tangent = new TangentBall(tree);
     rolling = new RollingBall(tree);
     touching = new Touching(tree);
-    this.most = most;
-    this.enough = enough;
+    ask(most, enough);
   }
 
   /**
@@ -85,10 +84,15 @@ final class BallProbe {
     return tangent.met() + rolling.met() + touching.met();
   }
 
+  /** From now on asks for other widths, mm, which mean what those given at first do. */
+  void ask(double mostWidth, double enoughWidth) {
+    most = mostWidth;
+    enough = enoughWidth;
+  }
+
   /** From now on asks for no widths beyond this, mm: where only the narrowest is wanted, wider balls need not grow. */
   void narrow(double width) {
-    most = Math.min(most, width);
-    enough = Math.min(enough, width);
+    ask(Math.min(most, width), Math.min(enough, width));
   }
 
   /** Forgets what was measured before, so that results depend on nothing but the points that follow. */

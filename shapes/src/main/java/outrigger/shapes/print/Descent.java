@@ -46,16 +46,18 @@ final class Descent {
     return best;
   }
 
-  /** The narrowest ball held in a corner of the spot's facet, if it is narrower: finds what runs out to a tip. */
-  Spot toCorner(Spot start) {
-    Spot best = start;
+  /** The narrowest ball held in a corner of the spot's facet, if it is narrower than asked: finds what runs out to a tip. */
+  Optional<Spot> toCorner(Spot start, double width) {
+    Optional<Spot> best = Optional.empty();
+    probe.ask(width, width);
     for (int k = 0; k < 3; k++) {
       Vec corner = tree.corner(start.slot(), k);
       BallProbe.Ball ball = ball(start, inside(start.slot(), corner));
-      if (ball.held() && ball.width() < best.width()) {
-        best = start.moved(corner, ball, ball.middle(), ball.width());
+      if (ball.held() && ball.width() < best.map(Spot::width).orElse(width)) {
+        best = Optional.of(start.moved(corner, ball, ball.middle(), ball.width()));
       }
     }
+    probe.ask(reach.most(), reach.enough());
     return best;
   }
 

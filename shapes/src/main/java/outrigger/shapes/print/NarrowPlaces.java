@@ -170,8 +170,7 @@ final class NarrowPlaces {
     List<Spot> facing = group.stream().filter(s -> s.ball().grip() == BallProbe.Grip.FACING).toList();
     Spot lower = facing.isEmpty() ? least : descent.from(central(facing));
     Spot lowest = lower.width() < least.width() ? lower : least;
-    Spot tip = descent.toCorner(lowest);
-    return tip.width() < TIP * lowest.width() ? tip : lowest;
+    return descent.toCorner(lowest, TIP * lowest.width()).orElse(lowest);
   }
 
   /** Of the spots about as narrow as the narrowest, the one nearest to their common middle: of an even wall, its middle. */
