@@ -45,7 +45,7 @@ final class HangingWords {
   }
 
   private boolean isFlat(Hanging hanging) {
-    double flat = hanging.patches().stream().filter(patch -> undersides.lean(patch.facet()) >= Undersides.FLAT)
+    double flat = hanging.patches().stream().filter(patch -> undersides.isFlat(patch.facet()))
         .mapToDouble(Patch::area).sum();
     return flat > hanging.area() / 2;
   }

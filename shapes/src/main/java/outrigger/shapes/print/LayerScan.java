@@ -130,7 +130,7 @@ final class LayerScan {
 
   private boolean isFlat(List<Patch> patches) {
     double all = patches.stream().mapToDouble(Patch::area).sum();
-    return patches.stream().filter(patch -> undersides.lean(patch.facet()) >= Undersides.FLAT).mapToDouble(Patch::area)
+    return patches.stream().filter(patch -> undersides.isFlat(patch.facet())).mapToDouble(Patch::area)
         .sum() > all / 2;
   }
 

@@ -22,7 +22,8 @@ final class Undersides {
    */
   static final double PLAY = 0.25;
   /** From this lean on an underside is called flat, degrees from the vertical. */
-  static final double FLAT = 80;
+  private static final double FLAT = 80;
+  private static final double FLAT_SLOPE = StrictMath.tan(StrictMath.toRadians(FLAT));
 
   private final Mesh mesh;
   private final FacetTree tree;
@@ -108,6 +109,11 @@ final class Undersides {
   /** Tangent of the lean of a facet that faces downward; infinite for a level one. */
   double slope(int facet) {
     return -normal(facet, 2) / level(facet);
+  }
+
+  /** Whether a facet that faces downward leans so far that it is called flat. */
+  boolean isFlat(int facet) {
+    return slope(facet) >= FLAT_SLOPE;
   }
 
   /** Layers from the second on that may lack support. */
