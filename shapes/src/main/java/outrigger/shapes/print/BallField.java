@@ -205,6 +205,11 @@ final class BallField {
     return narrow;
   }
 
+  /** Where facets stand against each other. */
+  NearRegions regions() {
+    return regions;
+  }
+
   /** Spots that are not narrower, but whose surroundings are in part. */
   List<Spot> rims() {
     return rims;

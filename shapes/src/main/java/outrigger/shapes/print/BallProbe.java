@@ -67,6 +67,11 @@ final class BallProbe {
     boolean held() {
       return grip != Grip.FREE;
     }
+
+    /** The same, told to touch an inner edge. */
+    Ball onEdge() {
+      return new Ball(middle, width, Grip.EDGE, across, slope, stopper, stop);
+    }
   }
 
   /** How a ball is held. */
@@ -75,6 +80,8 @@ final class BallProbe {
     FACING,
     /** After it rolled out of a corner. */
     ROLLED,
+    /** Between an inner edge and the stopper. */
+    EDGE,
     /** There is room for it to grow. */
     FREE
   }

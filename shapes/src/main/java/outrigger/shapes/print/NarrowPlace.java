@@ -1,6 +1,7 @@
 package outrigger.shapes.print;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -28,7 +29,7 @@ record NarrowPlace(Spot narrowest, Form form, double length, double breadth, Lis
   /** A pin or hole is no shorter than this part of its width; shallower ones are details of a surface. */
   private static final double SHORT = 0.25;
   /** A lower strip is a rib or a stroke, mm: raised text stands 0.4 to 0.6 mm high (common practice), ribs twice that. */
-  private static final double LOW = 2;
+  static final double LOW = 2;
   /**
    * Whose top, across the way it is held, is a larger part of its surface is a land, less than three times as high as wide,
    * as between engraved strokes. Walls and what hangs free have nothing or as much on the other side.
@@ -51,7 +52,11 @@ record NarrowPlace(Spot narrowest, Form form, double length, double breadth, Lis
     /** Wide two ways: a wall of the solid, a slot of the air. */
     SHEET,
     /** None of these, with sides that face several ways: a ball, or walls that meet. */
-    LUMP
+    LUMP,
+    /** Narrow between inner edges alone, which face each other one way: what two notches leave. */
+    NOTCH,
+    /** The same, several ways: where two bodies hang together by a corner. */
+    NECK
   }
 
   static NarrowPlace of(Spot narrowest, List<Spot> spots, List<Spot> rim) {
@@ -90,6 +95,17 @@ record NarrowPlace(Spot narrowest, Form form, double length, double breadth, Lis
     return Stream.concat(spots.stream(), rim.stream()).mapToDouble(s -> s.areaBelow(bound)).sum();
   }
 
+  /** The part of it that lies on inner edges, if any does. */
+  Optional<NarrowPlace> onEdges() {
+    List<Spot> edges = spots.stream().filter(Spot::isEdge).toList();
+    return edges.isEmpty() ? Optional.empty() : Optional.of(of(narrowest, edges, List.of()));
+  }
+
+  /** Whether it lies between inner edges alone, which have no surface. */
+  boolean isBetweenEdges() {
+    return form == Form.NOTCH || form == Form.NECK;
+  }
+
   private static Form form(List<Spot> spots, double[][] spread, double width) {
     double[][] grips = new double[3][3];
     double total = spots.stream().mapToDouble(Spot::area).sum();
@@ -102,6 +118,9 @@ record NarrowPlace(Spot narrowest, Form form, double length, double breadth, Lis
     Vec axis = ofGrips.axis(2);
     double length = extent(along(spread, axis));
     boolean severalWays = ofGrips.value(1) > ROUND * ofGrips.value(0);
+    if (spots.stream().allMatch(Spot::isEdge)) {
+      return severalWays ? Form.NECK : Form.NOTCH;
+    }
     boolean allRound = severalWays
         && facing.plus(axis, -facing.dot(axis)).length() < CLOSED;
     if (allRound && Math.sqrt(Math.max(0, trace(spread) - along(spread, axis))) < STRAIGHT * width
@@ -128,7 +147,7 @@ record NarrowPlace(Spot narrowest, Form form, double length, double breadth, Lis
   /** The way a spot is held: the facet's own way, unless it lies across, as the top of a rib does. */
   private static Vec grip(Spot spot) {
     Vec across = spot.ball().across();
-    return Math.abs(spot.normal().dot(across)) > ACROSS ? spot.normal() : across;
+    return !spot.isEdge() && Math.abs(spot.normal().dot(across)) > ACROSS ? spot.normal() : across;
   }
 
   /** Second moments of the balls' middles about their own middle, a part of area. */

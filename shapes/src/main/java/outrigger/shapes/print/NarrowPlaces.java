@@ -36,7 +36,7 @@ final class NarrowPlaces {
    * The places, narrowest first.
    *
    * @param rims spots that are not narrow, but stand for some narrow surface beside those that are
-   * @param least smaller areas are dropped, mm^2: a few facets that rounding has tilted are no wall
+   * @param least smaller areas without an inner edge are dropped, mm^2: a few facets that rounding has tilted are no wall
    */
   static List<NarrowPlace> of(List<Spot> spots, List<Spot> rims, double link, double least, Descent descent) {
     NarrowPlaces places = new NarrowPlaces(link);
@@ -45,7 +45,7 @@ final class NarrowPlaces {
     Map<Integer, List<Spot>> rimsOf = places.besideGroups(rims);
     List<NarrowPlace> found = new ArrayList<>();
     places.groups().forEach((root, group) -> {
-      if (group.stream().mapToDouble(Spot::area).sum() >= least) {
+      if (group.stream().mapToDouble(Spot::area).sum() >= least || group.stream().anyMatch(Spot::isEdge)) {
         add(found, narrowest(group, descent), group, rimsOf.getOrDefault(root, List.of()), link);
       }
     });

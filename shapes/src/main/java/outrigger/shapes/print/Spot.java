@@ -17,8 +17,16 @@ record Spot(int slot, Vec place, Vec normal, BallProbe.Ball ball, double area) {
       .thenComparingDouble(s -> s.place.x()).thenComparingDouble(s -> s.place.y())
       .thenComparingDouble(s -> s.place.z());
 
+  /** A sample of an edge stands for a strip as wide as this, mm: for next to no surface. */
+  static final double EDGE = 1e-6;
+
   double width() {
     return ball.width();
+  }
+
+  /** Whether it lies on an inner edge and stands for no surface. */
+  boolean isEdge() {
+    return ball.grip() == BallProbe.Grip.EDGE;
   }
 
   /** How much wider it is at the far side of the square it stands for than in its middle, mm. */

@@ -45,7 +45,9 @@ final class WallGauge implements Gauge {
         (specimen.isMapped() ? SHOWN : ENOUGH) * bound, spacing, specimen.isMapped());
     BallField field = BallField.of(specimen.facetTree(), reach, specimen.workers());
     Descent descent = new Descent(specimen.facetTree(), reach);
-    List<NarrowPlace> places = NarrowPlaces.of(field.narrow(), field.rims(), 2 * Math.max(spacing, bound / 2),
+    List<Spot> narrow = new ArrayList<>(field.narrow());
+    narrow.addAll(InnerEdges.narrow(specimen, reach, field.regions()));
+    List<NarrowPlace> places = NarrowPlaces.of(narrow, field.rims(), 2 * Math.max(spacing, bound / 2),
         Math.min(LEAST_AREA * bound * bound, specimen.measures().area() / 4), descent);
     List<Concern> concerns = new ArrayList<>();
     places.forEach(place -> concern(specimen, place).ifPresent(concerns::add));
@@ -73,6 +75,9 @@ final class WallGauge implements Gauge {
 
   private static Optional<Concern> concern(Specimen specimen, NarrowPlace place) {
     double wall = specimen.limit(Limit.WALL);
+    if (place.isBetweenEdges()) {
+      return neck(specimen, place);
+    }
     if (place.isSharp(wall)) {
       return place.isTip(wall) ? Optional.empty() : Optional.of(sharp(specimen, place, Severity.CAUTION, Limit.WALL));
     }
@@ -90,8 +95,22 @@ final class WallGauge implements Gauge {
     }
     // raised text, low ribs, and webs no larger than a wall is thick carry nothing: one line will do for them
     boolean carries = place.form() != NarrowPlace.Form.STRIP && place.area(wall) >= wall * wall;
-    return !carries || !Widths.isBelow(width, specimen.limit(Limit.WALL)) ? Optional.empty()
-        : Optional.of(told(specimen, place, Severity.CAUTION, Limit.WALL));
+    if (carries && Widths.isBelow(width, wall)) {
+      return Optional.of(told(specimen, place, Severity.CAUTION, Limit.WALL));
+    }
+    // of a neck a little may be held by faces too
+    return place.area(wall) < wall * wall ? place.onEdges().flatMap(edges -> neck(specimen, edges)) : Optional.empty();
+  }
+
+  /** What inner edges leave between them carries like a wall where it is long or all that is there, else like a rib. */
+  private static Optional<Concern> neck(Specimen specimen, NarrowPlace place) {
+    boolean carries = place.form() == NarrowPlace.Form.NECK || place.length() >= NarrowPlace.LOW;
+    Limit line = carries ? Limit.LINE : Limit.STROKE;
+    if (Widths.isBelow(place.narrowest().width(), specimen.limit(line))) {
+      return Optional.of(told(specimen, place, carries ? Severity.ERROR : Severity.CAUTION, line));
+    }
+    return carries && Widths.isBelow(place.narrowest().width(), specimen.limit(Limit.WALL))
+        ? Optional.of(told(specimen, place, Severity.CAUTION, Limit.WALL)) : Optional.empty();
   }
 
   /** Whether it is a ridge between engraved strokes so small that nobody misses it: told, but no concern. */
@@ -138,6 +157,12 @@ final class WallGauge implements Gauge {
         + (severity == Severity.ERROR ? "will be missing or come out thicker" : "is small and may be missing");
   }
 
+  /** Of an edge the length is told, for it has no surface. */
+  private static String over(NarrowPlace place, double bound) {
+    return place.form() == NarrowPlace.Form.NOTCH ? " along " + Words.number(place.below(bound).length(), 1) + " mm"
+        : Widths.over(place.area(bound));
+  }
+
   private static Concern told(Specimen specimen, NarrowPlace place, Severity severity, Limit limit) {
     double bound = specimen.limit(limit);
     Vec at = place.narrowest().ball().middle();
@@ -146,9 +171,10 @@ final class WallGauge implements Gauge {
       case ROUND -> "pin";
       case STRIP -> "rib or stroke";
       case SHEET, LUMP -> "wall";
+      case NOTCH, NECK -> "neck between inner corners";
     };
     String message = "the " + what + " is " + Widths.mm(width) + " mm thick, "
-        + fate(severity, limit, Widths.mm(bound) + " mm", Widths.over(place.area(bound)));
+        + fate(severity, limit, Widths.mm(bound) + " mm", over(place, bound));
     String advice = "Make it " + Widths.mm(specimen.limit(limit == Limit.STROKE ? Limit.STROKE : Limit.WALL))
         + " mm or thicker, or print with a finer nozzle.";
     return new Concern("thin-" + what.split(" ")[0], severity, at.x(), at.y(), at.z(), width, bound, limit,

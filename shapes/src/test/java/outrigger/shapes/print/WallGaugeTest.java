@@ -137,6 +137,55 @@ class WallGaugeTest {
     assertAt(c, 0, 0, 6, 3.1);
   }
 
+  /** A bar notched from below and above, the bottoms of the notches a stated way apart and aside of each other. */
+  private static Solid notched(double left, double halfAngle, double aside) {
+    double deep = 3 - left / 2;
+    double wide = deep * StrictMath.tan(StrictMath.toRadians(halfAngle));
+    return Prism.of(Profile.polygon(-12, 0, -wide, 0, 0, deep, wide, 0, 12, 0, 12, 6, wide + aside, 6, aside, 6 - deep,
+        aside - wide, 6, -12, 6), 0, 10);
+  }
+
+  @Test
+  void read_notchesFromBothSides_findsWhatTheyLeave() {
+    for (double left : new double[] {0.3, 0.7}) {
+      for (double halfAngle : new double[] {20, 30, 45, 60}) {
+        for (double aside : new double[] {0, 0.05, -0.05}) {
+          for (Solid bar : List.of(notched(left, halfAngle, aside), WallShapes.turned(notched(left, halfAngle, aside)))) {
+            Concern c = only(bar);
+            assertEquals(Math.hypot(left, aside), c.measured(), CLOSE);
+            assertEquals(c.measured() < 0.45 ? Severity.ERROR : Severity.CAUTION, c.severity(), c.toString());
+            assertTrue(c.message().matches("the neck .* along (9[.][4-9]|10|10[.]1) mm: .*"), c.message());
+          }
+          assertAt(only(notched(left, halfAngle, aside)), aside / 2, 3, 5, 0.5);
+        }
+      }
+    }
+    assertTrue(read(notched(1, 45, 0)).concerns().isEmpty());
+  }
+
+  @Test
+  void read_notchesThatComeCloserAlongTheWay_findsTheNarrowEnd() {
+    Solid notch = Prism.of(Profile.polygon(-5, -5, 0, 0, 5, -5), -1, 21);
+    Solid bar = Prism.of(Profile.rectangle(24, 7), 0, 20).cut(notch.move(0, -0.5, 0),
+        notch.mirror(Axis.Y).turn(Axis.X, 2).move(0, 0.5, 0));
+    assertEquals(1 - 20 * StrictMath.tan(StrictMath.toRadians(2)), only(bar).measured(), 0.02);
+  }
+
+  @Test
+  void read_bodiesThatMeetAtACorner_areANeck() {
+    Solid cube = WallShapes.block(8, 8, 8);
+    for (double over : new double[] {0.2, 0.4}) {
+      Concern edge = only(cube.join(cube.move(8 - over, 8 - over, 0)));
+      assertEquals(over * Math.sqrt(2), edge.measured(), CLOSE);
+      Concern corner = only(cube.join(cube.move(8 - over, 8 - over, 8 - over)));
+      assertEquals("thin-neck", corner.rule());
+      assertEquals(over * Math.sqrt(2), corner.measured(), CLOSE);
+      assertEquals(over < 0.3 ? Severity.ERROR : Severity.CAUTION, corner.severity());
+      assertAt(corner, 4 - over / 2, 4 - over / 2, 8 - over / 2, 0.1);
+    }
+    assertTrue(read(cube.join(cube.move(7, 7, 0))).concerns().isEmpty());
+  }
+
   @Test
   void read_tipNearAFace_isFoundWhereverSamplesLie() {
     for (double x = -0.3; x <= 0.3; x += 0.05) {
