@@ -91,6 +91,7 @@ abstract class NearSearch {
           return;
         }
         node = stack[--top];
+        // asked again, for the ball may have shrunk and moved meanwhile
       } while (places.distance2(node, x, y, z) > reach2);
     }
   }
