@@ -23,6 +23,7 @@ final class Descent {
   private final FacetSamples samples;
   private final FacetPair pair;
   private final BallProbe probe;
+  private final FarEnd farEnd;
   private final BallField.Reach reach;
 
   Descent(FacetTree tree, BallField.Reach reach) {
@@ -31,6 +32,12 @@ final class Descent {
     samples = new FacetSamples(tree, reach.spacing());
     pair = new FacetPair(tree, new Touching(tree));
     probe = reach.probe(tree);
+    farEnd = new FarEnd(tree, reach);
+  }
+
+  /** Whether what looks like a strip stands on nothing. */
+  boolean isOpen(NarrowPlace strip) {
+    return farEnd.isOpen(strip);
   }
 
   /** The narrowest spot it comes to; the one it started from if there is none. */

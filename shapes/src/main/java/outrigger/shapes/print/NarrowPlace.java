@@ -1,5 +1,6 @@
 package outrigger.shapes.print;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -22,6 +23,8 @@ record NarrowPlace(Spot narrowest, Form form, double length, double breadth, Lis
   /** cos 30 degrees, and how much of a strip its top is at least: of one 2 mm high and a tenth wide, a fortieth. */
   private static final double ALONG = 0.866;
   private static final double TOP = 0.02;
+  /** What faces the other way than a top is a smaller part of it than this: few samples fall on a small top. */
+  private static final double ONE_SIDED = 0.25;
   /** Middles of a pin or hole keep within this part of the width from its axis. */
   private static final double STRAIGHT = 0.25;
   /** Sides all round face away from each other: their mean is no longer than this part of a unit. */
@@ -106,6 +109,44 @@ record NarrowPlace(Spot narrowest, Form form, double length, double breadth, Lis
     return form == Form.NOTCH || form == Form.NECK;
   }
 
+  /** Which way its top faces: what faces along the mean of all normals, but for the way it is held. */
+  Vec top() {
+    Vec up = up();
+    Vec sum = new Vec(0, 0, 0);
+    for (Spot s : spots) {
+      sum = sum.plus(s.normal(), s.normal().dot(up) > ALONG ? s.area() : 0);
+    }
+    return sum.length() == 0 ? up : sum.times(1 / sum.length());
+  }
+
+  private Vec up() {
+    Vec facing = new Vec(0, 0, 0);
+    double[][] grips = new double[3][3];
+    for (Spot s : spots) {
+      facing = facing.plus(s.normal(), s.area());
+      add(grips, grip(s), s.area());
+    }
+    Vec held = new Axes(grips).axis(0);
+    Vec top = facing.plus(held, -facing.dot(held));
+    return top.times(1 / top.length());
+  }
+
+  /** Middle of the ball that lies nearest to the middle of all. */
+  Vec centre() {
+    double total = spots.stream().mapToDouble(Spot::area).sum();
+    Vec sum = new Vec(0, 0, 0);
+    for (Spot s : spots) {
+      sum = sum.plus(s.ball().middle(), s.area() / total);
+    }
+    Vec middle = sum;
+    return spots.stream().map(s -> s.ball().middle()).min(Comparator.comparingDouble(middle::distance)).orElseThrow();
+  }
+
+  /** The same, found to have an end on both sides: no strip. */
+  NarrowPlace throughout() {
+    return new NarrowPlace(narrowest, Form.SHEET, length, breadth, spots, rim);
+  }
+
   private static Form form(List<Spot> spots, double[][] spread, double width) {
     double[][] grips = new double[3][3];
     double total = spots.stream().mapToDouble(Spot::area).sum();
@@ -128,20 +169,29 @@ record NarrowPlace(Spot narrowest, Form form, double length, double breadth, Lis
       return Form.ROUND;
     }
     Vec held = ofGrips.axis(0);
-    if (facing.plus(held, -facing.dot(held)).length() > LAND) {
+    Vec top = facing.plus(held, -facing.dot(held));
+    if (top.length() > LAND && ends(spots, 0, top.times(1 / top.length()))) {
       return Form.STRIP;
     }
     Axes axes = new Axes(spread);
     double height = extent(axes.value(1));
     boolean low = Math.min(length, height) < LOW && extent(axes.value(0)) > LOW;
-    return low && ends(spots, total, length < height ? axis : axes.axis(1)) ? Form.STRIP
+    return low && ends(spots, TOP * total, length < height ? axis : axes.axis(1)) ? Form.STRIP
         : severalWays ? Form.LUMP : Form.SHEET;
   }
 
-  /** Whether some of the surface faces along a direction, as the top of a rib does and a web between two holes does not. */
-  private static boolean ends(List<Spot> spots, double total, Vec along) {
-    return spots.stream().filter(s -> Math.abs(s.normal().dot(along)) > ALONG).mapToDouble(Spot::area).sum()
-        > TOP * total;
+  /**
+   * Whether more than some area faces along a direction and next to none against it, as the top of a rib does; a web between
+   * two holes through a plate has a top and a bottom.
+   */
+  private static boolean ends(List<Spot> spots, double area, Vec along) {
+    double with = facing(spots, along);
+    double against = facing(spots, along.times(-1));
+    return Math.max(with, against) > area && Math.min(with, against) < ONE_SIDED * Math.max(with, against);
+  }
+
+  private static double facing(List<Spot> spots, Vec along) {
+    return spots.stream().filter(s -> s.normal().dot(along) > ALONG).mapToDouble(Spot::area).sum();
   }
 
   /** The way a spot is held: the facet's own way, unless it lies across, as the top of a rib does. */

@@ -49,6 +49,7 @@ final class NarrowPlaces {
         add(found, narrowest(group, descent), group, rimsOf.getOrDefault(root, List.of()), link);
       }
     });
+    found.replaceAll(place -> place.form() == NarrowPlace.Form.STRIP && descent.isOpen(place) ? place.throughout() : place);
     found.sort(Comparator.comparing(NarrowPlace::narrowest, Spot.ORDER));
     return found;
   }

@@ -104,7 +104,7 @@ final class WallGauge implements Gauge {
 
   /** What inner edges leave between them carries like a wall where it is long or all that is there, else like a rib. */
   private static Optional<Concern> neck(Specimen specimen, NarrowPlace place) {
-    boolean carries = place.form() == NarrowPlace.Form.NECK || place.length() >= NarrowPlace.LOW;
+    boolean carries = place.form() == NarrowPlace.Form.NECK || place.length() >= specimen.limit(Limit.WALL);
     Limit line = carries ? Limit.LINE : Limit.STROKE;
     if (Widths.isBelow(place.narrowest().width(), specimen.limit(line))) {
       return Optional.of(told(specimen, place, carries ? Severity.ERROR : Severity.CAUTION, line));

@@ -3,6 +3,7 @@ package outrigger.shapes.print;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -184,6 +185,26 @@ class WallGaugeTest {
       assertAt(corner, 4 - over / 2, 4 - over / 2, 8 - over / 2, 0.1);
     }
     assertTrue(read(cube.join(cube.move(7, 7, 0))).concerns().isEmpty());
+  }
+
+  /** However the few samples on so small a web fall, it has a top and a bottom and is no rib. */
+  @Test
+  void read_websBetweenHoles_areWallsOneAndAll() {
+    for (double thick : new double[] {1.2, 1.6, 3}) {
+      for (double aside : new double[] {0, 0.17, 0.31}) {
+        List<Profile> holes = new ArrayList<>();
+        for (int i = 0; i < 40; i++) {
+          holes.add(Profile.hole(1.2).move(2 * (i % 8), 1.6 * (i / 8)));
+        }
+        Solid plate = Prism.of(Profile.rectangle(24 + aside, 16).move(7 + aside, 3.2).cut(Profile.union(holes)), 0, thick);
+        for (Solid solid : List.of(plate, WallShapes.turned(plate))) {
+          for (Concern c : read(solid).concerns()) {
+            assertEquals("thin-wall", c.rule(), c.toString());
+            assertEquals(0.4, c.measured(), 0.021);
+          }
+        }
+      }
+    }
   }
 
   @Test
