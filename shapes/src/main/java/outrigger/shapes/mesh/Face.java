@@ -20,6 +20,8 @@ final class Face {
   final int[] to;
   /** Face on the other side of each edge; -1 where that is not known, as in a soup. */
   final int[] across;
+  /** Made when first asked for, perhaps by several threads: all alike. */
+  private EdgeBlocks blocks;
 
   Face(int operand, boolean up, int first, int[] from, int[] to, int[] across) {
     this.operand = operand;
@@ -32,5 +34,18 @@ final class Face {
 
   int edges() {
     return from.length;
+  }
+
+  /** Its edges in blocks, or null if they are few. */
+  EdgeBlocks blocks(Faces faces) {
+    if (from.length < EdgeBlocks.MANY) {
+      return null;
+    }
+    EdgeBlocks known = blocks;
+    if (known == null) {
+      known = new EdgeBlocks(faces, this);
+      blocks = known;
+    }
+    return known;
   }
 }

@@ -97,8 +97,8 @@ final class FacePairs implements BoxTree.PairVisitor {
     }
     boolean longer = extent(f, axis) > extent(g, axis);
     Section small = longer ? spans.section(other, face.plane, axis) : spans.section(face, other.plane, axis);
-    Section large = small == null ? null : longer ? section(face, other.plane, axis, small)
-        : section(other, face.plane, axis, small);
+    Section large = small == null ? null : longer ? spans.section(face, other.plane, axis, small)
+        : spans.section(other, face.plane, axis, small);
     if (large != null) {
       meet(f, g, longer ? small : large, longer ? large : small, axis);
     }
@@ -106,11 +106,6 @@ final class FacePairs implements BoxTree.PairVisitor {
 
   private int extent(int f, int axis) {
     return boxes[6 * f + 3 + axis] - boxes[6 * f + axis];
-  }
-
-  /** What a plane cuts out of a face, as far as a section on the same line asks for it. */
-  private Section section(Face face, int plane, int axis, Section of) {
-    return rough.goesThrough(face, faces.plane(plane), axis, of) ? Section.through(axis) : spans.section(face, plane, axis);
   }
 
   private void meet(int f, int g, Section onP, Section onQ, int axis) {

@@ -139,6 +139,10 @@ final class Faces {
     return vertices;
   }
 
+  int coordinate(int vertex, int axis) {
+    return axis == 0 ? x[vertex] : axis == 1 ? y[vertex] : z[vertex];
+  }
+
   int side(int vertex, Plane plane) {
     return plane.side(x[vertex], y[vertex], z[vertex]);
   }

@@ -15,16 +15,13 @@ final class RoughStretch {
   /** How many times 2^-24 an end may be off. */
   private static final int DOUBT = 8;
   /** More than two ends can be off along an axis. */
-  private static final double APART = 0x1p-20;
+  static final double APART = 0x1p-20;
 
   private final Faces faces;
   private int axis;
   /** Lowest and highest point of what was cut last, and of what both have in common: x, y, z each. */
   private final double[] cut = new double[6];
   private final double[] ends = new double[6];
-  /** How many edges and corners of the face were cut. */
-  private int crossings;
-  private int corners;
 
   RoughStretch(Faces faces) {
     this.faces = faces;
@@ -54,17 +51,6 @@ final class RoughStretch {
     return ends[axis] < ends[3 + axis] - APART;
   }
 
-  /**
-   * Whether doubles tell that a plane cuts one straight piece out of a face, from inside one edge to inside another, that goes
-   * on beyond a section of another face on the same line at both its ends.
-   */
-  boolean goesThrough(Face face, Plane plane, int along, Section section) {
-    axis = along;
-    cut(face, plane);
-    return crossings == 2 && corners == 0 && cut[axis] < section.low().rough(axis) - APART
-        && section.high().rough(axis) + APART < cut[3 + axis];
-  }
-
   /** Whether both ends, and so all of it, are seen to lie strictly inside a convex operand. */
   boolean isInside(ConvexOperands convex, int operand) {
     return convex.holdsClearly(operand, ends[0], ends[1], ends[2], DOUBT)
@@ -74,17 +60,15 @@ final class RoughStretch {
   private void cut(Face face, Plane plane) {
     cut[axis] = Double.POSITIVE_INFINITY;
     cut[3 + axis] = Double.NEGATIVE_INFINITY;
-    crossings = 0;
-    corners = 0;
-    for (int e = 0; e < face.edges(); e++) {
+    EdgeBlocks blocks = face.blocks(faces);
+    double most = Double.POSITIVE_INFINITY;
+    for (int e = Spans.next(blocks, 0, plane, axis, most); e < face.edges(); e = Spans.next(blocks, e + 1, plane, axis, most)) {
       int a = face.from[e];
       int b = face.to[e];
       int sa = faces.side(a, plane);
       if (sa == 0) {
-        corners++;
         add(faces.x(a), faces.y(a), faces.z(a));
       } else if (sa * faces.side(b, plane) < 0) {
-        crossings++;
         double from = plane.roughOffset(faces.x(a), faces.y(a), faces.z(a));
         double share = from / (from - plane.roughOffset(faces.x(b), faces.y(b), faces.z(b)));
         add(faces.x(a) + share * (faces.x(b) - faces.x(a)), faces.y(a) + share * (faces.y(b) - faces.y(a)),

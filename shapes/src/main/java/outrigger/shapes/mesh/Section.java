@@ -47,6 +47,29 @@ final class Section {
     return THROUGH[axis];
   }
 
+  /**
+   * Of a face of which not all places are told: what lies lower than any place that is asked about is one place, if it makes
+   * a difference, and what lies higher another.
+   *
+   * @param places those that are told; added to
+   * @param comes whether the face lies on the line before them
+   */
+  static Section part(List<Place> places, int axis, boolean comes) {
+    boolean above = comes;
+    boolean below = comes;
+    for (Place place : places) {
+      above ^= place.above;
+      below ^= place.below;
+    }
+    if (comes) {
+      places.add(new Place(far(axis, -1), 0, true, true, false));
+    }
+    if (above || below) {
+      places.add(new Place(far(axis, 1), 0, above, below, false));
+    }
+    return new Section(places, axis);
+  }
+
   private static Section endless(int axis) {
     List<Place> ends = new ArrayList<>();
     ends.add(new Place(far(axis, -1), 0, true, true, false));

@@ -42,21 +42,58 @@ final class Spans {
 
   /** What a plane cuts out of a face, in order along an axis; null where the face lies beside the plane. */
   Section section(Face face, int planeNumber, int axis) {
+    return section(face, planeNumber, axis, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+  }
+
+  /**
+   * The same, as far as a section on the same line asks for it: whatever clearly lies beyond its ends is not worked out, and
+   * stands for one end far away. Null too where nothing is left.
+   */
+  Section section(Face face, int planeNumber, int axis, Section of) {
+    return section(face, planeNumber, axis, of.low().rough(axis) - RoughStretch.APART,
+        of.high().rough(axis) + RoughStretch.APART);
+  }
+
+  private Section section(Face face, int planeNumber, int axis, double least, double most) {
     Plane plane = faces.plane(planeNumber);
     List<Section.Place> places = null;
-    int first = faces.side(face.from[0], plane);
-    int sa = first;
-    for (int e = 0; e < face.edges(); e++) {
-      boolean follows = e > 0 && face.from[e] == face.to[e - 1];
-      sa = e == 0 ? first : follows ? sa : faces.side(face.from[e], plane);
-      int sb = faces.side(face.to[e], plane);
-      if (sa * sb <= 0) {
+    EdgeBlocks blocks = face.blocks(faces);
+    boolean isWhole = most == Double.POSITIVE_INFINITY;
+    boolean comes = false;
+    int end = 0;
+    int sb = 0;
+    for (int e = next(blocks, 0, plane, axis, most); e < face.edges(); e = next(blocks, e + 1, plane, axis, most)) {
+      int sa = e > 0 && e == end && face.from[e] == face.to[e - 1] ? sb : faces.side(face.from[e], plane);
+      sb = faces.side(face.to[e], plane);
+      end = e + 1;
+      if (sa * sb > 0) {
+        continue;
+      }
+      double at = sa * sb == 0 || isWhole ? least : roughCrossing(face.from[e], face.to[e], plane, axis);
+      if (at < least) {
+        comes = !comes;
+      } else if (at <= most) {
         places = places == null ? new ArrayList<>(4) : places;
         add(places, face, e, sa, sb, planeNumber);
       }
-      sa = sb;
     }
-    return places == null ? null : new Section(places, axis);
+    if (places == null) {
+      return comes ? Section.through(axis) : null;
+    }
+    return isWhole ? new Section(places, axis) : Section.part(places, axis, comes);
+  }
+
+  /** The first edge from one on that a plane may meet, no farther than a place along an axis. */
+  static int next(EdgeBlocks blocks, int edge, Plane plane, int axis, double most) {
+    return blocks == null ? edge : blocks.next(edge, plane, axis, most);
+  }
+
+  /** About where along an axis an edge passes through a plane; how near, {@link RoughStretch} says. */
+  private double roughCrossing(int a, int b, Plane plane, int axis) {
+    double from = plane.roughOffset(faces.x(a), faces.y(a), faces.z(a));
+    double share = from / (from - plane.roughOffset(faces.x(b), faces.y(b), faces.z(b)));
+    int start = faces.coordinate(a, axis);
+    return start + share * (faces.coordinate(b, axis) - start);
   }
 
   private void add(List<Section.Place> places, Face face, int e, int sa, int sb, int planeNumber) {

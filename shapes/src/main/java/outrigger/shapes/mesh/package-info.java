@@ -11,10 +11,11 @@
  *     {@code FacetedBuilder}); {@code FlatFaces} joins flat neighbours; {@code Faces} numbers all faces, corners and
  *     planes ({@code SolidFaces}), so that flush faces are known by one number, {@code HalfEdges} the edges.
  * <li>{@code Arranger} takes each pair of faces whose boxes meet, and {@code FacePairs} compares the {@code Section}s that
- *     their planes cut out of each other ({@code Spans}). Faces that pass clean through each other leave {@code Stretch}es between
- *     {@code Piercing}s; all else is a contact, for which {@code Contacts} says which faces need a sheet. What lies
- *     inside a convex operand that settles the expression there ({@code Dominance}, {@code ConvexOperands}) is left out:
- *     {@code Hiding}, for most pairs by doubles alone ({@code RoughStretch}).
+ *     their planes cut out of each other ({@code Spans}; out of faces of many edges by {@code EdgeBlocks}). Faces that pass
+ *     clean through each other leave {@code Stretch}es between {@code Piercing}s; all else is a contact, for which
+ *     {@code Contacts} says which faces need a sheet. What lies inside a convex operand that settles the expression there
+ *     ({@code Dominance}, {@code ConvexOperands}) is left out: {@code Hiding}, for most pairs by doubles alone
+ *     ({@code RoughStretch}).
  * <li><i>Faces without a sheet.</i> {@code CrossingFinder} finds where stretches on a face cross each other.
  *     {@code Wires} has a {@code WireWalker} go round the rims and along the stretches of each operand and keep, in a
  *     {@code Membership}, which operands hold there; one look of the {@code Locator} starts each shell and each
