@@ -19,6 +19,8 @@ final class NarrowPlaces {
   private static final int NEAR = 2;
   /** Room for 21 bits of cell number along each axis. */
   private static final int BITS = 21;
+  /** Part of the link that still joins the middles along one pin. */
+  private static final double PINS = 0.75;
 
   private final double link;
   private final double cell;
@@ -39,6 +41,24 @@ final class NarrowPlaces {
    * @param least smaller areas without an inner edge are dropped, mm^2: a few facets that rounding has tilted are no wall
    */
   static List<NarrowPlace> of(List<Spot> spots, List<Spot> rims, double link, double least, Descent descent) {
+    List<NarrowPlace> found = new ArrayList<>();
+    grouped(spots, rims, link, least, descent).forEach(place -> found.addAll(pins(place, link, least, descent)));
+    found.replaceAll(place -> place.form() == NarrowPlace.Form.STRIP && descent.isOpen(place) ? place.throughout() : place);
+    found.sort(Comparator.comparing(NarrowPlace::narrowest, Spot.ORDER));
+    return found;
+  }
+
+  /** Pins side by side, nearer than the link, are told one by one: the middles of each keep to its axis. */
+  private static List<NarrowPlace> pins(NarrowPlace place, double link, double least, Descent descent) {
+    if (place.form() != NarrowPlace.Form.LUMP && place.form() != NarrowPlace.Form.STRIP) {
+      return List.of(place);
+    }
+    List<NarrowPlace> parts = grouped(place.spots(), place.rim(), PINS * link, least, descent);
+    boolean allRound = parts.stream().allMatch(part -> part.form() == NarrowPlace.Form.ROUND);
+    return parts.size() > 1 && allRound ? parts : List.of(place);
+  }
+
+  private static List<NarrowPlace> grouped(List<Spot> spots, List<Spot> rims, double link, double least, Descent descent) {
     NarrowPlaces places = new NarrowPlaces(link);
     spots.forEach(places::put);
     places.join();
@@ -49,8 +69,6 @@ final class NarrowPlaces {
         add(found, narrowest(group, descent), group, rimsOf.getOrDefault(root, List.of()), link);
       }
     });
-    found.replaceAll(place -> place.form() == NarrowPlace.Form.STRIP && descent.isOpen(place) ? place.throughout() : place);
-    found.sort(Comparator.comparing(NarrowPlace::narrowest, Spot.ORDER));
     return found;
   }
 

@@ -187,6 +187,26 @@ class WallGaugeTest {
     assertTrue(read(cube.join(cube.move(7, 7, 0))).concerns().isEmpty());
   }
 
+  @Test
+  void read_pinsCloseBesideEachOther_areToldOneByOne() {
+    Solid plate = Prism.of(Profile.rectangle(12, 6), -2, 0.1).move(3, 0, 0);
+    List<Double> middles = new ArrayList<>();
+    List<Solid> pins = new ArrayList<>();
+    double x = 0;
+    for (double width = 0.3; width < 0.75; width += 0.1) {
+      middles.add(x + width / 2);
+      pins.add(Prism.of(Profile.post(width, 0.002).move(x + width / 2, 0), 0, 5));
+      x += width + 0.5;
+    }
+    List<Concern> told = read(plate.join(pins.toArray(Solid[]::new))).concerns();
+    assertEquals(middles.size(), told.size(), told.toString());
+    for (int i = 0; i < told.size(); i++) {
+      assertEquals("thin-pin", told.get(i).rule());
+      assertEquals(0.3 + 0.1 * i, told.get(i).measured(), 0.005);
+      assertEquals(middles.get(i), told.get(i).x(), 0.02);
+    }
+  }
+
   /** However the few samples on so small a web fall, it has a top and a bottom and is no rib. */
   @Test
   void read_websBetweenHoles_areWallsOneAndAll() {
