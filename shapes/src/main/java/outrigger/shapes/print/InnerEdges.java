@@ -26,8 +26,9 @@ final class InnerEdges {
   /** Samples keep this far from the ends of their edge, mm: at the end itself there is no saying which edge is touched. */
   private static final double INSET = 1e-3;
   private static final int PIECE = 16384;
-  /** Room for 21 bits of cell number along each axis. */
-  private static final int BITS = 21;
+  /** Room for 20 bits of cell number along each axis, and for a side. */
+  private static final int BITS = 20;
+  private static final CubeMap SIDES = new CubeMap(1);
 
   private final Mesh mesh;
   private final Facets facets;
@@ -115,7 +116,7 @@ final class InnerEdges {
       double length = ab.length();
       Fan fan = new Fan(ab.times(1 / length), reach.direction(tree.normal(slot)), reach.direction(otherNormal));
       if (length < reach.spacing() / 2) {
-        if (taken.add(cell(a.plus(ab, 0.5)))) {
+        if (taken.add(cell(a.plus(ab, 0.5), fan.side()))) {
           measure(slot, a.plus(ab, 0.5), fan, reach.spacing() / 2);
         }
         return;
@@ -127,12 +128,12 @@ final class InnerEdges {
       }
     }
 
-    /** Of edges much shorter than the spacing, as on round forms, one of those near each other is measured. */
-    private long cell(Vec p) {
+    /** Of edges much shorter than the spacing, as on round forms, one is measured of those that lie near and face alike. */
+    private long cell(Vec p, int side) {
       double size = reach.spacing() / 2;
       long middle = 1L << BITS - 1;
-      return (((long) Math.floor(p.x() / size) + middle) << BITS | ((long) Math.floor(p.y() / size) + middle)) << BITS
-          | ((long) Math.floor(p.z() / size) + middle);
+      return ((((long) Math.floor(p.x() / size) + middle) << BITS | ((long) Math.floor(p.y() / size) + middle)) << BITS
+          | ((long) Math.floor(p.z() / size) + middle)) * SIDES.cells() + side;
     }
 
     private void measure(int slot, Vec p, Fan fan, double length) {
@@ -179,6 +180,11 @@ final class InnerEdges {
 
     Vec way(double angle) {
       return middle.times(StrictMath.cos(angle)).plus(side, StrictMath.sin(angle));
+    }
+
+    /** Which of six sides the middle way points to. */
+    int side() {
+      return SIDES.cell(middle.x(), middle.y(), middle.z());
     }
 
     /** The angle of the way nearest to a direction. */

@@ -26,6 +26,7 @@ final class WallGauge implements Gauge {
   private static final double TOLD = 8;
   /** Lengths that would be told as nothing are put in words, mm. */
   private static final double TOLD_FROM = 0.005;
+  private static final double TOLD_LENGTH = 0.05;
   /** A ridge of less surface than this part of the thinnest wall's square is a speck. */
   private static final double SPECK = 0.5;
   /** Places of less surface than this part of the thinnest wall's square are dropped. */
@@ -159,8 +160,8 @@ final class WallGauge implements Gauge {
 
   /** Of an edge the length is told, for it has no surface. */
   private static String over(NarrowPlace place, double bound) {
-    return place.form() == NarrowPlace.Form.NOTCH ? " along " + Words.number(place.below(bound).length(), 1) + " mm"
-        : Widths.over(place.area(bound));
+    double length = place.form() == NarrowPlace.Form.NOTCH ? place.below(bound).length() : 0;
+    return length < TOLD_LENGTH ? Widths.over(place.area(bound)) : " along " + Words.number(length, 1) + " mm";
   }
 
   private static Concern told(Specimen specimen, NarrowPlace place, Severity severity, Limit limit) {

@@ -184,6 +184,8 @@ class WallGaugeTest {
       assertEquals(over < 0.3 ? Severity.ERROR : Severity.CAUTION, corner.severity());
       assertAt(corner, 4 - over / 2, 4 - over / 2, 8 - over / 2, 0.1);
     }
+    Solid aside = cube.move(0.13, 0.29, 0.41);
+    assertEquals(Severity.ERROR, only(aside.join(aside.move(7.8, 7.8, 7.8))).severity());
     assertTrue(read(cube.join(cube.move(7, 7, 0))).concerns().isEmpty());
   }
 
