@@ -176,6 +176,19 @@ final class BallField {
     }
   }
 
+  /** Shows spots measured elsewhere than at samples, each on the facet it is told of. */
+  void show(List<Spot> spots) {
+    for (Spot spot : spots) {
+      int facet = tree.facet(spot.slot());
+      if (reach.mapped) {
+        held.add(spot);
+      }
+      if (samples.breadth(spot.slot()) <= reach.spacing) {
+        least[facet] = Math.min(least[facet], spot.width());
+      }
+    }
+  }
+
   /** Gives the facets that another stands for its width. */
   private void share() {
     for (int slot = 0; slot < standIn.length; slot++) {

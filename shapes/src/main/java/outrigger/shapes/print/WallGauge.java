@@ -46,8 +46,10 @@ final class WallGauge implements Gauge {
         (specimen.isMapped() ? SHOWN : ENOUGH) * bound, spacing, specimen.isMapped());
     BallField field = BallField.of(specimen.facetTree(), reach, specimen.workers());
     Descent descent = new Descent(specimen.facetTree(), reach);
+    List<Spot> edges = InnerEdges.narrow(specimen, reach, field.regions());
+    field.show(edges);
     List<Spot> narrow = new ArrayList<>(field.narrow());
-    narrow.addAll(InnerEdges.narrow(specimen, reach, field.regions()));
+    narrow.addAll(edges);
     List<NarrowPlace> places = NarrowPlaces.of(narrow, field.rims(), 2 * Math.max(spacing, bound / 2),
         Math.min(LEAST_AREA * bound * bound, specimen.measures().area() / 4), descent);
     List<Concern> concerns = new ArrayList<>();

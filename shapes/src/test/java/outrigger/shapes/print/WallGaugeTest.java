@@ -395,4 +395,17 @@ class WallGaugeTest {
     }
     assertTrue(found);
   }
+
+  @Test
+  void read_mappedNeck_isPaintedBesideItsEdge() {
+    FacetField field = new WallGauge().read(WallShapes.specimen(Mesher.mesh(notched(0.3, 30, 0))).mapped()).fields().get(0);
+    int painted = 0;
+    for (int f = 0; f < field.size(); f++) {
+      for (FacetField.Place place : field.places(f)) {
+        painted += place.value() < 0.45 ? 1 : 0;
+        assertTrue(place.value() > 0.45 || Math.hypot(place.x(), place.y() - 3) < 0.2, place.toString());
+      }
+    }
+    assertTrue(painted > 10, painted + " places");
+  }
 }
