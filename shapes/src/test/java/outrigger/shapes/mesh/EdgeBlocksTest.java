@@ -12,7 +12,6 @@ import outrigger.shapes.check.Proof;
 import outrigger.shapes.exact.Plane;
 import outrigger.shapes.num.Axis;
 import outrigger.shapes.profile.Profile;
-import outrigger.shapes.solid.Faceted;
 import outrigger.shapes.solid.Prism;
 import outrigger.shapes.solid.Solid;
 
@@ -67,18 +66,7 @@ class EdgeBlocksTest {
   @Test
   void mesh_plateReadBackThenDrilled_isAsAtOneGo() {
     Solid plate = Prism.of(plate(), 0, 3);
-    Mesh mesh = Mesher.mesh(plate);
-    int[] xyz = new int[3 * mesh.vertexCount()];
-    for (int v = 0; v < mesh.vertexCount(); v++) {
-      xyz[3 * v] = mesh.x(v);
-      xyz[3 * v + 1] = mesh.y(v);
-      xyz[3 * v + 2] = mesh.z(v);
-    }
-    int[] corners = new int[3 * mesh.facetCount()];
-    for (int i = 0; i < corners.length; i++) {
-      corners[i] = mesh.corner(i / 3, i % 3);
-    }
-    Solid readBack = Faceted.of(xyz, corners);
+    Solid readBack = proven(plate).solid();
     Solid drills = Prism.of(Profile.hole(3), -1, 4).turn(Axis.X, 20).join(
         Prism.of(Profile.hole(2.5), -1, 4).move(-7.3, 6.1, 0), Prism.of(Profile.rectangle(22, 0.7), 1, 2).move(3, -9.2, 0),
         Prism.of(Profile.rectangle(0.9, 50), 2.5, 5).turn(Axis.Z, 31));
@@ -86,6 +74,10 @@ class EdgeBlocksTest {
   }
 
   private static double volume(Solid solid) {
-    return Proof.judge(Mesher.mesh(solid)).proven().map(CheckedMesh::measures).orElseThrow().volume();
+    return proven(solid).measures().volume();
+  }
+
+  private static CheckedMesh proven(Solid solid) {
+    return Proof.judge(Mesher.mesh(solid)).proven().orElseThrow();
   }
 }
