@@ -147,6 +147,12 @@ final class Faces {
     return plane.side(x[vertex], y[vertex], z[vertex]);
   }
 
+  /** About what part of the way from one vertex to another, on opposite sides of a plane, the plane is met. */
+  double roughShare(int from, int to, Plane plane) {
+    double offset = plane.roughOffset(x[from], y[from], z[from]);
+    return offset / (offset - plane.roughOffset(x[to], y[to], z[to]));
+  }
+
   /** Bounds of all faces: least x, y, z, largest x, y, z of each. No facet of a soup is made for it. */
   int[] boxes() {
     int[] boxes = new int[6 * count];

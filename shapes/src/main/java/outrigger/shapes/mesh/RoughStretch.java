@@ -69,8 +69,7 @@ final class RoughStretch {
       if (sa == 0) {
         add(faces.x(a), faces.y(a), faces.z(a));
       } else if (sa * faces.side(b, plane) < 0) {
-        double from = plane.roughOffset(faces.x(a), faces.y(a), faces.z(a));
-        double share = from / (from - plane.roughOffset(faces.x(b), faces.y(b), faces.z(b)));
+        double share = faces.roughShare(a, b, plane);
         add(faces.x(a) + share * (faces.x(b) - faces.x(a)), faces.y(a) + share * (faces.y(b) - faces.y(a)),
             faces.z(a) + share * (faces.z(b) - faces.z(a)));
       }

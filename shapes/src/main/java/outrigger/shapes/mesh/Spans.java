@@ -90,10 +90,8 @@ final class Spans {
 
   /** About where along an axis an edge passes through a plane; how near, {@link RoughStretch} says. */
   private double roughCrossing(int a, int b, Plane plane, int axis) {
-    double from = plane.roughOffset(faces.x(a), faces.y(a), faces.z(a));
-    double share = from / (from - plane.roughOffset(faces.x(b), faces.y(b), faces.z(b)));
     int start = faces.coordinate(a, axis);
-    return start + share * (faces.coordinate(b, axis) - start);
+    return start + faces.roughShare(a, b, plane) * (faces.coordinate(b, axis) - start);
   }
 
   private void add(List<Section.Place> places, Face face, int e, int sa, int sb, int planeNumber) {

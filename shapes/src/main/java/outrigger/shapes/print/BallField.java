@@ -11,8 +11,9 @@ import outrigger.shapes.num.Workers;
  * The width of the solid, or of the air before it, over the whole surface: the least of each facet, and every sample
  * that is narrower than a bound.
  *
- * <p>Samples are taken only where facets stand against each other ({@link Facing}): nearly everywhere else something narrow
- * is near, so to prove that none is, for many samples at once, was seldom worth it. Work is cut into pieces by facets and samples alone, so the result does not depend on the number of threads.
+ * <p>Samples are taken only where facets stand against each other ({@link Facing}). Nearly everywhere there something narrow
+ * is near, so to prove that none is, for many samples at once, was seldom worth it. Work is cut into pieces by facets and
+ * samples alone, so the result does not depend on the number of threads.
  */
 final class BallField {
   private static final int PIECE = 4096;

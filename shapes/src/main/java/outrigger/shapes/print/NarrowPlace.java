@@ -120,25 +120,13 @@ record NarrowPlace(Spot narrowest, Form form, double length, double breadth, Lis
   }
 
   private Vec up() {
-    Vec facing = new Vec(0, 0, 0);
-    double[][] grips = new double[3][3];
-    for (Spot s : spots) {
-      facing = facing.plus(s.normal(), s.area());
-      add(grips, grip(s), s.area());
-    }
-    Vec held = new Axes(grips).axis(0);
-    Vec top = facing.plus(held, -facing.dot(held));
+    Vec top = across(facing(spots), new Axes(grips(spots)).axis(0));
     return top.times(1 / top.length());
   }
 
   /** Middle of the ball that lies nearest to the middle of all. */
   Vec centre() {
-    double total = spots.stream().mapToDouble(Spot::area).sum();
-    Vec sum = new Vec(0, 0, 0);
-    for (Spot s : spots) {
-      sum = sum.plus(s.ball().middle(), s.area() / total);
-    }
-    Vec middle = sum;
+    Vec middle = middle(spots);
     return spots.stream().map(s -> s.ball().middle()).min(Comparator.comparingDouble(middle::distance)).orElseThrow();
   }
 
@@ -148,35 +136,27 @@ record NarrowPlace(Spot narrowest, Form form, double length, double breadth, Lis
   }
 
   private static Form form(List<Spot> spots, double[][] spread, double width) {
-    double[][] grips = new double[3][3];
-    double total = spots.stream().mapToDouble(Spot::area).sum();
-    Vec facing = new Vec(0, 0, 0);
-    for (Spot s : spots) {
-      facing = facing.plus(s.normal(), s.area() / total);
-      add(grips, grip(s), s.area() / total);
-    }
-    Axes ofGrips = new Axes(grips);
+    Vec facing = facing(spots);
+    Axes ofGrips = new Axes(grips(spots));
     Vec axis = ofGrips.axis(2);
     double length = extent(along(spread, axis));
     boolean severalWays = ofGrips.value(1) > ROUND * ofGrips.value(0);
     if (spots.stream().allMatch(Spot::isEdge)) {
       return severalWays ? Form.NECK : Form.NOTCH;
     }
-    boolean allRound = severalWays
-        && facing.plus(axis, -facing.dot(axis)).length() < CLOSED;
+    boolean allRound = severalWays && across(facing, axis).length() < CLOSED;
     if (allRound && Math.sqrt(Math.max(0, trace(spread) - along(spread, axis))) < STRAIGHT * width
         && length > SHORT * width) {
       return Form.ROUND;
     }
-    Vec held = ofGrips.axis(0);
-    Vec top = facing.plus(held, -facing.dot(held));
+    Vec top = across(facing, ofGrips.axis(0));
     if (top.length() > LAND && ends(spots, 0, top.times(1 / top.length()))) {
       return Form.STRIP;
     }
     Axes axes = new Axes(spread);
     double height = extent(axes.value(1));
     boolean low = Math.min(length, height) < LOW && extent(axes.value(0)) > LOW;
-    return low && ends(spots, TOP * total, length < height ? axis : axes.axis(1)) ? Form.STRIP
+    return low && ends(spots, TOP * area(spots), length < height ? axis : axes.axis(1)) ? Form.STRIP
         : severalWays ? Form.LUMP : Form.SHEET;
   }
 
@@ -194,6 +174,45 @@ record NarrowPlace(Spot narrowest, Form form, double length, double breadth, Lis
     return spots.stream().filter(s -> s.normal().dot(along) > ALONG).mapToDouble(Spot::area).sum();
   }
 
+  private static double area(List<Spot> spots) {
+    return spots.stream().mapToDouble(Spot::area).sum();
+  }
+
+  /** Mean of the normals. */
+  private static Vec facing(List<Spot> spots) {
+    double total = area(spots);
+    Vec facing = new Vec(0, 0, 0);
+    for (Spot s : spots) {
+      facing = facing.plus(s.normal(), s.area() / total);
+    }
+    return facing;
+  }
+
+  /** Second moments of the ways spots are held. */
+  private static double[][] grips(List<Spot> spots) {
+    double total = area(spots);
+    double[][] grips = new double[3][3];
+    for (Spot s : spots) {
+      add(grips, grip(s), s.area() / total);
+    }
+    return grips;
+  }
+
+  /** The part of a vector across a unit vector. */
+  private static Vec across(Vec v, Vec unit) {
+    return v.plus(unit, -v.dot(unit));
+  }
+
+  /** Middle of the balls, by the area they stand for. */
+  static Vec middle(List<Spot> spots) {
+    double total = area(spots);
+    Vec middle = new Vec(0, 0, 0);
+    for (Spot s : spots) {
+      middle = middle.plus(s.ball().middle(), s.area() / total);
+    }
+    return middle;
+  }
+
   /** The way a spot is held: the facet's own way, unless it lies across, as the top of a rib does. */
   private static Vec grip(Spot spot) {
     Vec across = spot.ball().across();
@@ -203,11 +222,8 @@ record NarrowPlace(Spot narrowest, Form form, double length, double breadth, Lis
   /** Second moments of the balls' middles about their own middle, a part of area. */
   private static double[][] spread(List<Spot> spots) {
     double[][] spread = new double[3][3];
-    double total = spots.stream().mapToDouble(Spot::area).sum();
-    Vec middle = new Vec(0, 0, 0);
-    for (Spot s : spots) {
-      middle = middle.plus(s.ball().middle(), s.area() / total);
-    }
+    double total = area(spots);
+    Vec middle = middle(spots);
     for (Spot s : spots) {
       add(spread, s.ball().middle().minus(middle), s.area() / total);
     }

@@ -196,12 +196,7 @@ final class NarrowPlaces {
   private static Spot central(List<Spot> group) {
     double least = group.stream().mapToDouble(Spot::width).min().orElseThrow();
     List<Spot> equal = group.stream().filter(s -> s.width() <= least + EVEN).toList();
-    double total = equal.stream().mapToDouble(Spot::area).sum();
-    Vec sum = new Vec(0, 0, 0);
-    for (Spot s : equal) {
-      sum = sum.plus(s.ball().middle(), s.area() / total);
-    }
-    Vec middle = sum;
+    Vec middle = NarrowPlace.middle(equal);
     return equal.stream().min(Comparator.comparingDouble((Spot s) -> s.ball().middle().distance(middle)))
         .orElseThrow();
   }
