@@ -93,6 +93,25 @@ public final class Plane {
     return z >= x && z >= y ? 2 : y >= x ? 1 : 0;
   }
 
+  /** First axis of the plane's own coordinates: with the second, counter-clockwise seen from where the normal points. */
+  public int firstAxis() {
+    int w = dominantAxis();
+    return normal(w) > 0 ? (w + 1) % 3 : (w + 2) % 3;
+  }
+
+  /** Second axis of the plane's own coordinates. */
+  public int secondAxis() {
+    int w = dominantAxis();
+    return normal(w) > 0 ? (w + 2) % 3 : (w + 1) % 3;
+  }
+
+  /** Sign of the component of p's normal x q's normal along an axis. */
+  public static int direction(Plane p, Plane q, int axis) {
+    int i = (axis + 1) % 3;
+    int j = (axis + 2) % 3;
+    return Sign.minor(p.normal(i), p.normal(j), q.normal(i), q.normal(j));
+  }
+
   /** Whether the two planes never meet (or are the same). */
   public boolean isParallel(Plane other) {
     return a == other.a && b == other.b && c == other.c;

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.ExactPoint;
+import outrigger.shapes.exact.Plane;
+import outrigger.shapes.num.Interrupt;
 
 /**
  * Meets all faces of different operands with each other and sorts out how they meet.
@@ -145,7 +147,7 @@ final class Arranger implements FacePairs.Meetings {
     Piercing high = piercing(upper.halfEdge(), upper.face(), upper.at());
     Face face = faces.face(f);
     Face other = faces.face(g);
-    int way = Spans.direction(faces.plane(face.plane), faces.plane(other.plane), axis);
+    int way = Plane.direction(faces.plane(face.plane), faces.plane(other.plane), axis);
     boolean upward = way > 0 == (face.up == other.up);
     Stretch stretch = new Stretch(stretches.size(), f, g, upward ? low : high, upward ? high : low);
     stretches.add(stretch);

@@ -4,7 +4,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import outrigger.shapes.exact.ExactPoint;
-import outrigger.shapes.mesh.Outline.IntList;
+import outrigger.shapes.num.IntList;
+import outrigger.shapes.num.Interrupt;
 
 /**
  * Cuts caps into facets: constrained Delaunay, no corner added. What lies inside an odd number of a cap's rims belongs to it.

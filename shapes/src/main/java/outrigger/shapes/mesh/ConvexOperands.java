@@ -104,7 +104,7 @@ final class ConvexOperands {
     int b = face.to[e];
     int axis = faces.x(a) != faces.x(b) ? 0 : faces.y(a) != faces.y(b) ? 1 : 2;
     boolean rises = axis == 0 ? faces.x(a) < faces.x(b) : axis == 1 ? faces.y(a) < faces.y(b) : faces.z(a) < faces.z(b);
-    int way = Spans.direction(faces.plane(face.plane), faces.plane(next.plane), axis);
+    int way = Plane.direction(faces.plane(face.plane), faces.plane(next.plane), axis);
     return way > 0 == rises != (face.up == next.up);
   }
 

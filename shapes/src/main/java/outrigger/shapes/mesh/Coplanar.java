@@ -5,7 +5,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import outrigger.shapes.exact.Plane;
-import outrigger.shapes.mesh.Outline.IntList;
+import outrigger.shapes.num.IntList;
+import outrigger.shapes.num.LongMap;
 
 /**
  * Finds the facets of a soup that lie in a plane in which another needs a sheet: a sheet is for all of its plane. Of the

@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.Plane;
+import outrigger.shapes.num.Interrupt;
 import outrigger.shapes.num.Shares;
 
 /**

@@ -83,6 +83,11 @@ final class EdgeBlocks {
     return edges;
   }
 
+  /** The first edge of a face, in blocks or not, from one on that a plane may meet, no farther than a place along an axis. */
+  static int next(EdgeBlocks blocks, int edge, Plane plane, int axis, double most) {
+    return blocks == null ? edge : blocks.next(edge, plane, axis, most);
+  }
+
   /** Whether the corners of a node's bounds that lie farthest along the plane's normal and against it are on one side. */
   private boolean isClear(int node, Plane plane) {
     int o = WIDTH * node;

@@ -7,7 +7,8 @@ import java.util.List;
 import java.util.Set;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.Plane;
-import outrigger.shapes.mesh.Outline.IntList;
+import outrigger.shapes.num.IntList;
+import outrigger.shapes.num.LongMap;
 import outrigger.shapes.num.ShapeException;
 
 /** Sees to it that every edge of an outline has one that runs the other way, splitting edges at corners within them. */
@@ -183,7 +184,7 @@ final class EdgeMatcher {
   private static boolean isWithin(ExactPoint c, ExactPoint a, ExactPoint b, Plane plane) {
     int axis = widest(a, b);
     return ExactPoint.compare(a, c, axis) * ExactPoint.compare(c, b, axis) > 0 && c.side(plane) == 0
-        && ExactPoint.turn(a, b, c, Sheet.firstAxis(plane), Sheet.secondAxis(plane)) == 0;
+        && ExactPoint.turn(a, b, c, plane.firstAxis(), plane.secondAxis()) == 0;
   }
 
   private static int widest(ExactPoint a, ExactPoint b) {

@@ -1,6 +1,7 @@
 package outrigger.shapes.mesh;
 
 import java.util.Arrays;
+import outrigger.shapes.num.LongMap;
 
 /**
  * Numbers pairs of a half-edge and something that it meets, from 0.

@@ -3,7 +3,8 @@ package outrigger.shapes.mesh;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import outrigger.shapes.mesh.Outline.IntList;
+import outrigger.shapes.num.IntList;
+import outrigger.shapes.num.Place;
 
 /** Splits edges of a mesh near their middles, all facets along them with them. */
 final class EdgeSplit {

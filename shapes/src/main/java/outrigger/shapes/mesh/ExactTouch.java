@@ -2,6 +2,7 @@ package outrigger.shapes.mesh;
 
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.FacetContact;
+import outrigger.shapes.num.LongMap;
 
 /** Finds where a surface touched itself before it was rounded, so far as its vertices and what lies on the grid tell. */
 final class ExactTouch {
@@ -13,7 +14,7 @@ final class ExactTouch {
    * @param facets with vertices that are equal only if their exact points are
    * @return its number, or -1
    */
-  static int find(Kernel.Rounded facets) {
+  static int find(Rounded facets) {
     int crowded = crowded(facets.corners());
     int pinched = crowded >= 0 ? crowded : Fans.of(facets.xyz(), facets.corners()).pinched();
     return pinched >= 0 ? pinched : meeting(facets);
@@ -30,7 +31,7 @@ final class ExactTouch {
     return -1;
   }
 
-  private static int meeting(Kernel.Rounded facets) {
+  private static int meeting(Rounded facets) {
     int[] found = {-1};
     int[] c = facets.corners();
     BoxTree.ofFacets(facets.xyz(), c).selfPairs((f, g) -> {
@@ -43,7 +44,7 @@ final class ExactTouch {
     return found[0];
   }
 
-  private static boolean isOnGrid(Kernel.Rounded facets, int f) {
+  private static boolean isOnGrid(Rounded facets, int f) {
     int[] c = facets.corners();
     return !facets.moved()[c[3 * f]] && !facets.moved()[c[3 * f + 1]] && !facets.moved()[c[3 * f + 2]];
   }

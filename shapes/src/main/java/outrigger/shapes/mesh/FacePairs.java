@@ -4,6 +4,7 @@ import java.util.List;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.Plane;
+import outrigger.shapes.num.Interrupt;
 
 /**
  * Meets pairs of faces for an {@link Arranger}, one after the other. Which faces need a sheet is noted at once, in any

@@ -4,7 +4,8 @@ import java.util.Arrays;
 import java.util.List;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.Sign;
-import outrigger.shapes.mesh.Outline.IntList;
+import outrigger.shapes.num.IntList;
+import outrigger.shapes.num.Interrupt;
 import outrigger.shapes.num.Shares;
 
 /**
@@ -83,9 +84,9 @@ final class FaceTriangulator {
       return false;
     }
     var plane = outline.plane(group);
-    int u = Sheet.firstAxis(plane);
-    int v = Sheet.secondAxis(plane);
-    int way = Outline.isUp(group) ? 1 : -1;
+    int u = plane.firstAxis();
+    int v = plane.secondAxis();
+    int way = Group.isUp(group) ? 1 : -1;
     for (int i = 0; i < 4; i++) {
       if (way * ExactPoint.turn(point(loop, i), point(loop, i + 1), point(loop, i + 2), u, v) <= 0) {
         return false;
@@ -127,9 +128,9 @@ final class FaceTriangulator {
 
   private void addFaces(int group, IntList given) {
     var plane = outline.plane(group);
-    int u = Sheet.firstAxis(plane);
-    int v = Sheet.secondAxis(plane);
-    marks.reset(u, v, Outline.planeOf(group), NONE);
+    int u = plane.firstAxis();
+    int v = plane.secondAxis();
+    marks.reset(u, v, Group.plane(group), NONE);
     Triangulation tri = marks.triangulation();
     IntList edges = hasRounded(given) ? LoopOrder.of(outline, given, u, v) : given;
     int[] number = new int[edges.size() / 2 + 3];
@@ -145,7 +146,7 @@ final class FaceTriangulator {
         int a = number[tri.origin(Triangulation.edge(t))];
         int b = number[tri.origin(Triangulation.edge(t) + 1)];
         int c = number[tri.origin(Triangulation.edge(t) + 2)];
-        add(a, Outline.isUp(group) ? b : c, Outline.isUp(group) ? c : b);
+        add(a, Group.isUp(group) ? b : c, Group.isUp(group) ? c : b);
       }
     }
   }

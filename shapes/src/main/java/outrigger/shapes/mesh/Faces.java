@@ -88,7 +88,7 @@ final class Faces {
 
   /** Number of the plane a face of a solid operand lies in. */
   int planeOf(int f) {
-    return Outline.planeOf(groupOf[f]);
+    return Group.plane(groupOf[f]);
   }
 
   /** The {@link Outline#group group} that a face of a solid operand is outlined in where it bounds the result as it is. */
@@ -230,7 +230,7 @@ final class Faces {
   /** Numbers the plane of a face. */
   void number(int f, Plane plane) {
     faces[f].plane = planes.number(plane);
-    groupOf[f] = Outline.group(faces[f].plane, faces[f].up);
+    groupOf[f] = Group.of(faces[f].plane, faces[f].up);
   }
 
   /**

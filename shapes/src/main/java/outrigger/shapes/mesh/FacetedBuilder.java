@@ -4,7 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import outrigger.shapes.exact.Sign;
-import outrigger.shapes.mesh.Outline.IntList;
+import outrigger.shapes.num.IntList;
+import outrigger.shapes.num.LongMap;
 import outrigger.shapes.solid.Faceted;
 
 /**

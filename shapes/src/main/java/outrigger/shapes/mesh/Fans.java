@@ -6,6 +6,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import outrigger.shapes.exact.Sign;
+import outrigger.shapes.num.LongMap;
+import outrigger.shapes.num.Place;
 
 /**
  * Which facets hang together at each vertex of a mesh whose surface may touch itself.

@@ -5,7 +5,8 @@ import java.util.TreeSet;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.FacetContact;
 import outrigger.shapes.exact.Sign;
-import outrigger.shapes.mesh.Outline.IntList;
+import outrigger.shapes.num.IntList;
+import outrigger.shapes.num.Interrupt;
 import outrigger.shapes.num.Shares;
 import outrigger.shapes.num.Workers;
 

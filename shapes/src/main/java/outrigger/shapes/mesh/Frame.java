@@ -2,6 +2,7 @@ package outrigger.shapes.mesh;
 
 import java.util.ArrayList;
 import java.util.List;
+import outrigger.shapes.num.Place;
 
 /**
  * Axes that an expression's operands set themselves, so that the same solid turned by right angles or mirrored is
@@ -127,9 +128,9 @@ final class Frame {
   }
 
   /** Facets in this frame. */
-  Kernel.Rounded in(Kernel.Rounded facets) {
+  Rounded in(Rounded facets) {
     return isGiven() ? facets
-        : new Kernel.Rounded(in(facets.xyz()), mirrors() ? reversed(facets.corners()) : facets.corners(), facets.moved());
+        : new Rounded(in(facets.xyz()), mirrors() ? reversed(facets.corners()) : facets.corners(), facets.moved());
   }
 
   /** An operand in this frame. */

@@ -2,7 +2,7 @@ package outrigger.shapes.mesh;
 
 import java.util.concurrent.atomic.AtomicReferenceArray;
 import outrigger.shapes.exact.ExactPoint;
-import outrigger.shapes.mesh.Outline.IntList;
+import outrigger.shapes.num.IntList;
 
 /**
  * Finds what need not be looked at because it is hidden: strictly inside an operand that dominates it ({@link Dominance}).

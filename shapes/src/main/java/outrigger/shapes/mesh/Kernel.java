@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.function.Supplier;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.ExactPoint;
+import outrigger.shapes.num.Place;
 import outrigger.shapes.num.ShapeException;
 
 /**
@@ -18,9 +19,6 @@ final class Kernel {
   private static final int CORNERS = 1 << 14;
 
   private Kernel() {}
-
-  /** Facets on the grid, not yet welded; {@code moved} tells of each vertex whether it was rounded. */
-  record Rounded(int[] xyz, int[] corners, boolean[] moved) {}
 
   /** Evaluates an expression over solid operands. */
   static Rounded evaluate(Faces faces, Membership.Tree tree, Attempt attempt) {
@@ -99,7 +97,7 @@ final class Kernel {
     Face face = faces.face(f);
     for (int e = 0; e < face.edges(); e++) {
       if (faces.face(face.across[e]).plane != face.plane) {
-        outline.add(Outline.group(face.plane, face.up), numbers.of(face.from[e]), numbers.of(face.to[e]));
+        outline.add(Group.of(face.plane, face.up), numbers.of(face.from[e]), numbers.of(face.to[e]));
       }
     }
   }

@@ -4,7 +4,7 @@ import java.util.function.IntConsumer;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.Plane;
-import outrigger.shapes.mesh.Outline.IntList;
+import outrigger.shapes.num.IntList;
 
 /**
  * Counts how often each operand winds round a point, or round one just above a sheet and just below.

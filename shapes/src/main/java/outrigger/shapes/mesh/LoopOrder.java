@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.Map;
 import outrigger.shapes.exact.ExactPoint;
-import outrigger.shapes.mesh.Outline.IntList;
+import outrigger.shapes.num.IntList;
 
 /** Puts the edges of a group in an order that depends on their places alone: along loops, each from its least corner. */
 final class LoopOrder {

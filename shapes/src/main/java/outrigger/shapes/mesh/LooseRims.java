@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import outrigger.shapes.mesh.Outline.IntList;
+import outrigger.shapes.num.IntList;
 
 /**
  * Makes the mesh of a part whose rims do not meet: along each rim the result changes at the same heights, so that its walls
@@ -46,7 +46,7 @@ final class LooseRims {
       return null;
     }
     loose.addCaps();
-    return Welder.inOrder(loose.xyz.toArray(), loose.corners.toArray());
+    return Mesh.ofDistinct(loose.xyz.toArray(), loose.corners.toArray());
   }
 
   private void addRim(int r) {

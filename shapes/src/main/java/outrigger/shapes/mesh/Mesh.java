@@ -25,6 +25,11 @@ public final class Mesh {
     return Welder.weld(xyz, corners);
   }
 
+  /** The same of vertices no two of which are equal: they are numbered anew in the order of their first use. */
+  public static Mesh ofDistinct(int[] xyz, int[] corners) {
+    return Welder.inOrder(xyz, corners);
+  }
+
   static Mesh welded(int[] xyz, int[] corners) {
     return new Mesh(xyz, corners);
   }

@@ -99,7 +99,7 @@ public final class Mesher {
 
   /** Evaluates all operands together, brought to the frame of an attempt. */
   private interface Evaluation {
-    Kernel.Rounded of(Faces faces, Membership.Tree tree, Attempt attempt);
+    Rounded of(Faces faces, Membership.Tree tree, Attempt attempt);
   }
 
   /**
@@ -107,7 +107,7 @@ public final class Mesher {
    * wherever the operands lie; where that is before rounding, they are evaluated once more as they are given, so that places
    * are told right.
    */
-  private Optional<Mesh> framed(Evaluation evaluation, BiFunction<Kernel.Rounded, Attempt, Optional<Mesh>> settling) {
+  private Optional<Mesh> framed(Evaluation evaluation, BiFunction<Rounded, Attempt, Optional<Mesh>> settling) {
     Workers some = workers.from(MANY, operands.stream().mapToLong(p -> p.xyz().length / 3).sum());
     try {
       return Attempt.inTurn(Frame.of(operands, cutAway), some,
@@ -199,7 +199,7 @@ public final class Mesher {
     }
     int[] corners = p.mirrors() ? Frame.reversed(mesh.corners()) : mesh.corners();
     Frame frame = Frame.of(List.of(polyhedron(xyz, corners)), List.of(false));
-    Kernel.Rounded facets = new Kernel.Rounded(xyz, corners, allMoved(mesh.vertexCount()));
+    Rounded facets = new Rounded(xyz, corners, allMoved(mesh.vertexCount()));
     Mesh settled = Attempt.inTurn(frame, workers.from(MANY, mesh.vertexCount()),
         attempt -> Settler.settle(attempt.frame().in(facets), attempt, made -> false));
     return polyhedron(settled.xyz(), settled.corners());

@@ -12,6 +12,9 @@ import java.util.TreeSet;
 import java.util.function.LongConsumer;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.FacetContact;
+import outrigger.shapes.num.Interrupt;
+import outrigger.shapes.num.LongMap;
+import outrigger.shapes.num.Place;
 
 /**
  * Puts corners of facets that meet improperly on grid points close by, one after the other, always the one that mends most.
@@ -84,8 +87,8 @@ final class Nudger {
   }
 
   /** The mesh's facets, in order, with the corners that were moved. */
-  Kernel.Rounded facets() {
-    return new Kernel.Rounded(xyz, corners, moved);
+  Rounded facets() {
+    return new Rounded(xyz, corners, moved);
   }
 
   private boolean findFaults() {

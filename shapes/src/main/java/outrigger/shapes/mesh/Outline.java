@@ -1,8 +1,9 @@
 package outrigger.shapes.mesh;
 
-import java.util.Arrays;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.Plane;
+import outrigger.shapes.num.IntList;
+import outrigger.shapes.num.Place;
 import outrigger.shapes.num.ShapeException;
 import outrigger.shapes.num.Shares;
 import outrigger.shapes.num.Workers;
@@ -10,7 +11,7 @@ import outrigger.shapes.num.Workers;
 /**
  * The edges that bound the result's faces, brought to the fewest that say the same.
  *
- * <p>Edges are gathered by plane and sense ({@link #group}), matter to the left seen from outside. A vertex at which no
+ * <p>Edges are gathered by plane and sense ({@link Group}), matter to the left seen from outside. A vertex at which no
  * group's outline bends parts nothing and goes. Then each edge must meet one that runs the other way: where a corner of
  * one face lies within an edge of its neighbour, that edge is split there.
  */
@@ -30,24 +31,6 @@ final class Outline {
   Outline(Faces faces) {
     this.faces = faces;
     byGroup = new IntList[2 * faces.planeCount()];
-  }
-
-  /** Number of the faces of a plane that look up or down it. */
-  static int group(int plane, boolean up) {
-    return 2 * plane + (up ? 1 : 0);
-  }
-
-  /** The group of the faces of the same plane that look the other way. */
-  static int turned(int group) {
-    return group ^ 1;
-  }
-
-  static int planeOf(int group) {
-    return group / 2;
-  }
-
-  static boolean isUp(int group) {
-    return group % 2 == 1;
   }
 
   /** The threads that work on it. */
@@ -195,7 +178,7 @@ final class Outline {
     for (int i = 0; i < edges.size(); i += 2) {
       int a = edges.get(i);
       if (!bends[a]
-          && (!links.isPassed(a) || bends(planeOf(group), point(links.before(a)), point(a), point(links.after(a))))) {
+          && (!links.isPassed(a) || bends(Group.plane(group), point(links.before(a)), point(a), point(links.after(a))))) {
         bends[a] = true;
       }
     }
@@ -204,7 +187,7 @@ final class Outline {
   private boolean bends(int plane, ExactPoint before, ExactPoint at, ExactPoint after) {
     Plane own = faces.plane(plane);
     return !ExactPoint.shareOtherPlane(at, before, after, plane)
-        && ExactPoint.turn(before, at, after, Sheet.firstAxis(own), Sheet.secondAxis(own)) != 0;
+        && ExactPoint.turn(before, at, after, own.firstAxis(), own.secondAxis()) != 0;
   }
 
   private boolean bendsThroughout(IntList edges) {
@@ -238,7 +221,7 @@ final class Outline {
 
   /** Plane that a group lies in. */
   Plane plane(int group) {
-    return faces.plane(planeOf(group));
+    return faces.plane(Group.plane(group));
   }
 
   static String place(ExactPoint p) {
@@ -247,38 +230,5 @@ final class Outline {
 
   void replace(int group, IntList edges) {
     byGroup[group] = edges;
-  }
-
-  /** A growing list of ints. */
-  static final class IntList {
-    private int[] items = new int[8];
-    private int size;
-
-    void add(int item) {
-      if (size == items.length) {
-        items = Arrays.copyOf(items, 2 * size);
-      }
-      items[size++] = item;
-    }
-
-    void set(int i, int item) {
-      items[i] = item;
-    }
-
-    int get(int i) {
-      return items[i];
-    }
-
-    int size() {
-      return size;
-    }
-
-    void clear() {
-      size = 0;
-    }
-
-    int[] toArray() {
-      return Arrays.copyOf(items, size);
-    }
   }
 }

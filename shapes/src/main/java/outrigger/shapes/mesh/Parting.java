@@ -13,6 +13,9 @@ import java.util.TreeMap;
 import java.util.function.LongPredicate;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.FacetContact;
+import outrigger.shapes.num.Interrupt;
+import outrigger.shapes.num.LongMap;
+import outrigger.shapes.num.Place;
 
 /**
  * Parts a surface from itself where rounding to the grid has made it touch.
@@ -48,7 +51,7 @@ final class Parting {
    * @param mesh closed, on the grid, its facets meeting in common corners and edges only, but for the touches
    * @param touching vertices that touch facets they are no corner of
    */
-  static Optional<Kernel.Rounded> part(Mesh mesh, Set<Integer> touching) {
+  static Optional<Rounded> part(Mesh mesh, Set<Integer> touching) {
     Fans fans = Fans.of(mesh.xyz(), mesh.corners());
     if (fans.areSingle()) {
       return touching.isEmpty() ? Optional.empty() : part(mesh, fans, touching);
@@ -57,7 +60,7 @@ final class Parting {
     return split == mesh ? part(mesh, fans, touching) : part(split, Fans.of(split.xyz(), split.corners()), Set.of());
   }
 
-  private static Optional<Kernel.Rounded> part(Mesh mesh, Fans fans, Set<Integer> touching) {
+  private static Optional<Rounded> part(Mesh mesh, Fans fans, Set<Integer> touching) {
     int[] corners = mesh.corners();
     int[] given = mesh.xyz();
     int[] xyz = Arrays.copyOf(given, given.length + 3 * corners.length);
@@ -82,7 +85,7 @@ final class Parting {
     return new Parting(Arrays.copyOf(xyz, 3 * vertices), corners).apart(copies, touching);
   }
 
-  private Optional<Kernel.Rounded> apart(Map<Integer, List<Integer>> copies, Set<Integer> touching) {
+  private Optional<Rounded> apart(Map<Integer, List<Integer>> copies, Set<Integer> touching) {
     touching.forEach(v -> copies.computeIfAbsent(v, w -> new ArrayList<>(List.of(w))));
     copies.values().forEach(all -> all.forEach(v -> facetsAt.put(v, new ArrayList<>())));
     for (int c = 0; c < corners.length; c++) {
@@ -95,7 +98,7 @@ final class Parting {
     sorted.values().forEach(all -> partVertices(all, all.size() - (touching.contains(all.get(0)) ? 0 : 1)));
     boolean[] flags = new boolean[xyz.length / 3];
     moved.forEach(v -> flags[v] = true);
-    return moved.isEmpty() ? Optional.empty() : Optional.of(new Kernel.Rounded(xyz, corners, flags));
+    return moved.isEmpty() ? Optional.empty() : Optional.of(new Rounded(xyz, corners, flags));
   }
 
   /** Moves so many of the vertices at a place, small fans first. */

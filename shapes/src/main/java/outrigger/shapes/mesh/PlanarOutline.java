@@ -5,7 +5,8 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import outrigger.shapes.exact.Plane;
-import outrigger.shapes.mesh.Outline.IntList;
+import outrigger.shapes.num.IntList;
+import outrigger.shapes.num.LongMap;
 
 /** Writes down the outlines of the faces that a {@link PlanarSheet} stands for: its walls and, between them, its caps. */
 final class PlanarOutline {
@@ -57,7 +58,7 @@ final class PlanarOutline {
     int b = tri.destination(h);
     for (int i = 0; i < walls.count(); i++) {
       boolean along = walls.matterLeft(i);
-      int group = Outline.group(sheet.wall(h), looksUp(sheet.wall(h), along == tri.mark(h) > 0));
+      int group = Group.of(sheet.wall(h), looksUp(sheet.wall(h), along == tri.mark(h) > 0));
       addWall(group, along ? a : b, along ? b : a, walls.low(i), walls.high(i));
     }
     addCaps(left, right, a, b);
@@ -149,7 +150,7 @@ final class PlanarOutline {
       boolean up = i % 2 == 1;
       int j = Arrays.binarySearch(right, left[i]);
       if (j < 0 || j % 2 == 1 != up) {
-        int group = Outline.group(sheet.level(left[i]), up);
+        int group = Group.of(sheet.level(left[i]), up);
         outline.add(group, vertex(up ? a : b, left[i]), vertex(up ? b : a, left[i]));
       }
     }

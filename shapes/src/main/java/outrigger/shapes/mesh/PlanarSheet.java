@@ -5,7 +5,8 @@ import java.util.HashMap;
 import java.util.Map;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.Plane;
-import outrigger.shapes.mesh.Outline.IntList;
+import outrigger.shapes.num.IntList;
+import outrigger.shapes.num.Interrupt;
 
 /**
  * Outlines that meet or cross, laid into one triangulation across the axis, and the column of the result over each cell.

@@ -5,8 +5,31 @@ import java.util.List;
 /**
  * A closed polyhedron with flat, many-cornered faces: what a leaf of an expression looks like to the kernel.
  *
- * @param xyz x, y, z of each vertex in grid units; equal ones only where rings of a profile touch
- * @param faces each face as loops of vertex numbers, seen from outside: the outer loop counter-clockwise first, then
- *     holes clockwise; all vertices of a face lie exactly in one plane
+ * <p>Working data: the arrays are shared, not copied.
  */
-record Polyhedron(int[] xyz, List<int[][]> faces) {}
+final class Polyhedron {
+  private final int[] xyz;
+  private final List<int[][]> faces;
+
+  /**
+   * A polyhedron from its parts.
+   *
+   * @param xyz x, y, z of each vertex in grid units; equal ones only where rings of a profile touch
+   * @param faces each face as loops of vertex numbers, seen from outside: the outer loop counter-clockwise first, then
+   *     holes clockwise; all vertices of a face lie exactly in one plane
+   */
+  Polyhedron(int[] xyz, List<int[][]> faces) {
+    this.xyz = xyz;
+    this.faces = faces;
+  }
+
+  /** x, y, z of each vertex, grid units. */
+  int[] xyz() {
+    return xyz;
+  }
+
+  /** Loops of vertex numbers of each face. */
+  List<int[][]> faces() {
+    return faces;
+  }
+}

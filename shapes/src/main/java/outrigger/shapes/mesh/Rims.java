@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.Sign;
-import outrigger.shapes.mesh.Outline.IntList;
+import outrigger.shapes.num.IntList;
 
 /**
  * The different rims of all operands, and how they lie to each other: apart, one within the other, or in contact.

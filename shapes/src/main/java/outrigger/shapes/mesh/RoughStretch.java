@@ -62,7 +62,7 @@ final class RoughStretch {
     cut[3 + axis] = Double.NEGATIVE_INFINITY;
     EdgeBlocks blocks = face.blocks(faces);
     double most = Double.POSITIVE_INFINITY;
-    for (int e = Spans.next(blocks, 0, plane, axis, most); e < face.edges(); e = Spans.next(blocks, e + 1, plane, axis, most)) {
+    for (int e = EdgeBlocks.next(blocks, 0, plane, axis, most); e < face.edges(); e = EdgeBlocks.next(blocks, e + 1, plane, axis, most)) {
       int a = face.from[e];
       int b = face.to[e];
       int sa = faces.side(a, plane);

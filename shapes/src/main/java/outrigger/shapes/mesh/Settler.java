@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Predicate;
+import outrigger.shapes.num.Place;
 import outrigger.shapes.num.ShapeException;
 
 /**
@@ -29,14 +30,14 @@ final class Settler {
    */
   private static final int MANY = 60_000;
 
-  private final Kernel.Rounded given;
+  private final Rounded given;
   private final Attempt attempt;
   private final Predicate<Mesh> isSound;
   private boolean lookedForTouch;
   /** The mesh last shown. */
   private Optional<Mesh> shown = Optional.empty();
 
-  private Settler(Kernel.Rounded given, Attempt attempt, Predicate<Mesh> isSound) {
+  private Settler(Rounded given, Attempt attempt, Predicate<Mesh> isSound) {
     this.given = given;
     this.attempt = attempt;
     this.isSound = isSound;
@@ -49,7 +50,7 @@ final class Settler {
    * @param isSound whether such a mesh is known to be one in which facets meet only so; false may mean that nobody knows
    * @throws ShapeException if the passes do not settle it, or nothing thick enough is left
    */
-  static Mesh settle(Kernel.Rounded facets, Attempt attempt, Predicate<Mesh> isSound) {
+  static Mesh settle(Rounded facets, Attempt attempt, Predicate<Mesh> isSound) {
     return settleAny(facets, attempt, isSound).orElseThrow(() -> new ShapeException(
         "what is left of the solid is thinner than the grid of 61 nm", "Check the sizes and places of what is cut."));
   }
@@ -59,12 +60,12 @@ final class Settler {
    *
    * @throws ShapeException if the passes do not settle it
    */
-  static Optional<Mesh> settleAny(Kernel.Rounded facets, Attempt attempt, Predicate<Mesh> isSound) {
+  static Optional<Mesh> settleAny(Rounded facets, Attempt attempt, Predicate<Mesh> isSound) {
     return new Settler(facets, attempt, isSound).settle();
   }
 
   private Optional<Mesh> settle() {
-    Kernel.Rounded now = given;
+    Rounded now = given;
     for (int pass = 0;; pass++) {
       int[] corners = withoutCollapsed(now);
       if (corners.length == 0) {
@@ -83,7 +84,7 @@ final class Settler {
         } else if (isSound(mesh)) {
           return shown;
         }
-        Optional<Kernel.Rounded> parted = pass == PASSES ? Optional.empty() : parted(mesh);
+        Optional<Rounded> parted = pass == PASSES ? Optional.empty() : parted(mesh);
         if (parted.isEmpty()) {
           return atRest(mesh);
         }
@@ -124,9 +125,9 @@ final class Settler {
   }
 
   /** The mesh with its touches parted, or nudged where that does not do; nothing where there are none or they stay. */
-  private Optional<Kernel.Rounded> parted(Mesh mesh) {
+  private Optional<Rounded> parted(Mesh mesh) {
     Faults faults = Faults.of(mesh);
-    Optional<Kernel.Rounded> parted = faults.isNone() || faults.areTouches() ? Parting.part(mesh, faults.touching())
+    Optional<Rounded> parted = faults.isNone() || faults.areTouches() ? Parting.part(mesh, faults.touching())
         : Optional.empty();
     if (parted.isPresent() || !faults.isNone()) {
       checkTouch();
@@ -136,10 +137,10 @@ final class Settler {
   }
 
   /** Nudged, and resolved again where that does not mend all. */
-  private Kernel.Rounded nudged(Mesh mesh, boolean[] moved) {
+  private Rounded nudged(Mesh mesh, boolean[] moved) {
     checkTouch();
     Nudger nudger = Nudger.of(mesh);
-    Kernel.Rounded facets = nudger.facets();
+    Rounded facets = nudger.facets();
     if (nudger.isMended()) {
       return facets;
     }
@@ -151,7 +152,7 @@ final class Settler {
   }
 
   /** Resolved again, without the facets that have no area. */
-  private Kernel.Rounded resolved(Mesh mesh, boolean[] moved) {
+  private Rounded resolved(Mesh mesh, boolean[] moved) {
     int[] xyz = mesh.xyz();
     int[] corners = mesh.corners();
     int[] kept = new int[corners.length];
@@ -166,7 +167,7 @@ final class Settler {
     return Kernel.resolve(xyz, Arrays.copyOf(kept, 3 * n), Arrays.copyOf(keptMoved, n), attempt);
   }
 
-  private static boolean isRounded(Kernel.Rounded facets) {
+  private static boolean isRounded(Rounded facets) {
     for (boolean moved : facets.moved()) {
       if (moved) {
         return true;
@@ -193,7 +194,7 @@ final class Settler {
   }
 
   /** Whether different vertices came to lie in one place. */
-  private static boolean fellTogether(Kernel.Rounded facets, Mesh mesh) {
+  private static boolean fellTogether(Rounded facets, Mesh mesh) {
     boolean[] used = new boolean[facets.moved().length];
     int count = 0;
     for (int v : facets.corners()) {
@@ -203,7 +204,7 @@ final class Settler {
     return mesh.vertexCount() < count;
   }
 
-  private static boolean[] movedFacets(Kernel.Rounded facets, int[] corners) {
+  private static boolean[] movedFacets(Rounded facets, int[] corners) {
     boolean[] moved = new boolean[corners.length / 3];
     for (int i = 0; i < corners.length; i++) {
       moved[i / 3] |= facets.moved()[corners[i]];
@@ -212,7 +213,7 @@ final class Settler {
   }
 
   /** Facets two corners of which fell together are gone; their neighbours then share an edge. */
-  private int[] withoutCollapsed(Kernel.Rounded facets) {
+  private int[] withoutCollapsed(Rounded facets) {
     int[] c = facets.corners();
     AtomicBoolean any = new AtomicBoolean();
     attempt.workers().split(c.length / 3, AT_ONCE, (from, to) -> {

@@ -49,7 +49,7 @@ final class Sheet {
     planeNumber = plane;
     segments = onPlane;
     Plane p = faces.plane(plane);
-    marks.reset(firstAxis(p), secondAxis(p), plane, this::crossing);
+    marks.reset(p.firstAxis(), p.secondAxis(), plane, this::crossing);
     int[] starts = segments.size() < MANY ? new int[0]
         : tri.insertSpread(segments.size(), i -> tri.insert(segments.get(i).from()));
     for (int i = 0; i < segments.size(); i++) {
@@ -62,18 +62,6 @@ final class Sheet {
       label = new byte[2 * tri.triangleCount()];
     }
     Arrays.fill(label, 0, tri.triangleCount(), NONE);
-  }
-
-  /** First axis of the plane's own coordinates: with the second, counter-clockwise seen from where the normal points. */
-  static int firstAxis(Plane plane) {
-    int w = plane.dominantAxis();
-    return plane.normal(w) > 0 ? (w + 1) % 3 : (w + 2) % 3;
-  }
-
-  /** Second axis of the plane's own coordinates. */
-  static int secondAxis(Plane plane) {
-    int w = plane.dominantAxis();
-    return plane.normal(w) > 0 ? (w + 2) % 3 : (w + 1) % 3;
   }
 
   private ExactPoint crossing(int s, int t) {
@@ -110,7 +98,7 @@ final class Sheet {
           ExactPoint a = tri.point(tri.origin(h));
           ExactPoint b = tri.point(tri.destination(h));
           boolean up = label[t] == UP;
-          to.add(Outline.group(planeNumber, up), up ? a : b, up ? b : a);
+          to.add(Group.of(planeNumber, up), up ? a : b, up ? b : a);
         }
       }
     }

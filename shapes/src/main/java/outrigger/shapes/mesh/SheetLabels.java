@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import outrigger.shapes.exact.ExactPoint;
+import outrigger.shapes.num.Interrupt;
 import outrigger.shapes.num.Shares;
 
 /** Lays and labels the sheets of all planes that have one and outlines what they bound, in the order of the planes. */

@@ -88,7 +88,7 @@ final class SheetSegments {
       ExactPoint b = faces.point(face.to[e]).in(face.plane, other.plane, -1);
       // the other face runs the edge from b to a, its matter to the left: above where b->a goes along n x its normal
       int way = ExactPoint.compare(a, b, axis);
-      boolean above = way == Spans.direction(p, q, axis) == other.up;
+      boolean above = way == Plane.direction(p, q, axis) == other.up;
       all.add(segment(face.plane, face.across[e], a, b, above, !above, true));
     }
   }
@@ -97,11 +97,11 @@ final class SheetSegments {
     Plane p = faces.plane(plane);
     Face face = faces.face(f);
     Plane q = faces.plane(face.plane);
-    int u = Sheet.firstAxis(p);
-    int v = Sheet.secondAxis(p);
-    int way = Spans.direction(p, q, u);
+    int u = p.firstAxis();
+    int v = p.secondAxis();
+    int way = Plane.direction(p, q, u);
     if (way == 0) {
-      way = Spans.direction(p, q, v);
+      way = Plane.direction(p, q, v);
     }
     int change = way > 0 == face.up ? -1 : 1;
     int order = ExactPoint.compare(a, b, u);
@@ -114,8 +114,8 @@ final class SheetSegments {
 
   /** Makes segments that one face left by way of several others count once where they overlap. */
   private static List<Segment> apart(List<Segment> segments, Plane plane) {
-    int u = Sheet.firstAxis(plane);
-    int v = Sheet.secondAxis(plane);
+    int u = plane.firstAxis();
+    int v = plane.secondAxis();
     Comparator<ExactPoint> along = (p, q) -> {
       int c = ExactPoint.compare(p, q, u);
       return c != 0 ? c : ExactPoint.compare(p, q, v);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import outrigger.shapes.exact.Plane;
+import outrigger.shapes.num.Interrupt;
 import outrigger.shapes.num.Shares;
 
 /**

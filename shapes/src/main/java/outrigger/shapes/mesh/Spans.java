@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.Plane;
-import outrigger.shapes.exact.Sign;
 
 /** Cuts faces by planes, remembering the points where edges pass through them. */
 final class Spans {
@@ -25,19 +24,12 @@ final class Spans {
     for (int k = 0; k < 3; k++) {
       double rough = Math.abs((double) p.normal((k + 1) % 3) * q.normal((k + 2) % 3)
           - (double) p.normal((k + 2) % 3) * q.normal((k + 1) % 3));
-      if (rough > length && direction(p, q, k) != 0) {
+      if (rough > length && Plane.direction(p, q, k) != 0) {
         best = k;
         length = rough;
       }
     }
     return best;
-  }
-
-  /** Sign of the component of p's normal x q's normal along an axis. */
-  static int direction(Plane p, Plane q, int axis) {
-    int i = (axis + 1) % 3;
-    int j = (axis + 2) % 3;
-    return Sign.minor(p.normal(i), p.normal(j), q.normal(i), q.normal(j));
   }
 
   /** What a plane cuts out of a face, in order along an axis; null where the face lies beside the plane. */
@@ -62,7 +54,7 @@ final class Spans {
     boolean comes = false;
     int end = 0;
     int sb = 0;
-    for (int e = next(blocks, 0, plane, axis, most); e < face.edges(); e = next(blocks, e + 1, plane, axis, most)) {
+    for (int e = EdgeBlocks.next(blocks, 0, plane, axis, most); e < face.edges(); e = EdgeBlocks.next(blocks, e + 1, plane, axis, most)) {
       int sa = e > 0 && e == end && face.from[e] == face.to[e - 1] ? sb : faces.side(face.from[e], plane);
       sb = faces.side(face.to[e], plane);
       end = e + 1;
@@ -81,11 +73,6 @@ final class Spans {
       return comes ? Section.through(axis) : null;
     }
     return isWhole ? new Section(places, axis) : Section.part(places, axis, comes);
-  }
-
-  /** The first edge from one on that a plane may meet, no farther than a place along an axis. */
-  static int next(EdgeBlocks blocks, int edge, Plane plane, int axis, double most) {
-    return blocks == null ? edge : blocks.next(edge, plane, axis, most);
   }
 
   /** About where along an axis an edge passes through a plane; how near, {@link RoughStretch} says. */

@@ -1,5 +1,6 @@
 package outrigger.shapes.mesh;
 
+import outrigger.shapes.num.Place;
 import outrigger.shapes.num.ShapeException;
 
 /** Facets that rounding makes meet again and again; rounded in another frame, they may come to rest. */

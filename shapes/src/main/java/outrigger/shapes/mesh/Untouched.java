@@ -4,7 +4,8 @@ import java.util.Arrays;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.FacetContact;
-import outrigger.shapes.mesh.Outline.IntList;
+import outrigger.shapes.num.IntList;
+import outrigger.shapes.num.Interrupt;
 import outrigger.shapes.num.Shares;
 import outrigger.shapes.num.Workers;
 
@@ -198,7 +199,7 @@ final class Untouched {
       if (!beside[next] || faces.face(next).plane != face.plane) {
         int from = number(halfEdges.from(h), outline);
         int to = number(halfEdges.to(h), outline);
-        outline.add(Outline.group(face.plane, face.up == asItIs), asItIs ? from : to, asItIs ? to : from);
+        outline.add(Group.of(face.plane, face.up == asItIs), asItIs ? from : to, asItIs ? to : from);
       }
     }
   }
@@ -223,7 +224,7 @@ final class Untouched {
   }
 
   /** The facets that stay, and after them those that were made of the others. */
-  Kernel.Rounded join(Kernel.Rounded others, int[] xyz) {
+  Rounded join(Rounded others, int[] xyz) {
     int vertices = others.moved().length;
     int[] corners = Arrays.copyOf(kept.toArray(), kept.size() + others.corners().length);
     System.arraycopy(others.corners(), 0, corners, kept.size(), others.corners().length);
@@ -236,6 +237,6 @@ final class Untouched {
       }
       corners[i] = numbers[corner] - 1;
     }
-    return new Kernel.Rounded(Arrays.copyOf(places, 3 * vertices), corners, Arrays.copyOf(others.moved(), vertices));
+    return new Rounded(Arrays.copyOf(places, 3 * vertices), corners, Arrays.copyOf(others.moved(), vertices));
   }
 }

@@ -3,7 +3,7 @@ package outrigger.shapes.mesh;
 import java.util.ArrayList;
 import java.util.List;
 import outrigger.shapes.exact.ExactPoint;
-import outrigger.shapes.mesh.Outline.IntList;
+import outrigger.shapes.num.IntList;
 
 /**
  * What one wire walk found, in order: directed edges of the outline, those along a stretch apart. A walk does not know what

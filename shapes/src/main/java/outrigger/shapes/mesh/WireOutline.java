@@ -26,7 +26,7 @@ final class WireOutline {
    */
   void add(int group, int label, int from, int to) {
     if (label != 0) {
-      notes.add(label > 0 ? group : Outline.turned(group), label > 0 ? from : to, label > 0 ? to : from);
+      notes.add(label > 0 ? group : Group.turned(group), label > 0 ? from : to, label > 0 ? to : from);
     }
   }
 

@@ -2,6 +2,7 @@ package outrigger.shapes.mesh;
 
 import java.util.Arrays;
 import outrigger.shapes.exact.ExactPoint;
+import outrigger.shapes.num.Interrupt;
 
 /**
  * Outlines the faces that need no sheet, by walking along their rims and along the stretches in them.

@@ -84,7 +84,7 @@ public final class Workers {
       IntFunction<R> piece = maker.get();
       List<R> results = new ArrayList<>(count);
       for (int i = 0; i < count; i++) {
-        stopIfInterrupted();
+        Interrupt.check();
         results.add(piece.apply(i));
       }
       return results;
@@ -100,7 +100,7 @@ public final class Workers {
     if (pool.isEmpty() || count < 2) {
       IntFunction<R> piece = maker.get();
       for (int i = 0; i < count; i++) {
-        stopIfInterrupted();
+        Interrupt.check();
         taker.accept(piece.apply(i));
       }
       return;
@@ -140,7 +140,7 @@ public final class Workers {
 
   private void split(int count, Range work, int pieces) {
     if (pieces == 1) {
-      stopIfInterrupted();
+      Interrupt.check();
       work.on(0, count);
       return;
     }
@@ -171,7 +171,7 @@ public final class Workers {
       IntFunction<R> piece = maker.get();
       for (int i = next.getAndIncrement(); i < count && !failed; i = next.getAndIncrement()) {
         try {
-          stopIfInterrupted();
+          Interrupt.check();
           results[i] = piece.apply(i);
         } catch (RuntimeException | Error e) {
           thrown[i] = e;
@@ -209,12 +209,6 @@ public final class Workers {
     Thread thread = new Thread(task, "outrigger-worker");
     thread.setDaemon(true);
     return thread;
-  }
-
-  private static void stopIfInterrupted() {
-    if (Thread.currentThread().isInterrupted()) {
-      throw new CancellationException("interrupted while a part was being worked on");
-    }
   }
 
   private static RuntimeException rethrown(Throwable thrown) {

@@ -44,7 +44,7 @@ class FrameTest {
     int[] corners = {0, 2, 1, 0, 1, 3, 1, 2, 3, 2, 0, 3};
     Mesh given = Mesh.of(xyz, corners);
     Frame frame = frame(moved(steps, 3 * steps, 7));
-    Kernel.Rounded in = frame.in(new Kernel.Rounded(given.xyz(), given.corners(), new boolean[4]));
+    Rounded in = frame.in(new Rounded(given.xyz(), given.corners(), new boolean[4]));
     Mesh back = frame.out(Mesh.of(in.xyz(), in.corners()));
     assertArrayEquals(given.xyz(), back.xyz());
     assertArrayEquals(given.corners(), back.corners());

@@ -53,13 +53,13 @@ class HidingTest {
 
   @Test
   void mesh_footHiddenOnOneSideOfASheet_isWhatItIsWithoutHiding() {
-    Kernel.Rounded all = ReferencePart.of(FOOT).evaluate(false);
-    Kernel.Rounded hidden = ReferencePart.of(FOOT).evaluate(true);
+    Rounded all = ReferencePart.of(FOOT).evaluate(false);
+    Rounded hidden = ReferencePart.of(FOOT).evaluate(true);
     assertEquals(volume(all), volume(hidden));
     assertTrue(Proof.judge(Mesh.of(hidden.xyz(), hidden.corners())).proven().isPresent());
   }
 
-  private static double volume(Kernel.Rounded facets) {
+  private static double volume(Rounded facets) {
     return ReferencePartTest.volume(Mesh.of(facets.xyz(), facets.corners()));
   }
 

@@ -9,6 +9,7 @@ import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import outrigger.shapes.check.Proof;
 import outrigger.shapes.num.Grid;
+import outrigger.shapes.num.Place;
 import outrigger.shapes.profile.Profile;
 import outrigger.shapes.solid.Prism;
 
@@ -35,7 +36,7 @@ class NudgerTest {
     Mesh deep = pyramidOnCube(1);
     Nudger nudger = Nudger.of(deep);
     assertTrue(nudger.isMended());
-    Kernel.Rounded mended = nudger.facets();
+    Rounded mended = nudger.facets();
     Proof.Verdict verdict = Proof.judge(Mesh.of(mended.xyz(), mended.corners()));
     assertTrue(verdict.proven().isPresent(), verdict.findings().toString());
     int count = 0;

@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import outrigger.shapes.check.Proof;
 import outrigger.shapes.num.Grid;
+import outrigger.shapes.num.Place;
 import outrigger.shapes.num.Placement;
 import outrigger.shapes.profile.Profile;
 import outrigger.shapes.solid.Prism;
@@ -37,7 +38,7 @@ class PartingTest {
 
   private static void assertParted(Mesh touching) {
     assertTrue(Proof.judge(touching).proven().isEmpty());
-    Kernel.Rounded parted = Parting.part(touching, Set.of()).orElseThrow();
+    Rounded parted = Parting.part(touching, Set.of()).orElseThrow();
     Proof.Verdict verdict = Proof.judge(Mesh.of(parted.xyz(), parted.corners()));
     assertTrue(verdict.proven().isPresent(), verdict.findings().toString());
     // no corner moves more than two steps along each axis; the two cubes have 48 mm^2 of surface
@@ -76,7 +77,7 @@ class PartingTest {
     assertTrue(faults.areTouches());
     assertEquals(1, faults.touching().size());
     assertTrue(Proof.judge(touching).proven().isEmpty());
-    Kernel.Rounded parted = Parting.part(touching, faults.touching()).orElseThrow();
+    Rounded parted = Parting.part(touching, faults.touching()).orElseThrow();
     assertTrue(Proof.judge(Mesh.of(parted.xyz(), parted.corners())).proven().isPresent());
   }
 
@@ -85,7 +86,7 @@ class PartingTest {
   void part_cornerThatTouchesNothing_leavesIt() {
     Mesh touching = tipOnAFace();
     Set<Integer> corners = new HashSet<>(Faults.of(touching).touching());
-    Kernel.Rounded alone = Parting.part(touching, corners).orElseThrow();
+    Rounded alone = Parting.part(touching, corners).orElseThrow();
     for (int v = 0; v < touching.vertexCount(); v++) {
       if (touching.z(v) == 0) {
         corners.add(v);
@@ -143,7 +144,7 @@ class PartingTest {
   @Test
   void find_cubesThatShareACorner_isTheirCorner() {
     Mesh touching = cubes(2, 2, 2);
-    int v = ExactTouch.find(new Kernel.Rounded(touching.xyz(), touching.corners(), new boolean[touching.vertexCount()]));
+    int v = ExactTouch.find(new Rounded(touching.xyz(), touching.corners(), new boolean[touching.vertexCount()]));
     assertEquals(new Place(Grid.PER_MM, Grid.PER_MM, 2 * Grid.PER_MM), Place.of(touching.xyz(), v));
   }
 

@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.Set;
 import outrigger.shapes.exact.Sign;
 import outrigger.shapes.num.Grid;
+import outrigger.shapes.num.LongMap;
 
 /** What any leaf's polyhedron must keep, and its volume by the divergence theorem. */
 final class Polyhedra {

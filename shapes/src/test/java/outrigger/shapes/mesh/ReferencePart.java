@@ -79,11 +79,11 @@ final class ReferencePart {
     return PlanarWay.mesh(operands, tree).orElseThrow();
   }
 
-  Kernel.Rounded evaluate() {
+  Rounded evaluate() {
     return evaluate(Workers.of(1));
   }
 
-  private Kernel.Rounded evaluate(Workers workers) {
+  private Rounded evaluate(Workers workers) {
     Faces faces = new Faces(workers);
     return Kernel.evaluate(faces, tree(faces), Attempt.PLAIN.on(workers));
   }
@@ -93,7 +93,7 @@ final class ReferencePart {
    *
    * @param hide whether what is hidden is left out
    */
-  Kernel.Rounded evaluate(boolean hide) {
+  Rounded evaluate(boolean hide) {
     Faces faces = new Faces();
     return Kernel.evaluate(faces, tree(faces), hide, Attempt.PLAIN);
   }

@@ -1,9 +1,9 @@
-package outrigger.shapes.mesh;
+package outrigger.shapes.num;
 
 import java.util.concurrent.CancellationException;
 
-/** Lets a long evaluation be stopped by interrupting its thread. */
-final class Interrupt {
+/** Lets long work be stopped by interrupting its thread. */
+public final class Interrupt {
   private Interrupt() {}
 
   /**
@@ -11,9 +11,9 @@ final class Interrupt {
    *
    * @throws CancellationException if so
    */
-  static void check() {
+  public static void check() {
     if (Thread.currentThread().isInterrupted()) {
-      throw new CancellationException("interrupted while a solid was being evaluated");
+      throw new CancellationException("interrupted while a part was being worked on");
     }
   }
 }

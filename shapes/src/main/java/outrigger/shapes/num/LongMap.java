@@ -1,27 +1,28 @@
-package outrigger.shapes.mesh;
+package outrigger.shapes.num;
 
 /** A map from longs to non-negative ints, open-addressed; no removal. */
-final class LongMap {
+public final class LongMap {
   /** Key and value of each slot side by side, so that both are fetched at once; the value is one more, 0 where free. */
   private long[] slots;
   private int size;
 
-  LongMap(int expected) {
+  /** An empty map with room for about as many keys as are expected; it grows. */
+  public LongMap(int expected) {
     slots = new long[4 * Integer.highestOneBit(Math.max(8, 2 * expected))];
   }
 
   /** Key of a directed edge. */
-  static long edge(int from, int to) {
+  public static long edge(int from, int to) {
     return (long) from << 32 | to;
   }
 
   /** The value of a key, or -1. */
-  int get(long key) {
+  public int get(long key) {
     return (int) slots[slot(key) + 1] - 1;
   }
 
   /** Sets the value of a key; returns the one before, or -1. */
-  int put(long key, int value) {
+  public int put(long key, int value) {
     int s = slot(key);
     int old = (int) slots[s + 1] - 1;
     slots[s] = key;
