@@ -50,6 +50,12 @@ class ArchitectureTest {
     }
   }
 
+  /** Whoever wants a mesh asks the mesher; what is public in its parts is so for each other. */
+  @Test
+  void partsOfTheMesh_areNotUsed() {
+    noClasses().should().dependOnClassesThat().resideInAPackage("outrigger.shapes.mesh.*..").check(CLASSES);
+  }
+
   @Test
   void printing_isForTheCommandLine() {
     noClasses().that().resideOutsideOfPackage(ROOT + "cli..").should().accessField(System.class, "out")

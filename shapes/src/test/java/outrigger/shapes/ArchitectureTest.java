@@ -15,28 +15,58 @@ class ArchitectureTest {
   private static final String ROOT = "outrigger.shapes.";
   private static final List<String> LAYERS = List.of("num", "exact", "profile", "solid", "mesh", "check", "print",
       "stl");
+  private static final String MESH = ROOT + "mesh.";
+  private static final List<String> MESH_LAYERS = List.of("leaf", "frame", "face", "inside", "meet", "outline",
+      "triangulation", "wire", "sheet", "spatial", "settle", "planar");
   private static final JavaClasses CLASSES = new ClassFileImporter()
       .withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("outrigger.shapes");
 
   @Test
   void layers_areUsedOneWay() {
-    for (int lower = 0; lower < LAYERS.size() - 1; lower++) {
-      String[] above = LAYERS.subList(lower + 1, LAYERS.size()).stream().map(name -> ROOT + name + "..")
-          .toArray(String[]::new);
-      noClasses().that().resideInAPackage(ROOT + LAYERS.get(lower) + "..").should().dependOnClassesThat()
-          .resideInAnyPackage(above).check(CLASSES);
+    assertUsedOneWay(ROOT, LAYERS);
+  }
+
+  @Test
+  void partsOfTheMesh_areUsedOneWay() {
+    assertUsedOneWay(MESH, MESH_LAYERS);
+  }
+
+  private static void assertUsedOneWay(String root, List<String> layers) {
+    for (int lower = 0; lower < layers.size() - 1; lower++) {
+      noClasses().that().resideInAPackage(root + layers.get(lower) + "..").should().dependOnClassesThat()
+          .resideInAnyPackage(all(root, layers.subList(lower + 1, layers.size()))).check(CLASSES);
     }
+  }
+
+  private static String[] all(String root, List<String> layers) {
+    return layers.stream().map(name -> root + name + "..").toArray(String[]::new);
   }
 
   @Test
   void classes_resideInALayer() {
-    String[] layers = LAYERS.stream().map(name -> ROOT + name + "..").toArray(String[]::new);
-    noClasses().should().resideOutsideOfPackages(layers).check(CLASSES);
+    noClasses().should().resideOutsideOfPackages(all(ROOT, LAYERS)).check(CLASSES);
+    noClasses().that().resideInAPackage(MESH + "*..").should().resideOutsideOfPackages(all(MESH, MESH_LAYERS))
+        .check(CLASSES);
+  }
+
+  /** All parts of the mesh may speak of a mesh, but what is put together of them is above them all. */
+  @Test
+  void partsOfTheMesh_doNotKnowTheWhole() {
+    noClasses().that().resideInAnyPackage(all(MESH, MESH_LAYERS)).should().dependOnClassesThat()
+        .haveFullyQualifiedName(MESH + "Mesher").check(CLASSES);
+  }
+
+  /** What is public in the parts of the mesh is so for the other parts. */
+  @Test
+  void partsOfTheMesh_areUsedWithinItOnly() {
+    noClasses().that().resideOutsideOfPackage(ROOT + "mesh..").should().dependOnClassesThat()
+        .resideInAnyPackage(all(MESH, MESH_LAYERS)).check(CLASSES);
   }
 
   @Test
   void packages_haveNoCycles() {
     slices().matching(ROOT + "(*)..").should().beFreeOfCycles().check(CLASSES);
+    slices().matching(MESH + "(*)..").should().beFreeOfCycles().check(CLASSES);
   }
 
   @Test

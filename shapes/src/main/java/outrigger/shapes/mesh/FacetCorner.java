@@ -1,16 +1,16 @@
 package outrigger.shapes.mesh;
 
 /** Goes round the corners of facets that are written one after the other, three corners each. */
-final class FacetCorner {
+public final class FacetCorner {
   private FacetCorner() {}
 
   /** The corner after one of the same facet. */
-  static int next(int corner) {
+  public static int next(int corner) {
     return corner % 3 == 2 ? corner - 2 : corner + 1;
   }
 
   /** The corner before one of the same facet. */
-  static int previous(int corner) {
+  public static int previous(int corner) {
     return corner % 3 == 0 ? corner + 2 : corner - 1;
   }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 import outrigger.shapes.check.Proof;
+import outrigger.shapes.mesh.frame.Rounded;
 
 /**
  * Parts joined and cut where what lies inside others is left out. Each is a case that once came out open: X is what is

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import outrigger.shapes.check.Proof;
+import outrigger.shapes.mesh.planar.PlanarWay;
 import outrigger.shapes.num.Axis;
 import outrigger.shapes.num.ShapeException;
 import outrigger.shapes.profile.Profile;

@@ -8,6 +8,15 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
+import outrigger.shapes.mesh.face.Faces;
+import outrigger.shapes.mesh.frame.Attempt;
+import outrigger.shapes.mesh.frame.Rounded;
+import outrigger.shapes.mesh.inside.Membership;
+import outrigger.shapes.mesh.leaf.Polyhedron;
+import outrigger.shapes.mesh.leaf.Upright;
+import outrigger.shapes.mesh.planar.PlanarWay;
+import outrigger.shapes.mesh.settle.Settler;
+import outrigger.shapes.mesh.spatial.Kernel;
 import outrigger.shapes.num.Workers;
 
 /**

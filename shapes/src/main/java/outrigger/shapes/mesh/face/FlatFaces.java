@@ -1,0 +1,146 @@
+package outrigger.shapes.mesh.face;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import outrigger.shapes.exact.Sign;
+import outrigger.shapes.mesh.leaf.Polyhedron;
+
+/**
+ * Joins neighbouring facets of one plane to many-cornered faces, so that what comes as triangles, a turned part or a
+ * reader's file, costs no more than what comes as faces.
+ */
+final class FlatFaces {
+  private final int[] xyz;
+  private final List<int[][]> faces;
+  private final HalfEdges halfEdges = new HalfEdges();
+  private boolean[] flat = new boolean[0];
+  private final int[] first;
+
+  private FlatFaces(Polyhedron polyhedron) {
+    xyz = polyhedron.xyz();
+    faces = polyhedron.faces();
+    first = new int[faces.size() + 1];
+  }
+
+  /** The same polyhedron with flat neighbours joined; itself where it has no triangles. */
+  static List<int[][]> of(Polyhedron polyhedron) {
+    boolean triangles = polyhedron.faces().stream().anyMatch(loops -> loops.length == 1 && loops[0].length == 3);
+    return triangles ? new FlatFaces(polyhedron).joined() : polyhedron.faces();
+  }
+
+  private List<int[][]> joined() {
+    int loops = 0;
+    for (int f = 0; f < faces.size(); f++) {
+      first[f + 1] = first[f];
+      for (int[] loop : faces.get(f)) {
+        first[f + 1] += loop.length;
+        loops++;
+      }
+    }
+    halfEdges.grow(first[faces.size()], loops);
+    for (int f = 0, number = 0; f < faces.size(); f++) {
+      int at = first[f];
+      for (int[] loop : faces.get(f)) {
+        halfEdges.putLoop(at, number++, f, loop, 0);
+        at += loop.length;
+      }
+    }
+    int[] twin = halfEdges.twins(0, halfEdges.size(), 0, xyz.length / 3);
+    flat = new boolean[twin.length];
+    boolean any = false;
+    for (int h = 0; h < flat.length; h++) {
+      if (twin[h] >= 0) {
+        halfEdges.setTwin(h, twin[h]);
+        flat[h] = isFlat(halfEdges.face(h), halfEdges.face(twin[h]));
+        any |= flat[h];
+      }
+    }
+    return any ? loops() : faces;
+  }
+
+  /** Whether all corners of a face lie in the plane of a triangle. */
+  private boolean isFlat(int f, int g) {
+    int[] t = faces.get(f)[0];
+    if (faces.get(f).length > 1 || t.length != 3 || faces.get(g).length > 1 || faces.get(g)[0].length != 3) {
+      return false;
+    }
+    for (int v : faces.get(g)[0]) {
+      if (Sign.side(xyz[3 * t[0]], xyz[3 * t[0] + 1], xyz[3 * t[0] + 2], xyz[3 * t[1]], xyz[3 * t[1] + 1],
+          xyz[3 * t[1] + 2], xyz[3 * t[2]], xyz[3 * t[2] + 1], xyz[3 * t[2] + 2], xyz[3 * v], xyz[3 * v + 1],
+          xyz[3 * v + 2]) != 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** The rims of what was joined, each group's together. */
+  private List<int[][]> loops() {
+    int[] group = groups();
+    List<List<int[]>> byGroup = new ArrayList<>();
+    for (int f = 0; f < faces.size(); f++) {
+      byGroup.add(null);
+    }
+    boolean[] seen = new boolean[flat.length];
+    for (int h = 0; h < flat.length; h++) {
+      if (!flat[h] && !seen[h]) {
+        int g = group[halfEdges.face(h)];
+        if (byGroup.get(g) == null) {
+          byGroup.set(g, new ArrayList<>(1));
+        }
+        byGroup.get(g).add(rim(h, seen));
+      }
+    }
+    List<int[][]> result = new ArrayList<>();
+    for (List<int[]> rims : byGroup) {
+      if (rims != null) {
+        result.add(rims.toArray(new int[0][]));
+      }
+    }
+    return result;
+  }
+
+  private int[] rim(int start, boolean[] seen) {
+    int[] rim = new int[8];
+    int n = 0;
+    int h = start;
+    do {
+      if (n == rim.length) {
+        rim = Arrays.copyOf(rim, 2 * n);
+      }
+      rim[n++] = halfEdges.from(h);
+      seen[h] = true;
+      h = halfEdges.next(h);
+      while (flat[h]) {
+        h = halfEdges.next(halfEdges.twin(h));
+      }
+    } while (h != start);
+    return Arrays.copyOf(rim, n);
+  }
+
+  /** For each face the lowest number of those it is joined to. */
+  private int[] groups() {
+    int[] group = new int[faces.size()];
+    Arrays.fill(group, -1);
+    int[] stack = new int[faces.size()];
+    for (int f = 0; f < group.length; f++) {
+      int depth = 0;
+      if (group[f] < 0) {
+        group[f] = f;
+        stack[depth++] = f;
+      }
+      while (depth > 0) {
+        int here = stack[--depth];
+        for (int h = first[here]; h < first[here + 1]; h++) {
+          int g = flat[h] ? halfEdges.face(halfEdges.twin(h)) : here;
+          if (group[g] < 0) {
+            group[g] = f;
+            stack[depth++] = g;
+          }
+        }
+      }
+    }
+    return group;
+  }
+}

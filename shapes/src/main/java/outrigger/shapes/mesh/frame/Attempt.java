@@ -1,0 +1,59 @@
+package outrigger.shapes.mesh.frame;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import outrigger.shapes.exact.ExactPoint;
+import outrigger.shapes.num.Workers;
+
+/**
+ * One way to bring corners to the grid. Where corners rounded in one way make facets meet again and again, they may come to
+ * rest in another.
+ *
+ * @param frame the axes in which it is done
+ * @param half from what part of a step on a coordinate is taken to the grid's next: a half in the first place
+ * @param workers the threads that do it
+ */
+public record Attempt(Frame frame, double half, Workers workers) {
+  private static final double HALF = 0.5;
+  private static final double[] OTHERS = {0.3, 0.7};
+
+  /** Rounding to the nearest grid point, in the axes given. */
+  public static final Attempt PLAIN = new Attempt(new Frame(), HALF, Workers.of(1));
+
+  /**
+   * Makes attempts in turn until one settles, beginning with the nearest grid points in a frame.
+   *
+   * @throws outrigger.shapes.num.ShapeException if one is refused for another cause, or the last one too does not settle
+   */
+  public static <T> T inTurn(Frame own, Workers workers, Function<Attempt, T> what) {
+    UnsettledException last = null;
+    for (Attempt attempt : from(own, workers)) {
+      try {
+        return what.apply(attempt);
+      } catch (UnsettledException unsettled) {
+        last = unsettled.out(attempt.frame());
+      }
+    }
+    throw last;
+  }
+
+  private static List<Attempt> from(Frame own, Workers workers) {
+    List<Attempt> attempts = new ArrayList<>(List.of(new Attempt(own, HALF, workers)));
+    for (double half : OTHERS) {
+      attempts.add(new Attempt(own, half, workers));
+    }
+    own.turned().forEach(frame -> attempts.add(new Attempt(frame, HALF, workers)));
+    return attempts;
+  }
+
+  /** The same on some threads. */
+  public Attempt on(Workers others) {
+    return new Attempt(frame, half, others);
+  }
+
+  /** A coordinate of a point, taken to the grid. */
+  public long round(ExactPoint p, int axis) {
+    return half == HALF || p.isOnGrid() ? p.grid(axis) : (long) Math.floor(p.rough(axis) + 1 - half);
+  }
+}

@@ -1,0 +1,239 @@
+package outrigger.shapes.mesh.inside;
+
+import outrigger.shapes.exact.BoxTree;
+import outrigger.shapes.exact.ExactPoint;
+import outrigger.shapes.exact.Plane;
+import outrigger.shapes.mesh.face.Face;
+import outrigger.shapes.mesh.face.Faces;
+import outrigger.shapes.num.Shares;
+
+/**
+ * Which operands are convex and of few faces, so that the planes of their faces tell at once what is inside. Several threads
+ * may ask: what one asked last decides where it begins, not what it finds.
+ */
+public final class ConvexOperands {
+  /**
+   * Up to how many faces asking all planes is quicker than a ray. Not sharp: where hundreds of operands crowd, a ray costs
+   * as much as some hundred planes.
+   */
+  private static final int FEW = 128;
+  private static final int WALL = 5;
+
+  private final Faces faces;
+  private final boolean[] convex;
+  private final int[] boxes;
+  private final BoxTree tree;
+  /** Of the faces of each convex operand the planes, normals outward, and how far off zero leaves no doubt. */
+  private final double[][] walls;
+  /** Of each operand the face, counted from its first, that last was found to have a point outside. */
+  private final int[] last;
+
+  /** Looks at all operands; those whose faces do not know their neighbours count as not convex. */
+  public ConvexOperands(Faces faces) {
+    this.faces = faces;
+    int n = faces.operandCount();
+    convex = new boolean[n];
+    boxes = new int[6 * n];
+    last = new int[n];
+    walls = new double[n][];
+    boolean[] counted = new boolean[faces.vertexCount()];
+    Shares.of(faces.workers(), n, k -> faces.firstFace(k + 1) - faces.firstFace(k)).each(() -> (from, to) -> {
+      for (int k = from; k < to; k++) {
+        convex[k] = faces.firstFace(k + 1) - faces.firstFace(k) <= FEW && isConvex(k, counted);
+        System.arraycopy(faces.operandBox(k), 0, boxes, 6 * k, 6);
+        walls[k] = convex[k] ? walls(faces.firstFace(k), faces.firstFace(k + 1)) : new double[0];
+      }
+      return to;
+    });
+    tree = BoxTree.of(boxes);
+  }
+
+  /**
+   * For coordinates within 2^24 of which each is within 2^-24 of itself: with S the sum of the normal's magnitudes, these
+   * errors come to 2^-24 S, that of d to 2^-51 2^24 S, and five roundings of 2^-53 of at most 2 S 2^24 to 2^-26 S at most.
+   */
+  private double[] walls(int from, int to) {
+    double[] walls = new double[WALL * (to - from)];
+    for (int f = from; f < to; f++) {
+      Plane plane = faces.plane(faces.planeOf(f));
+      int way = faces.face(f).up ? 1 : -1;
+      int w = WALL * (f - from);
+      double size = 0;
+      for (int k = 0; k < 3; k++) {
+        walls[w + k] = (double) way * plane.normal(k);
+        size += Math.abs(walls[w + k]);
+      }
+      walls[w + 3] = way * plane.roughD();
+      walls[w + 4] = size * 0x1.8p-24;
+    }
+    return walls;
+  }
+
+  /**
+   * A sound operand is convex if it is of one shell without handles and no edge of it bends inwards.
+   *
+   * @param counted room for a mark a vertex; no two operands share one
+   */
+  private boolean isConvex(int operand, boolean[] counted) {
+    int vertices = 0;
+    int edges = 0;
+    int from = faces.firstFace(operand);
+    int to = faces.firstFace(operand + 1);
+    for (int f = from; f < to; f++) {
+      Face face = faces.face(f);
+      if (faces.halfEdges().loop(face.first) != faces.halfEdges().loop(face.first + face.edges() - 1)) {
+        return false;
+      }
+      for (int e = 0; e < face.edges(); e++) {
+        if (face.across[e] < 0 || bendsInwards(face, e)) {
+          return false;
+        }
+        vertices += counted[face.from[e]] ? 0 : 1;
+        counted[face.from[e]] = true;
+      }
+      edges += face.edges();
+    }
+    return vertices - edges / 2 + to - from == 2;
+  }
+
+  /** The edge of two faces bends outwards if it runs along the cross product of their outward normals. */
+  private boolean bendsInwards(Face face, int e) {
+    Face next = faces.face(face.across[e]);
+    if (face.plane == next.plane) {
+      return face.up != next.up;
+    }
+    int a = face.from[e];
+    int b = face.to[e];
+    int axis = faces.x(a) != faces.x(b) ? 0 : faces.y(a) != faces.y(b) ? 1 : 2;
+    boolean rises = axis == 0 ? faces.x(a) < faces.x(b) : axis == 1 ? faces.y(a) < faces.y(b) : faces.z(a) < faces.z(b);
+    int way = Plane.direction(faces.plane(face.plane), faces.plane(next.plane), axis);
+    return way > 0 == rises != (face.up == next.up);
+  }
+
+  boolean isConvex(int operand) {
+    return convex[operand];
+  }
+
+  /** Whether an edge of a face of a convex operand is seen to have all of another face of its plane outside of it. */
+  public boolean areApart(Face face, Face other) {
+    for (int e = 0; convex[face.operand] && e < face.edges(); e++) {
+      Face next = faces.face(face.across[e]);
+      if (next.plane != face.plane && isBeyond(other, next)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean isBeyond(Face face, Face wall) {
+    for (int e = 0; e < face.edges(); e++) {
+      int side = faces.side(face.from[e], faces.plane(wall.plane));
+      if (side == 0 || side > 0 != wall.up) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** The boxes of all operands. */
+  BoxTree tree() {
+    return tree;
+  }
+
+  /** Whether a box, its bounds found at a place among those of many, lies inside the box of an operand. */
+  boolean boxHolds(int operand, int[] all, int at) {
+    for (int k = 0; k < 3; k++) {
+      if (all[at + k] <= boxes[6 * operand + k] || all[at + 3 + k] >= boxes[6 * operand + 3 + k]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Whether a point may lie in the box of an operand, by a grid unit. */
+  boolean isNear(int operand, ExactPoint p) {
+    for (int k = 0; k < 3; k++) {
+      long at = p.grid(k);
+      if (at < boxes[6 * operand + k] - 1 || at > boxes[6 * operand + 3 + k] + 1) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /**
+   * Side of a point against a convex operand: -1 strictly inside, 0 on its surface, 1 outside.
+   *
+   * @param but number of a plane that is not asked, or -1
+   */
+  int side(int operand, ExactPoint p, int but) {
+    int from = faces.firstFace(operand);
+    int count = faces.firstFace(operand + 1) - from;
+    int side = -1;
+    int i = last[operand];
+    for (int n = 0; n < count; n++) {
+      if (faces.planeOf(from + i) != but) {
+        int s = side(walls[operand], WALL * i, from + i, p);
+        if (s > 0) {
+          last[operand] = i;
+          return 1;
+        }
+        side = s == 0 ? 0 : side;
+      }
+      i = i + 1 == count ? 0 : i + 1;
+    }
+    return side;
+  }
+
+  /** Side of a point against a wall, which is a face: 1 outside. */
+  private int side(double[] wall, int w, int face, ExactPoint p) {
+    double s = wall[w] * p.rough(0) + wall[w + 1] * p.rough(1) + wall[w + 2] * p.rough(2) - wall[w + 3];
+    if (Math.abs(s) > wall[w + 4]) {
+      return s > 0 ? 1 : -1;
+    }
+    int exact = p.side(faces.plane(faces.planeOf(face)));
+    return faces.face(face).up ? exact : -exact;
+  }
+
+  /**
+   * Whether a point known in doubles is seen to lie strictly inside a convex operand.
+   *
+   * @param doubt how many times 2^-24 its coordinates may be off
+   */
+  boolean holdsClearly(int operand, double x, double y, double z, int doubt) {
+    double[] all = walls[operand];
+    for (int w = 0; w < all.length; w += WALL) {
+      if (all[w] * x + all[w + 1] * y + all[w + 2] * z - all[w + 3] >= -doubt * all[w + 4]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Which way a convex operand's face in a plane looks: 1 up the plane's normal, -1 down it, 0 where it has none there. */
+  int lookOf(int operand, int plane) {
+    for (int f = faces.firstFace(operand); f < faces.firstFace(operand + 1); f++) {
+      if (faces.face(f).plane == plane) {
+        return faces.face(f).up ? 1 : -1;
+      }
+    }
+    return 0;
+  }
+
+  /** Whether a corner lies strictly inside a convex operand. */
+  boolean holds(int operand, int vertex) {
+    for (int f = faces.firstFace(operand); f < faces.firstFace(operand + 1); f++) {
+      Face face = faces.face(f);
+      int s = faces.side(vertex, faces.plane(face.plane));
+      if (s == 0 || s > 0 == face.up) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Whether a point lies strictly inside a convex operand; ask whether it is near first. */
+  boolean holds(int operand, ExactPoint p) {
+    return side(operand, p, -1) < 0;
+  }
+}

@@ -1,0 +1,158 @@
+package outrigger.shapes.mesh.inside;
+
+import java.util.concurrent.atomic.AtomicReferenceArray;
+import outrigger.shapes.exact.ExactPoint;
+import outrigger.shapes.mesh.face.Face;
+import outrigger.shapes.mesh.face.Faces;
+import outrigger.shapes.num.IntList;
+
+/**
+ * Finds what need not be looked at because it is hidden: strictly inside an operand that dominates it ({@link Dominance}).
+ * Where many operands overlap, most of their surfaces are.
+ *
+ * <p>What is hidden leaves no trace, so whoever carries winding numbers along finds them stale on coming out of an operand
+ * that {@link #hidesAny hides} something: there they must be taken anew. Inside they may be stale without harm, for the
+ * operand that hides settles the expression. Only {@link ConvexOperands} hide: to see that a straight thing lies in one,
+ * its ends suffice.
+ *
+ * <p>Several threads may ask: what one notes is only added to, and what it looks up comes out alike for all.
+ */
+public final class Hiding {
+  /** Asks whether an operand holds something. */
+  private interface Test {
+    boolean passes(ConvexOperands operands, int operand);
+  }
+
+  private final Faces faces;
+  private final int[] boxes;
+  private final Dominance dominance;
+  private final ConvexOperands convex;
+  private final boolean[] hides;
+  /** Of each face the operands near it that may hide something; null until asked for. */
+  private final AtomicReferenceArray<int[]> near;
+  /** Of each face whether all of it is hidden: 1 if so, -1 if not, 0 if not yet asked. */
+  private final byte[] hidden;
+  private final boolean possible;
+  private boolean any;
+
+  /**
+   * For the operands of an expression.
+   *
+   * @param boxes the boxes of the faces
+   * @param look whether to look at all; if not, nothing is hidden
+   */
+  public Hiding(Faces faces, int[] boxes, Membership.Tree tree, ConvexOperands convex, boolean look) {
+    this.faces = faces;
+    this.boxes = boxes;
+    this.convex = convex;
+    dominance = new Dominance(tree);
+    hides = new boolean[faces.operandCount()];
+    near = new AtomicReferenceArray<>(faces.faceCount());
+    hidden = new byte[faces.faceCount()];
+    boolean may = false;
+    for (int k = 0; k < hides.length; k++) {
+      may |= mayHide(k);
+    }
+    possible = may && look;
+  }
+
+  private boolean mayHide(int operand) {
+    return convex.isConvex(operand) && dominance.isAny(operand);
+  }
+
+  /** Whether anything was found hidden. */
+  public boolean hidesAny() {
+    return any;
+  }
+
+  /** Whether something was found hidden in an operand. */
+  public boolean hidesAny(int operand) {
+    return hides[operand];
+  }
+
+  /** Whether a whole face is hidden. */
+  public boolean isHidden(int f) {
+    if (possible && hidden[f] == 0) {
+      hidden[f] = (byte) (lookAt(f) ? 1 : -1);
+    }
+    return hidden[f] > 0;
+  }
+
+  private boolean lookAt(int f) {
+    Face face = faces.face(f);
+    for (int k : near(f)) {
+      boolean in = convex.boxHolds(k, boxes, 6 * f) && dominance.over(k, face.operand);
+      for (int e = 0; in && e < face.edges(); e++) {
+        in = convex.holds(k, face.from[e]);
+      }
+      if (in) {
+        note(k);
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private void note(int operand) {
+    hides[operand] = true;
+    any = true;
+  }
+
+  private int[] near(int f) {
+    int[] known = near.getAcquire(f);
+    if (known == null) {
+      IntList found = new IntList();
+      convex.tree().forEachOverlap(boxes[6 * f], boxes[6 * f + 1], boxes[6 * f + 2], boxes[6 * f + 3], boxes[6 * f + 4],
+          boxes[6 * f + 5], k -> {
+            if (mayHide(k)) {
+              found.add(k);
+            }
+          });
+      known = found.toArray();
+      near.setRelease(f, known);
+    }
+    return known;
+  }
+
+  /** Whether a straight piece common to two faces is hidden with its ends, because one of their operands is dominated. */
+  public boolean hides(int f, int g, ExactPoint from, ExactPoint to) {
+    return isSettled(f, g, (operands, k) -> operands.isNear(k, from) && operands.isNear(k, to) && operands.holds(k, from)
+        && (from == to || operands.holds(k, to)));
+  }
+
+  /** Whether doubles tell that a stretch common to two faces is hidden; if not, they may not suffice. */
+  public boolean hidesClearly(int f, int g, RoughStretch stretch) {
+    return isSettled(f, g, stretch::isInside);
+  }
+
+  private boolean isSettled(int f, int g, Test inside) {
+    int k = possible ? settling(f, g, inside) : -1;
+    if (k >= 0) {
+      note(k);
+    }
+    return k >= 0;
+  }
+
+  /** Whether anything near two faces may hide what they have in common. */
+  public boolean mayHide(int f, int g) {
+    return possible && settling(f, g, (operands, k) -> true) >= 0;
+  }
+
+  /** An operand near two faces that dominates one of theirs, passes a test, and is neither; -1 if there is none. */
+  private int settling(int f, int g, Test test) {
+    int a = faces.face(f).operand;
+    int b = faces.face(g).operand;
+    for (int k : near(f).length < near(g).length ? near(f) : near(g)) {
+      // on its own surface nothing is strictly inside
+      if (k != a && k != b && (dominance.over(k, a) || dominance.over(k, b)) && test.passes(convex, k)) {
+        return k;
+      }
+    }
+    return -1;
+  }
+
+  /** Whether an operand in which a point lies strictly inside keeps another one from mattering there. */
+  boolean settles(int operand, int other) {
+    return hides[operand] && dominance.over(operand, other);
+  }
+}

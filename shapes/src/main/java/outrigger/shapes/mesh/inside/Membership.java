@@ -1,0 +1,208 @@
+package outrigger.shapes.mesh.inside;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Whether a place belongs to the result, kept up to date while walking across the operands' surfaces.
+ *
+ * <p>Each operand has a winding number here; it is inside where that is positive. A change climbs the expression only
+ * as far as it matters, so a step costs the depth of the tree, not the number of operands.
+ */
+public final class Membership {
+
+  /** What a node of an expression does with its parts. */
+  public enum Kind { OPERAND, UNION, COMMON, CUT }
+
+  /** The fixed shape of an expression: nodes numbered, parts before wholes. */
+  public static final class Tree {
+    private final List<Kind> kinds = new ArrayList<>();
+    private final List<Integer> parents = new ArrayList<>();
+    private final List<Integer> parts = new ArrayList<>();
+    /** Whether a node is the first part of a cut, the one the others are taken from. */
+    private final List<Boolean> firsts = new ArrayList<>();
+    private final List<Integer> nodeOfOperand = new ArrayList<>();
+
+    /** Adds the next operand and returns its node. */
+    public int operand() {
+      nodeOfOperand.add(kinds.size());
+      return node(Kind.OPERAND, List.of());
+    }
+
+    /** Adds an inner node over parts, the first of which a cut cuts from. */
+    public int node(Kind kind, List<Integer> of) {
+      int id = kinds.size();
+      kinds.add(kind);
+      parents.add(-1);
+      parts.add(of.size());
+      firsts.add(false);
+      for (int part : of) {
+        parents.set(part, id);
+      }
+      if (kind == Kind.CUT) {
+        firsts.set(of.get(0), true);
+      }
+      return id;
+    }
+
+    int nodeCount() {
+      return kinds.size();
+    }
+
+    int operandCount() {
+      return nodeOfOperand.size();
+    }
+
+    Kind kind(int node) {
+      return kinds.get(node);
+    }
+
+    /** The node that a node is part of; -1 for the whole. */
+    int parent(int node) {
+      return parents.get(node);
+    }
+
+    /** Whether a node is the first part of a cut. */
+    boolean isFirst(int node) {
+      return firsts.get(node);
+    }
+
+    /** Node of an operand. */
+    int leaf(int operand) {
+      return nodeOfOperand.get(operand);
+    }
+  }
+
+  private final Kind[] kind;
+  private final int[] parent;
+  private final int[] parts;
+  private final boolean[] first;
+  private final int[] leaf;
+  private final int[] winding;
+  /** The operands whose winding numbers are not 0, {@code counted} of them, and the place of each among them. */
+  private final int[] those;
+  private final int[] placeOf;
+  private int counted;
+  private long changes;
+  /** Parts that hold, of a cut only those that are cut away. */
+  private final int[] holding;
+  private final boolean[] base;
+  private final boolean[] on;
+
+  private static int[] numbers(List<Integer> list) {
+    int[] numbers = new int[list.size()];
+    for (int i = 0; i < numbers.length; i++) {
+      numbers[i] = list.get(i);
+    }
+    return numbers;
+  }
+
+  /** For an expression, with no operand holding yet. */
+  public Membership(Tree tree) {
+    int n = tree.kinds.size();
+    kind = tree.kinds.toArray(new Kind[0]);
+    parent = numbers(tree.parents);
+    parts = numbers(tree.parts);
+    first = new boolean[n];
+    for (int i = 0; i < n; i++) {
+      first[i] = tree.firsts.get(i);
+    }
+    leaf = numbers(tree.nodeOfOperand);
+    winding = new int[leaf.length];
+    those = new int[leaf.length];
+    placeOf = new int[leaf.length];
+    holding = new int[n];
+    base = new boolean[n];
+    on = new boolean[n];
+  }
+
+  /** Changes the winding number of an operand. */
+  public void add(int operand, int change) {
+    int before = winding[operand];
+    winding[operand] = before + change;
+    changes++;
+    if (before == 0 != (before + change == 0)) {
+      list(operand, before == 0);
+    }
+    if (before > 0 != before + change > 0) {
+      climb(leaf[operand], before <= 0);
+    }
+  }
+
+  private void list(int operand, boolean enters) {
+    if (enters) {
+      placeOf[operand] = counted;
+      those[counted++] = operand;
+    } else {
+      int last = those[--counted];
+      those[placeOf[operand]] = last;
+      placeOf[last] = placeOf[operand];
+    }
+  }
+
+  /** All winding numbers that are not 0: operand, number, operand, number, ... */
+  public int[] numbers() {
+    int[] numbers = new int[2 * counted];
+    for (int i = 0; i < counted; i++) {
+      numbers[2 * i] = those[i];
+      numbers[2 * i + 1] = winding[those[i]];
+    }
+    return numbers;
+  }
+
+  /** Sets all winding numbers to what {@link #numbers} gave. */
+  public void set(int[] numbers) {
+    clear();
+    for (int i = 0; i < numbers.length; i += 2) {
+      add(numbers[i], numbers[i + 1]);
+    }
+  }
+
+  /** Sets all winding numbers to 0. */
+  public void clear() {
+    while (counted > 0) {
+      add(those[counted - 1], -winding[those[counted - 1]]);
+    }
+  }
+
+  /** How often a winding number has changed: while that stays, so does the place. */
+  public long changes() {
+    return changes;
+  }
+
+  /** Winding number of an operand here. */
+  public int winding(int operand) {
+    return winding[operand];
+  }
+
+  /** Whether this place belongs to the result. */
+  public boolean inside() {
+    return on[on.length - 1];
+  }
+
+  private void climb(int node, boolean now) {
+    while (true) {
+      on[node] = now;
+      int p = parent[node];
+      if (p < 0) {
+        return;
+      }
+      if (first[node]) {
+        base[p] = now;
+      } else {
+        holding[p] += now ? 1 : -1;
+      }
+      boolean next = switch (kind[p]) {
+        case UNION -> holding[p] > 0;
+        case COMMON -> holding[p] == parts[p];
+        case CUT -> base[p] && holding[p] == 0;
+        case OPERAND -> throw new AssertionError(p);
+      };
+      if (next == on[p]) {
+        return;
+      }
+      node = p;
+      now = next;
+    }
+  }
+}

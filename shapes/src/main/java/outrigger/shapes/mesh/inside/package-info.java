@@ -1,0 +1,26 @@
+/**
+ * Which operands hold at a place, whether the expression does, and what need not be asked.
+ *
+ * <p><b>Input.</b> The expression, faces, points. <b>Output.</b> Winding numbers of operands, whether the expression holds
+ * where these are so, and whether something lies hidden where it cannot show.
+ *
+ * <p><b>Steps.</b>
+ * <ol>
+ * <li>An operand holds where its surface winds round a place more than no times. {@link Membership} keeps the numbers, and
+ *     each node of the expression the number of its parts that hold: a step over a surface changes one number and climbs
+ *     only as far as that matters.
+ * <li>{@link Locator} finds the numbers at one place. Of the operands whose boxes hold it, {@link ConvexOperands} tells by
+ *     the planes of their faces, the others by a ray that is taken to run a breath beside all edges. {@link WindingCount}
+ *     hands on what was found.
+ * <li>{@code Dominance} reads off the expression inside which operand others cannot matter. {@link Hiding} looks whether a
+ *     face, or what two faces may have in common, lies strictly inside such a one that is convex: its ends suffice for that.
+ *     For most pairs {@link RoughStretch} tells it in doubles, with a bound.
+ * </ol>
+ *
+ * <p><b>Sources.</b> Requicha and Voelcker, <i>Boolean operations in solid modeling</i>, Proc. IEEE 73 (1985), for deciding
+ * by membership; Zhou, Grinspun, Zorin, Jacobson, <i>Mesh arrangements for solid geometry</i>, ACM TOG 35 (2016), for
+ * winding numbers of all operands at once; Rossignac and Voelcker, <i>Active zones in CSG</i>, ACM TOG 8 (1989), for the
+ * zone in which an operand matters; Edelsbrunner and Mücke, <i>Simulation of simplicity</i>, ACM TOG 9 (1990), for a ray
+ * moved by less than anything.
+ */
+package outrigger.shapes.mesh.inside;

@@ -1,0 +1,123 @@
+package outrigger.shapes.mesh.meet;
+
+import outrigger.shapes.exact.Plane;
+import outrigger.shapes.mesh.face.Face;
+import outrigger.shapes.mesh.face.Faces;
+import outrigger.shapes.mesh.face.HalfEdges;
+
+/**
+ * Which faces need a sheet because others touch them, and where one may step across an edge from face to face.
+ *
+ * <p>A face keeps clear of a contact that only reaches its rim: just inside the rim nothing changes. But along an edge
+ * that lies in another face, the two sides of the edge need not see the same; such an edge is <i>blocked</i>.
+ *
+ * <p>Several threads may note contacts: what is noted is never taken back.
+ */
+public final class Contacts {
+  private final Faces faces;
+  private final boolean[] marked;
+  private final boolean[] blocked;
+  private final boolean[] touched;
+
+  /** Of faces of which nothing is noted yet. */
+  public Contacts(Faces faces) {
+    this.faces = faces;
+    marked = new boolean[faces.faceCount()];
+    blocked = new boolean[faces.halfEdges().size()];
+    touched = new boolean[faces.vertexCount()];
+  }
+
+  /** Whether a face needs a sheet. */
+  public boolean needsSheet(int face) {
+    return marked[face];
+  }
+
+  /** Whether the two sides of an edge may see different things. */
+  public boolean isBlocked(int halfEdge) {
+    return blocked[halfEdge];
+  }
+
+  /** Whether a corner may lie in a face of another operand. */
+  public boolean isTouched(int vertex) {
+    return touched[vertex];
+  }
+
+  /** A face needs a sheet. */
+  public void mark(int face) {
+    marked[face] = true;
+  }
+
+  /**
+   * Two faces are in contact.
+   *
+   * @param intoF whether the contact reaches inside the first
+   * @param intoG whether it reaches inside the second
+   */
+  void meet(int f, int g, boolean intoF, boolean intoG) {
+    if (intoF) {
+      mark(f);
+    }
+    if (intoG) {
+      mark(g);
+    }
+    touch(faces.face(f), faces.plane(faces.face(g).plane));
+    touch(faces.face(g), faces.plane(faces.face(f).plane));
+  }
+
+  private void touch(Face face, Plane plane) {
+    for (int e = 0; e < face.edges(); e++) {
+      if (faces.side(face.from[e], plane) == 0) {
+        touched[face.from[e]] = true;
+        if (faces.side(face.to[e], plane) == 0) {
+          int h = face.first + e;
+          blocked[h] = true;
+          blocked[faces.halfEdges().twin(h)] = true;
+        }
+      }
+    }
+  }
+
+  /** Gives a sheet to the neighbours too, where an operand goes on flat across an edge, and to faces without a free rim. */
+  void spread() {
+    HalfEdges halfEdges = faces.halfEdges();
+    for (int h = 0; h < blocked.length; h++) {
+      if (blocked[h] && isFlat(h)) {
+        marked[halfEdges.face(h)] = true;
+      }
+    }
+    boolean[] free = new boolean[halfEdges.loopCount()];
+    for (int h = 0; h < blocked.length; h++) {
+      free[halfEdges.loop(h)] |= !blocked[h];
+    }
+    for (int h = 0; h < blocked.length; h++) {
+      marked[halfEdges.face(h)] |= !free[halfEdges.loop(h)];
+    }
+    spreadFlat();
+  }
+
+  /** Whether the neighbour across an edge lies in the same plane. */
+  public boolean isFlat(int h) {
+    HalfEdges halfEdges = faces.halfEdges();
+    return faces.planeOf(halfEdges.face(h)) == faces.planeOf(halfEdges.face(halfEdges.twin(h)));
+  }
+
+  /** Gives a sheet to every face whose operand goes on flat from it into one that has. */
+  void spreadFlat() {
+    int[] queue = new int[marked.length];
+    int tail = 0;
+    for (int f = 0; f < marked.length; f++) {
+      if (marked[f]) {
+        queue[tail++] = f;
+      }
+    }
+    for (int head = 0; head < tail; head++) {
+      Face face = faces.face(queue[head]);
+      for (int g : face.across) {
+        if (!marked[g] && faces.face(g).plane == face.plane) {
+          marked[g] = true;
+          queue[tail++] = g;
+        }
+      }
+    }
+  }
+}

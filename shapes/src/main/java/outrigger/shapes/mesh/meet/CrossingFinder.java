@@ -1,0 +1,239 @@
+package outrigger.shapes.mesh.meet;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import outrigger.shapes.exact.BoxTree;
+import outrigger.shapes.exact.ExactPoint;
+import outrigger.shapes.exact.Plane;
+import outrigger.shapes.mesh.face.Face;
+import outrigger.shapes.mesh.face.Faces;
+import outrigger.shapes.mesh.inside.Hiding;
+import outrigger.shapes.num.Interrupt;
+import outrigger.shapes.num.Shares;
+
+/**
+ * Finds where the stretches on one face cross: there three faces of three operands meet.
+ *
+ * <p>A face on which stretches of different operands touch instead, or three cross in one point, is marked for its sheet:
+ * four planes meet there by chance or on purpose, and the walk along the stretches could not tell in which order. Faces are
+ * examined side by side, each thread with a finder of its own.
+ */
+final class CrossingFinder {
+  /** Up to how many stretches all pairs are looked at without a tree of their boxes. */
+  private static final int FEW = 12;
+
+  private final Faces faces;
+  private final Hiding hiding;
+  private final Map<Meeting, ExactPoint> meetings = new HashMap<>();
+
+  /** Three planes, in order of their numbers. */
+  private record Meeting(int p, int q, int r) {}
+
+  private CrossingFinder(Faces faces, Hiding hiding) {
+    this.faces = faces;
+    this.hiding = hiding;
+  }
+
+  /** Finds all crossings of the stretches that faces without a sheet need, and marks faces that turn out to need one. */
+  static void find(Faces faces, Hiding hiding, Contacts contacts, List<Stretch> stretches) {
+    List<List<Stretch>> onFace = onFaces(faces, stretches);
+    int[] clean = IntStream.range(0, faces.faceCount()).filter(f -> !contacts.needsSheet(f) && onFace.get(f) != null)
+        .toArray();
+    Shares shares = Shares.of(faces.workers(), clean.length, i -> onFace.get(clean[i]).size());
+    shares.<Void>each(() -> {
+      CrossingFinder finder = new CrossingFinder(faces, hiding);
+      return (from, to) -> {
+        for (int i = from; i < to; i++) {
+          Interrupt.check();
+          finder.examine(clean[i], onFace.get(clean[i]), contacts);
+        }
+        return null;
+      };
+    });
+  }
+
+  private static List<List<Stretch>> onFaces(Faces faces, List<Stretch> stretches) {
+    List<List<Stretch>> onFace = new ArrayList<>(Collections.nCopies(faces.faceCount(), null));
+    faces.workers().parts(faces.faceCount(), (from, to) -> {
+      for (Stretch s : stretches) {
+        if (s.f >= from && s.f < to) {
+          enter(s.f, s, onFace);
+        }
+        if (s.g >= from && s.g < to) {
+          enter(s.g, s, onFace);
+        }
+      }
+    });
+    return onFace;
+  }
+
+  private static void enter(int f, Stretch s, List<List<Stretch>> onFace) {
+    if (onFace.get(f) == null) {
+      onFace.set(f, new ArrayList<>(2));
+    }
+    onFace.get(f).add(s);
+  }
+
+  private void examine(int f, List<Stretch> stretches, Contacts contacts) {
+    List<List<Stretch.Crossing>> found = new ArrayList<>();
+    for (int i = 0; i < stretches.size(); i++) {
+      found.add(List.of());
+    }
+    boolean clean = stretches.size() <= FEW ? examineAll(f, stretches, found) : examineNear(f, stretches, found);
+    for (int i = 0; clean && i < found.size(); i++) {
+      clean = sort(f, stretches.get(i), found.get(i));
+    }
+    if (!clean) {
+      contacts.mark(f);
+      return;
+    }
+    for (int i = 0; i < found.size(); i++) {
+      stretches.get(i).cross(f, found.get(i));
+    }
+  }
+
+  private boolean examineAll(int f, List<Stretch> stretches, List<List<Stretch.Crossing>> found) {
+    for (int i = 0; i < stretches.size(); i++) {
+      for (int j = i + 1; j < stretches.size(); j++) {
+        if (!examine(f, stretches, i, j, found)) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private boolean examineNear(int f, List<Stretch> stretches, List<List<Stretch.Crossing>> found) {
+    int[] boxes = new int[6 * stretches.size()];
+    for (int i = 0; i < stretches.size(); i++) {
+      Stretch s = stretches.get(i);
+      for (int k = 0; k < 3; k++) {
+        boxes[6 * i + k] = (int) Math.min(s.from.at.grid(k), s.to.at.grid(k)) - 1;
+        boxes[6 * i + 3 + k] = (int) Math.max(s.from.at.grid(k), s.to.at.grid(k)) + 1;
+      }
+    }
+    return BoxTree.of(boxes).selfPairs((i, j) -> examine(f, stretches, i, j, found));
+  }
+
+  /** Looks at two stretches on a face; false if they touch otherwise than by crossing. */
+  private boolean examine(int f, List<Stretch> stretches, int i, int j, List<List<Stretch.Crossing>> found) {
+    Stretch s = stretches.get(i);
+    Stretch t = stretches.get(j);
+    Face a = faces.face(s.other(f));
+    Face b = faces.face(t.other(f));
+    if (a.operand == b.operand || isApart(s, t)) {
+      return true;
+    }
+    int own = faces.face(f).plane;
+    if (a.plane == b.plane) {
+      return !overlap(f, s, t, Spans.axisOf(faces.plane(own), faces.plane(a.plane)));
+    }
+    Plane p = faces.plane(a.plane);
+    Plane q = faces.plane(b.plane);
+    int sFrom = s.from.at.side(q);
+    int sTo = s.to.at.side(q);
+    if (sFrom * sTo > 0) {
+      return true;
+    }
+    int tFrom = t.from.at.side(p);
+    int tTo = t.to.at.side(p);
+    if (tFrom * tTo > 0) {
+      return true;
+    }
+    if (sFrom * sTo == 0 || tFrom * tTo == 0) {
+      int along = Spans.axisOf(faces.plane(own), p);
+      int across = Spans.axisOf(faces.plane(own), q);
+      return !(sFrom == 0 && touches(f, s, s.from.at, t, across) || sTo == 0 && touches(f, s, s.to.at, t, across)
+          || tFrom == 0 && touches(f, t, t.from.at, s, along) || tTo == 0 && touches(f, t, t.to.at, s, along));
+    }
+    ExactPoint at = meeting(own, a.plane, b.plane);
+    add(found, i, new Stretch.Crossing(at, b.operand, b.up == sFrom < 0 ? -1 : 1));
+    add(found, j, new Stretch.Crossing(at, a.operand, a.up == tFrom < 0 ? -1 : 1));
+    return true;
+  }
+
+  private static void add(List<List<Stretch.Crossing>> found, int i, Stretch.Crossing crossing) {
+    if (found.get(i).isEmpty()) {
+      found.set(i, new ArrayList<>(2));
+    }
+    found.get(i).add(crossing);
+  }
+
+  /** Whether the boxes of two stretches lie farther apart than rounding could hide. */
+  private static boolean isApart(Stretch s, Stretch t) {
+    for (int k = 0; k < 3; k++) {
+      double sa = s.from.at.rough(k);
+      double sb = s.to.at.rough(k);
+      double ta = t.from.at.rough(k);
+      double tb = t.to.at.rough(k);
+      if (Math.max(sa, sb) < Math.min(ta, tb) - 0x1p-20 || Math.max(ta, tb) < Math.min(sa, sb) - 0x1p-20) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether an end of a stretch lies on another, and is not hidden. */
+  private boolean touches(int f, Stretch s, ExactPoint end, Stretch other, int axis) {
+    return isWithin(end, other, axis) && !isHidden(f, s, other, end, end);
+  }
+
+  private boolean isHidden(int f, Stretch s, Stretch t, ExactPoint from, ExactPoint to) {
+    return hiding.hides(f, s.other(f), from, to) || hiding.hides(f, t.other(f), from, to);
+  }
+
+  private static boolean isWithin(ExactPoint p, Stretch s, int axis) {
+    return ExactPoint.compare(s.from.at, p, axis) * ExactPoint.compare(p, s.to.at, axis) >= 0;
+  }
+
+  /** Whether two stretches of one line overlap, and not all of that is hidden. */
+  private boolean overlap(int f, Stretch s, Stretch t, int axis) {
+    ExactPoint low = later(low(s, axis), low(t, axis), axis);
+    ExactPoint high = sooner(high(s, axis), high(t, axis), axis);
+    return ExactPoint.compare(low, high, axis) <= 0 && !isHidden(f, s, t, low, high);
+  }
+
+  private static ExactPoint low(Stretch s, int axis) {
+    return sooner(s.from.at, s.to.at, axis);
+  }
+
+  private static ExactPoint high(Stretch s, int axis) {
+    return later(s.from.at, s.to.at, axis);
+  }
+
+  private static ExactPoint later(ExactPoint p, ExactPoint q, int axis) {
+    return ExactPoint.compare(p, q, axis) >= 0 ? p : q;
+  }
+
+  private static ExactPoint sooner(ExactPoint p, ExactPoint q, int axis) {
+    return ExactPoint.compare(p, q, axis) <= 0 ? p : q;
+  }
+
+  private ExactPoint meeting(int p, int q, int r) {
+    int low = Math.min(p, Math.min(q, r));
+    int high = Math.max(p, Math.max(q, r));
+    return meetings.computeIfAbsent(new Meeting(low, p + q + r - low - high, high),
+        m -> ExactPoint.meeting(faces.plane(m.p), faces.plane(m.q), faces.plane(m.r)).in(m.p, m.q, m.r));
+  }
+
+  /** Brings crossings in order; false if two fall together. */
+  private boolean sort(int f, Stretch stretch, List<Stretch.Crossing> crossings) {
+    if (crossings.size() < 2) {
+      return true;
+    }
+    int axis = Spans.axisOf(faces.plane(faces.face(stretch.f).plane), faces.plane(faces.face(stretch.g).plane));
+    int way = ExactPoint.compare(stretch.from.at, stretch.to.at, axis);
+    crossings.sort((c, d) -> -way * ExactPoint.compare(c.at(), d.at(), axis));
+    for (int i = 1; i < crossings.size(); i++) {
+      ExactPoint at = crossings.get(i).at();
+      if (ExactPoint.compare(crossings.get(i - 1).at(), at, axis) == 0 && !hiding.hides(f, stretch.other(f), at, at)) {
+        return false;
+      }
+    }
+    return true;
+  }
+}

@@ -1,0 +1,162 @@
+package outrigger.shapes.mesh.settle;
+
+import java.util.Set;
+import java.util.TreeSet;
+import outrigger.shapes.exact.BoxTree;
+import outrigger.shapes.exact.FacetContact;
+import outrigger.shapes.exact.Sign;
+import outrigger.shapes.mesh.Mesh;
+import outrigger.shapes.num.IntList;
+import outrigger.shapes.num.Interrupt;
+import outrigger.shapes.num.Shares;
+import outrigger.shapes.num.Workers;
+
+/** What is wrong with a mesh on the grid: facets without area, and facets that meet other than in a corner or an edge. */
+final class Faults {
+  private final int[] xyz;
+  private final int[] corners;
+  private final Set<Integer> touching = new TreeSet<>();
+  private boolean crossing;
+  private int first = -1;
+
+  private Faults(Mesh mesh) {
+    this(mesh.xyz(), mesh.corners());
+  }
+
+  private Faults(int[] xyz, int[] corners) {
+    this.xyz = xyz;
+    this.corners = corners;
+  }
+
+  /** All faults of a mesh. */
+  static Faults of(Mesh mesh) {
+    Faults faults = new Faults(mesh);
+    for (int f = 0; f < mesh.facetCount(); f++) {
+      faults.checkArea(f);
+    }
+    BoxTree.ofFacets(faults.xyz, faults.corners).selfPairs((f, g) -> {
+      Interrupt.check();
+      faults.check(f, g);
+      return true;
+    });
+    return faults;
+  }
+
+  /** The first fault in which a facet with a moved corner has a part: what did not move meets as exactly as it was made. */
+  static Faults firstOf(Mesh mesh, boolean[] moved, Workers workers) {
+    Faults faults = new Faults(mesh);
+    IntList those = new IntList();
+    for (int f = 0; f < moved.length && faults.isNone(); f++) {
+      if (moved[f]) {
+        those.add(f);
+        faults.checkArea(f);
+      }
+    }
+    if (those.size() == 0 || !faults.isNone()) {
+      return faults;
+    }
+    BoxTree tree = BoxTree.of(BoxTree.boxesOfFacets(faults.xyz, faults.corners), workers);
+    return Shares.of(workers, those.size(), i -> 1).<Faults>each(() -> (from, to) -> {
+      Faults some = new Faults(faults.xyz, faults.corners);
+      for (int i = from; i < to && some.isNone(); i++) {
+        some.meetMoved(tree, moved, those.get(i));
+      }
+      return some;
+    }).stream().filter(some -> !some.isNone()).findFirst().orElse(faults);
+  }
+
+  private void meetMoved(BoxTree tree, boolean[] moved, int f) {
+    Interrupt.check();
+    tree.forEachOverlap(least(f, 0), least(f, 1), least(f, 2), greatest(f, 0), greatest(f, 1), greatest(f, 2), g -> {
+      if (isNone() && (!moved[g] || g > f)) {
+        check(f, g);
+      }
+    });
+  }
+
+  boolean isNone() {
+    return first < 0;
+  }
+
+  /** A vertex of the first fault. */
+  int vertex() {
+    return corners[first];
+  }
+
+  /** Whether no facet goes through another and none has lost its area: some merely touch. */
+  boolean areTouches() {
+    return !isNone() && !crossing;
+  }
+
+  /** Vertices with which facets touch others. */
+  Set<Integer> touching() {
+    return touching;
+  }
+
+  private void checkArea(int f) {
+    if (!hasArea(xyz, corners, 3 * f)) {
+      first = first < 0 ? 3 * f : first;
+      crossing = true;
+    }
+  }
+
+  /** Whether a facet, by the place of its first corner, has an area. */
+  static boolean hasArea(int[] xyz, int[] corners, int i) {
+    int a = 3 * corners[i];
+    int b = 3 * corners[i + 1];
+    int c = 3 * corners[i + 2];
+    return !Sign.inLine(xyz[b] - xyz[a], xyz[b + 1] - xyz[a + 1], xyz[b + 2] - xyz[a + 2], xyz[c] - xyz[a],
+        xyz[c + 1] - xyz[a + 1], xyz[c + 2] - xyz[a + 2]);
+  }
+
+  private void check(int f, int g) {
+    if (FacetContact.improper(xyz, corners[3 * f], corners[3 * f + 1], corners[3 * f + 2], corners[3 * g],
+        corners[3 * g + 1], corners[3 * g + 2])) {
+      first = first < 0 ? 3 * f : first;
+      // both are asked, whichever comes first: each may have corners in the other's plane
+      boolean touch = touches(f, g);
+      crossing |= !touches(g, f) && !touch;
+    }
+  }
+
+  /** Whether a facet lies on one side of another's plane but for corners in it, which are noted. */
+  private boolean touches(int f, int g) {
+    int[] side = new int[3];
+    int sum = 0;
+    int apart = 0;
+    for (int k = 0; k < 3; k++) {
+      side[k] = side(corners[3 * g], corners[3 * g + 1], corners[3 * g + 2], corners[3 * f + k]);
+      sum += side[k];
+      apart += Math.abs(side[k]);
+    }
+    if (apart == 0 || Math.abs(sum) != apart) {
+      return false;
+    }
+    for (int k = 0; k < 3; k++) {
+      if (side[k] == 0 && !isCorner(corners[3 * f + k], g)) {
+        touching.add(corners[3 * f + k]);
+      }
+    }
+    return true;
+  }
+
+  private boolean isCorner(int vertex, int g) {
+    return corners[3 * g] == vertex || corners[3 * g + 1] == vertex || corners[3 * g + 2] == vertex;
+  }
+
+  private int side(int a, int b, int c, int d) {
+    return Sign.side(xyz, a, b, c, d);
+  }
+
+  private int least(int f, int axis) {
+    return Math.min(at(f, 0, axis), Math.min(at(f, 1, axis), at(f, 2, axis)));
+  }
+
+  private int greatest(int f, int axis) {
+    return Math.max(at(f, 0, axis), Math.max(at(f, 1, axis), at(f, 2, axis)));
+  }
+
+  private int at(int f, int k, int axis) {
+    return xyz[3 * corners[3 * f + k] + axis];
+  }
+}

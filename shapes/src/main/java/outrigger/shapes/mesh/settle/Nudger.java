@@ -1,0 +1,270 @@
+package outrigger.shapes.mesh.settle;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.LongConsumer;
+import outrigger.shapes.exact.BoxTree;
+import outrigger.shapes.exact.FacetContact;
+import outrigger.shapes.mesh.Mesh;
+import outrigger.shapes.mesh.frame.Rounded;
+import outrigger.shapes.num.Interrupt;
+import outrigger.shapes.num.LongMap;
+import outrigger.shapes.num.Place;
+
+/**
+ * Puts corners of facets that meet improperly on grid points close by, one after the other, always the one that mends most.
+ *
+ * <p>Surfaces inclined by a few millionths are an example: where they cross, rounding makes their facets cross once more,
+ * each time elsewhere, so that cutting them anew never ends. The facets meet as they should before rounding, and a few
+ * corners a step away most often do so after it. Who joins whom stays as it is.
+ *
+ * <p>Of moves that mend as much the shortest is made, then that of the least corner: nothing depends on the facets' order.
+ */
+final class Nudger {
+  /** How far a corner is put away along each axis, grid steps. */
+  static final int REACH = 2;
+  /** Faults above which it is not tried: they are sooner cut anew, which leaves fewer. */
+  private static final int MANY = 100;
+  /** Pairs of facets above which a corner stays: looking at them for each place costs too long. Any such number would do. */
+  private static final int PAIRS = 20_000;
+  /** The moves of a corner within that reach, short ones first; the first of them leaves it where it is. */
+  static final List<int[]> OFFSETS = offsets();
+
+  private final int[] given;
+  private final int[] xyz;
+  private final int[] corners;
+  private final boolean[] moved;
+  private final BoxTree tree;
+  /** Where in {@link #facets} those at each vertex begin. */
+  private final int[] first;
+  private final int[] facets;
+  private final Map<Integer, int[]> near = new HashMap<>();
+  /** Pairs of facets that meet improperly; a facet without area is a pair with itself. */
+  private final Set<Long> faults = new HashSet<>();
+  private int gain;
+  private int vertex;
+  private int[] offset;
+
+  private Nudger(Mesh mesh) {
+    given = mesh.xyz();
+    xyz = given.clone();
+    corners = mesh.corners();
+    moved = new boolean[mesh.vertexCount()];
+    tree = BoxTree.ofFacets(xyz, corners);
+    first = new int[moved.length + 1];
+    for (int v : corners) {
+      first[v + 1]++;
+    }
+    for (int v = 0; v < moved.length; v++) {
+      first[v + 1] += first[v];
+    }
+    facets = new int[corners.length];
+    int[] end = first.clone();
+    for (int c = 0; c < corners.length; c++) {
+      facets[end[corners[c]]++] = c / 3;
+    }
+  }
+
+  /** Looks at a mesh and moves what mends something, unless it has too many faults. */
+  static Nudger of(Mesh mesh) {
+    Nudger nudger = new Nudger(mesh);
+    if (nudger.findFaults()) {
+      while (!nudger.faults.isEmpty() && nudger.findMove()) {
+        nudger.move();
+      }
+    }
+    return nudger;
+  }
+
+  /** Whether no fault is left. */
+  boolean isMended() {
+    return faults.isEmpty();
+  }
+
+  /** The mesh's facets, in order, with the corners that were moved. */
+  Rounded facets() {
+    return new Rounded(xyz, corners, moved);
+  }
+
+  private boolean findFaults() {
+    for (int f = 0; f < corners.length / 3; f++) {
+      if (!Faults.hasArea(xyz, corners, 3 * f)) {
+        faults.add(pair(f, f));
+      }
+    }
+    tree.selfPairs((f, g) -> {
+      Interrupt.check();
+      if (isImproper(f, g)) {
+        faults.add(pair(f, g));
+      }
+      return faults.size() <= MANY;
+    });
+    return faults.size() <= MANY;
+  }
+
+  private static long pair(int f, int g) {
+    return LongMap.edge(Math.min(f, g), Math.max(f, g));
+  }
+
+  private boolean isImproper(int f, int g) {
+    return FacetContact.improper(xyz, corners[3 * f], corners[3 * f + 1], corners[3 * f + 2], corners[3 * g],
+        corners[3 * g + 1], corners[3 * g + 2]);
+  }
+
+  /** Looks for the best move of all; false where none mends anything. */
+  private boolean findMove() {
+    Set<Integer> candidates = new TreeSet<>(Comparator.comparing(v -> Place.of(xyz, v)));
+    for (long fault : faults) {
+      for (int k = 0; k < 3; k++) {
+        candidates.add(corners[3 * (int) (fault >> 32) + k]);
+        candidates.add(corners[3 * (int) fault + k]);
+      }
+    }
+    gain = 0;
+    offset = OFFSETS.get(OFFSETS.size() - 1);
+    for (int v : candidates) {
+      int x = xyz[3 * v];
+      int y = xyz[3 * v + 1];
+      int z = xyz[3 * v + 2];
+      tryAll(v);
+      put(v, x, y, z);
+    }
+    return gain > 0;
+  }
+
+  private void tryAll(int v) {
+    long degree = first[v + 1] - first[v];
+    if (degree * degree > PAIRS || degree * near(v).length > PAIRS) {
+      return;
+    }
+    int count = faultsAt(v);
+    for (int[] o : OFFSETS) {
+      boolean shorter = size(o) < size(offset);
+      if (count < gain || count == gain && !shorter) {
+        return;
+      }
+      Interrupt.check();
+      put(v, o);
+      int most = count - gain - (shorter && gain > 0 ? 0 : 1);
+      int left = isTaken(v) ? Integer.MAX_VALUE : meetings(v, most, fault -> { });
+      if (left <= most) {
+        gain = count - left;
+        vertex = v;
+        offset = o;
+      }
+    }
+  }
+
+  private static int size(int[] o) {
+    return o[0] * o[0] + o[1] * o[1] + o[2] * o[2];
+  }
+
+  private int faultsAt(int v) {
+    int count = 0;
+    for (long fault : faults) {
+      count += isAt(v, fault) ? 1 : 0;
+    }
+    return count;
+  }
+
+  private boolean isAt(int v, long fault) {
+    return isCorner(v, (int) (fault >> 32)) || isCorner(v, (int) fault);
+  }
+
+  private boolean isCorner(int v, int f) {
+    return corners[3 * f] == v || corners[3 * f + 1] == v || corners[3 * f + 2] == v;
+  }
+
+  private void move() {
+    faults.removeIf(fault -> isAt(vertex, fault));
+    put(vertex, offset);
+    moved[vertex] = true;
+    meetings(vertex, Integer.MAX_VALUE, faults::add);
+  }
+
+  /** Tells of the faults of facets at a vertex and counts them, as long as they are not too many. */
+  private int meetings(int v, int most, LongConsumer told) {
+    int count = 0;
+    int[] around = near(v);
+    for (int i = first[v]; i < first[v + 1]; i++) {
+      int f = facets[i];
+      if (!Faults.hasArea(xyz, corners, 3 * f)) {
+        count++;
+        told.accept(pair(f, f));
+      }
+      for (int j = 0; j < around.length && count <= most; j++) {
+        int g = around[j];
+        if (g != f && !(g < f && isCorner(v, g)) && isImproper(f, g)) {
+          count++;
+          told.accept(pair(f, g));
+        }
+      }
+    }
+    return count;
+  }
+
+  /** Whether another vertex lies where this one was put. */
+  private boolean isTaken(int v) {
+    for (int f : near(v)) {
+      for (int c = 3 * f; c < 3 * f + 3; c++) {
+        int w = corners[c];
+        if (w != v && Arrays.equals(xyz, 3 * v, 3 * v + 3, xyz, 3 * w, 3 * w + 3)) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private void put(int v, int[] o) {
+    put(v, given[3 * v] + o[0], given[3 * v + 1] + o[1], given[3 * v + 2] + o[2]);
+  }
+
+  private void put(int v, int x, int y, int z) {
+    xyz[3 * v] = x;
+    xyz[3 * v + 1] = y;
+    xyz[3 * v + 2] = z;
+  }
+
+  /** Facets that those at a vertex may meet wherever their corners are put. */
+  private int[] near(int v) {
+    return near.computeIfAbsent(v, this::findNear);
+  }
+
+  private int[] findNear(int v) {
+    Set<Integer> found = new TreeSet<>();
+    int[] box = new int[6];
+    for (int i = first[v]; i < first[v + 1]; i++) {
+      int f = 3 * facets[i];
+      for (int k = 0; k < 3; k++) {
+        int a = given[3 * corners[f] + k];
+        int b = given[3 * corners[f + 1] + k];
+        int c = given[3 * corners[f + 2] + k];
+        box[k] = Math.min(a, Math.min(b, c)) - 2 * REACH;
+        box[3 + k] = Math.max(a, Math.max(b, c)) + 2 * REACH;
+      }
+      tree.forEachOverlap(box[0], box[1], box[2], box[3], box[4], box[5], found::add);
+    }
+    return found.stream().mapToInt(i -> i).toArray();
+  }
+
+  private static List<int[]> offsets() {
+    List<int[]> all = new ArrayList<>();
+    for (int x = -REACH; x <= REACH; x++) {
+      for (int y = -REACH; y <= REACH; y++) {
+        for (int z = -REACH; z <= REACH; z++) {
+          all.add(new int[] {x, y, z});
+        }
+      }
+    }
+    all.sort(Comparator.comparingInt(Nudger::size));
+    return all;
+  }
+}

@@ -1,0 +1,154 @@
+package outrigger.shapes.mesh.sheet;
+
+import java.util.Arrays;
+import java.util.List;
+import outrigger.shapes.exact.ExactPoint;
+import outrigger.shapes.exact.Plane;
+import outrigger.shapes.mesh.face.Faces;
+import outrigger.shapes.mesh.face.Group;
+import outrigger.shapes.mesh.inside.Hiding;
+import outrigger.shapes.mesh.inside.Locator;
+import outrigger.shapes.mesh.meet.Segment;
+import outrigger.shapes.mesh.triangulation.ConstrainedTriangulation;
+import outrigger.shapes.mesh.triangulation.Triangulation;
+
+/**
+ * One plane with all that lies in it or crosses it there: cut into cells, and the cells that bound the result found.
+ *
+ * <p>The segments are laid into a triangulation. Stepping from triangle to triangle across them changes the winding
+ * numbers just above and just below the plane by what the segments say. Where the operands' faces cover the plane, one
+ * ray a connected piece gives the numbers to start from. A triangle belongs to the result's boundary where the
+ * expression holds on exactly one side of it.
+ */
+final class Sheet {
+  /** Not part of the boundary. */
+  static final byte NONE = 0;
+  /** Boundary that looks the way of the plane's normal. */
+  static final byte UP = 1;
+  /** Boundary that looks the other way. */
+  static final byte DOWN = -1;
+
+  /**
+   * From how many segments on their points are inserted before any is laid. Measured: below that, segments already laid
+   * save more flips than a good order does.
+   */
+  private static final int MANY = 256;
+
+  /** Takes edges of outlines. */
+  interface Rim {
+    void add(int group, ExactPoint from, ExactPoint to);
+  }
+
+  private final Faces faces;
+  private final ConstrainedTriangulation marks = new ConstrainedTriangulation();
+  private final Triangulation tri = marks.triangulation();
+  private int planeNumber;
+  private List<Segment> segments = List.of();
+  private byte[] label = new byte[64];
+
+  /** An empty sheet, to be laid again and again. */
+  Sheet(Faces faces) {
+    this.faces = faces;
+  }
+
+  /** Arranges the segments of a plane; what was here before is gone. */
+  void lay(int plane, List<Segment> onPlane) {
+    planeNumber = plane;
+    segments = onPlane;
+    Plane p = faces.plane(plane);
+    marks.reset(p.firstAxis(), p.secondAxis(), plane, this::crossing);
+    int[] starts = segments.size() < MANY ? new int[0]
+        : tri.insertSpread(segments.size(), i -> tri.insert(segments.get(i).from()));
+    for (int i = 0; i < segments.size(); i++) {
+      Segment s = segments.get(i);
+      int a = starts.length > 0 ? starts[i] : tri.insert(s.from());
+      boolean isNext = i + 1 < starts.length && s.to() == segments.get(i + 1).from();
+      marks.lay(a, isNext ? starts[i + 1] : tri.insert(s.to()), i, line(i));
+    }
+    if (label.length < tri.triangleCount()) {
+      label = new byte[2 * tri.triangleCount()];
+    }
+    Arrays.fill(label, 0, tri.triangleCount(), NONE);
+  }
+
+  private ExactPoint crossing(int s, int t) {
+    return ExactPoint.meeting(faces.plane(planeNumber), faces.plane(line(s)), faces.plane(line(t)))
+        .in(planeNumber, line(s), line(t));
+  }
+
+  /** A line of the sheet is known by the number of the plane that crosses it there. */
+  private int line(int segment) {
+    return faces.face(segments.get(segment).face()).plane;
+  }
+
+  Triangulation triangulation() {
+    return tri;
+  }
+
+  int planeNumber() {
+    return planeNumber;
+  }
+
+  byte label(int triangle) {
+    return label[triangle];
+  }
+
+  void setLabel(int triangle, byte value) {
+    label[triangle] = value;
+  }
+
+  /** Tells all edges that bound the labelled triangles, what bounds the result to their left seen from outside. */
+  void rim(Rim to) {
+    for (int t = 0; t < tri.triangleCount(); t++) {
+      for (int h = Triangulation.edge(t); label[t] != NONE && h < Triangulation.edge(t) + 3; h++) {
+        if (label[Triangulation.triangle(tri.twin(h))] != label[t]) {
+          ExactPoint a = tri.point(tri.origin(h));
+          ExactPoint b = tri.point(tri.destination(h));
+          boolean up = label[t] == UP;
+          to.add(Group.of(planeNumber, up), up ? a : b, up ? b : a);
+        }
+      }
+    }
+  }
+
+  /** Tells what changes in stepping over a half-edge from its left to its right. */
+  void cross(int h, Locator.Result change) {
+    cross(h, false, change);
+  }
+
+  /** The same, but only as far as faces in the plane begin or end there. */
+  void crossRims(int h, Locator.Result change) {
+    cross(h, true, change);
+  }
+
+  private void cross(int h, boolean rimsOnly, Locator.Result change) {
+    int node = tri.mark(h);
+    if (node == Triangulation.FREE) {
+      return;
+    }
+    boolean along = node > 0;
+    for (node = Math.abs(node); node != Triangulation.FREE; node = marks.rest(node)) {
+      Segment s = segments.get(marks.segment(node));
+      int d = along ? s.change() : -s.change();
+      if (s.rim() || !rimsOnly) {
+        change.add(faces.face(s.face()).operand, s.above() ? d : 0, s.below() ? d : 0);
+      }
+    }
+  }
+
+  /**
+   * Whether beyond a half-edge the numbers must be taken anew: it leaves an operand that hides something, or a face begins
+   * or ends there, for on either side other things may be hidden.
+   */
+  boolean goesStale(int h, Hiding hiding) {
+    int node = tri.mark(h);
+    boolean along = node > 0;
+    for (node = Math.abs(node); node != Triangulation.FREE; node = marks.rest(node)) {
+      Segment s = segments.get(marks.segment(node));
+      if (s.rim() && hiding.hidesAny() || along == s.change() < 0 && hiding.hidesAny(faces.face(s.face()).operand)) {
+        return true;
+      }
+    }
+    return false;
+  }
+}

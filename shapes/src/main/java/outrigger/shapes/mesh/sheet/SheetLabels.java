@@ -1,0 +1,68 @@
+package outrigger.shapes.mesh.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
+import outrigger.shapes.exact.ExactPoint;
+import outrigger.shapes.mesh.face.Faces;
+import outrigger.shapes.mesh.meet.Arranger;
+import outrigger.shapes.mesh.meet.SheetSegments;
+import outrigger.shapes.mesh.outline.Outline;
+import outrigger.shapes.num.Interrupt;
+import outrigger.shapes.num.Shares;
+
+/** Lays and labels the sheets of all planes that have one and outlines what they bound, in the order of the planes. */
+public final class SheetLabels {
+  private final Faces faces;
+  private final Arranger arranger;
+  private final Supplier<Walker> walker;
+  private final List<List<Integer>> onPlane;
+  private final int[] planes;
+
+  /** An edge that bounds a sheet's part of the result. */
+  private record Edge(int group, ExactPoint from, ExactPoint to) {}
+
+  /**
+   * For the planes of some faces.
+   *
+   * @param walker gives each thread one
+   * @param onPlane of each plane the faces that need a sheet; null where there are none
+   */
+  public SheetLabels(Faces faces, Arranger arranger, Supplier<Walker> walker, List<List<Integer>> onPlane) {
+    this.faces = faces;
+    this.arranger = arranger;
+    this.walker = walker;
+    this.onPlane = onPlane;
+    planes = IntStream.range(0, onPlane.size()).filter(p -> onPlane.get(p) != null).toArray();
+  }
+
+  /** Writes what all sheets bound into an outline. */
+  public void outline(Outline outline) {
+    if (faces.workers().threads() == 1) {
+      label(0, planes.length, new Sheet(faces), walker.get(),
+          (group, from, to) -> outline.add(group, outline.vertex(from), outline.vertex(to)));
+      return;
+    }
+    SheetSegments segments = arranger.segments();
+    Shares.of(faces.workers(), planes.length, i -> segments.countOf(planes[i], onPlane.get(planes[i]))).eachInOrder(() -> {
+      Sheet sheet = new Sheet(faces);
+      Walker own = walker.get();
+      return (from, to) -> {
+        List<Edge> edges = new ArrayList<>();
+        label(from, to, sheet, own, (group, a, b) -> edges.add(new Edge(group, a, b)));
+        return edges;
+      };
+    }, edges -> edges.forEach(e -> outline.add(e.group, outline.vertex(e.from), outline.vertex(e.to))));
+  }
+
+  private void label(int from, int to, Sheet sheet, Walker own, Sheet.Rim rim) {
+    for (int i = from; i < to; i++) {
+      Interrupt.check();
+      int p = planes[i];
+      sheet.lay(p, arranger.segments().of(p, onPlane.get(p), arranger.contacts()));
+      own.label(sheet);
+      sheet.rim(rim);
+    }
+  }
+}

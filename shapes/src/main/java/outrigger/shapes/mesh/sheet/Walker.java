@@ -1,0 +1,250 @@
+package outrigger.shapes.mesh.sheet;
+
+import java.util.Arrays;
+import outrigger.shapes.exact.ExactPoint;
+import outrigger.shapes.mesh.inside.Hiding;
+import outrigger.shapes.mesh.inside.Locator;
+import outrigger.shapes.mesh.inside.Membership;
+import outrigger.shapes.mesh.inside.WindingCount;
+import outrigger.shapes.mesh.triangulation.Triangulation;
+
+/**
+ * Walks the triangles of a sheet and labels them, carrying the state above and below the plane along.
+ *
+ * <p>Two walks: the first, from outside, finds the triangles that operands' faces cover; the second starts in each
+ * connected piece of those with a look at what holds there, and anew where steps would carry stale numbers on. Each walk
+ * goes depth first and takes back every step, so one state serves.
+ */
+public final class Walker {
+  /** Weights for a start inside a triangle; others are tried where the first lies on a face by chance. */
+  private static final int[][] WEIGHTS = {{1, 1, 1}, {1, 2, 4}, {3, 1, 2}, {5, 7, 3}, {11, 4, 9}, {13, 29, 17},
+      {97, 89, 31}};
+
+  private final Locator locator;
+  private final Hiding hiding;
+  private final Membership above;
+  private final Membership below;
+  private final int[] cover;
+  private int covering;
+
+  private Sheet sheet;
+  private Triangulation tri;
+  private boolean[] covered = new boolean[64];
+  private boolean[] seen = new boolean[64];
+  private boolean[] reached = new boolean[64];
+  private int[] queue = new int[64];
+  private int[] way = new int[64];
+
+  /** What a walk does on arriving in a triangle, and whether it may step over an edge into another. */
+  private interface Visit {
+    void enter(int triangle);
+
+    /** Whether it may step over a half-edge, not at the outer rim. */
+    boolean mayCross(int halfEdge);
+
+    /** Steps over a half-edge; over its twin it steps back. */
+    void cross(int halfEdge);
+  }
+
+  /** A walker for one thread, to label one sheet after the other. */
+  public Walker(Locator locator, Hiding hiding, Membership.Tree tree, int operands) {
+    this.locator = locator;
+    this.hiding = hiding;
+    above = new Membership(tree);
+    below = new Membership(tree);
+    cover = new int[operands];
+  }
+
+  /** Labels all triangles of a sheet. */
+  void label(Sheet next) {
+    sheet = next;
+    tri = sheet.triangulation();
+    int n = tri.triangleCount();
+    if (seen.length < n) {
+      covered = new boolean[2 * n];
+      seen = new boolean[2 * n];
+      reached = new boolean[2 * n];
+      queue = new int[2 * n];
+    }
+    Arrays.fill(seen, 0, n, false);
+    Arrays.fill(reached, 0, n, false);
+    walk(Triangulation.triangle(tri.out(0)), new Visit() {
+      @Override
+      public void enter(int t) {
+        covered[t] = covering > 0;
+      }
+
+      @Override
+      public boolean mayCross(int h) {
+        return true;
+      }
+
+      @Override
+      public void cross(int h) {
+        sheet.crossRims(h, Walker.this::coverBy);
+      }
+    });
+    Arrays.fill(seen, 0, n, false);
+    for (int t = 0; t < n; t++) {
+      if (covered[t] && !seen[t]) {
+        labelPiece(largest(t));
+      }
+    }
+  }
+
+  private void coverBy(int operand, int up, int down) {
+    if (up != down) {
+      int before = cover[operand];
+      cover[operand] = before + down - up;
+      covering += (cover[operand] != 0 ? 1 : 0) - (before != 0 ? 1 : 0);
+    }
+  }
+
+  private void change(int operand, int up, int down) {
+    if (up != 0) {
+      above.add(operand, up);
+    }
+    if (down != 0) {
+      below.add(operand, down);
+    }
+  }
+
+  private void labelPiece(int start) {
+    WindingCount found = look(start);
+    found.replay(this::change, 1);
+    found.replay(this::coverBy, 1);
+    walk(start, new Visit() {
+      @Override
+      public void enter(int t) {
+        sheet.setLabel(t, !isBoundary() ? Sheet.NONE : below.inside() ? Sheet.UP : Sheet.DOWN);
+      }
+
+      @Override
+      public boolean mayCross(int h) {
+        return covered[Triangulation.triangle(tri.twin(h))] && !sheet.goesStale(h, hiding);
+      }
+
+      @Override
+      public void cross(int h) {
+        sheet.cross(h, Walker.this::change);
+        if (hiding.hidesAny()) {
+          sheet.crossRims(h, Walker.this::coverBy);
+        }
+      }
+    });
+    found.replay(this::change, -1);
+    found.replay(this::coverBy, -1);
+  }
+
+  /**
+   * Whether the expression holds on one side of the sheet only, here. An operand without a face here winds as often above
+   * as below; where it seems otherwise, one of two faces that stand on the sheet was left out because it is hidden.
+   */
+  private boolean isBoundary() {
+    if (above.inside() == below.inside() || !hiding.hidesAny()) {
+      return above.inside() != below.inside();
+    }
+    int[] numbers = above.numbers();
+    boolean evened = even(numbers) | even(below.numbers());
+    boolean boundary = above.inside() != below.inside();
+    if (evened) {
+      above.set(numbers);
+    }
+    return boundary;
+  }
+
+  /** Makes operands that have no face here wind as often above as below; returns whether any did not. */
+  private boolean even(int[] numbers) {
+    boolean any = false;
+    for (int i = 0; i < numbers.length; i += 2) {
+      int stale = below.winding(numbers[i]) - above.winding(numbers[i]);
+      if (stale != 0 && cover[numbers[i]] == 0) {
+        above.add(numbers[i], stale);
+        any = true;
+      }
+    }
+    return any;
+  }
+
+  private WindingCount look(int t) {
+    for (int[] weight : WEIGHTS) {
+      ExactPoint q = ExactPoint.mean(corner(t, 0), weight[0], corner(t, 1), weight[1], corner(t, 2), weight[2]);
+      try {
+        return locator.look(q, sheet.planeNumber());
+      } catch (Locator.OnFace chance) {
+        // the next weights give another point of the same triangle
+      }
+    }
+    throw new IllegalStateException("every point tried in a cell lies on a face");
+  }
+
+  /** The largest triangle of the cell that one belongs to: the best place to look from. */
+  private int largest(int start) {
+    int tail = 0;
+    int best = start;
+    double bestArea = -1;
+    queue[tail++] = start;
+    reached[start] = true;
+    for (int head = 0; head < tail; head++) {
+      int t = queue[head];
+      double area = area(t);
+      if (area > bestArea) {
+        best = t;
+        bestArea = area;
+      }
+      for (int h = Triangulation.edge(t); h < Triangulation.edge(t) + 3; h++) {
+        int next = tri.twin(h) < 0 || tri.mark(h) != Triangulation.FREE ? -1 : Triangulation.triangle(tri.twin(h));
+        if (next >= 0 && !reached[next]) {
+          reached[next] = true;
+          queue[tail++] = next;
+        }
+      }
+    }
+    return best;
+  }
+
+  private ExactPoint corner(int t, int k) {
+    return tri.point(tri.origin(Triangulation.edge(t) + k));
+  }
+
+  private double area(int t) {
+    ExactPoint a = corner(t, 0);
+    ExactPoint b = corner(t, 1);
+    ExactPoint c = corner(t, 2);
+    return (b.rough(tri.points().u()) - a.rough(tri.points().u())) * (c.rough(tri.points().v()) - a.rough(tri.points().v()))
+        - (b.rough(tri.points().v()) - a.rough(tri.points().v())) * (c.rough(tri.points().u()) - a.rough(tri.points().u()));
+  }
+
+  /** Depth first from a triangle; on the way back every change is undone. */
+  private void walk(int start, Visit visit) {
+    int depth = 0;
+    seen[start] = true;
+    visit.enter(start);
+    int t = start;
+    int k = 0;
+    while (true) {
+      if (k < 3) {
+        int h = Triangulation.edge(t) + k++;
+        int g = tri.twin(h);
+        if (g >= 0 && !seen[Triangulation.triangle(g)] && visit.mayCross(h)) {
+          visit.cross(h);
+          if (depth == way.length) {
+            way = Arrays.copyOf(way, 2 * depth);
+          }
+          way[depth++] = h;
+          t = Triangulation.triangle(g);
+          k = 0;
+          seen[t] = true;
+          visit.enter(t);
+        }
+      } else if (depth > 0) {
+        int h = way[--depth];
+        visit.cross(tri.twin(h));
+        t = Triangulation.triangle(h);
+        k = h - Triangulation.edge(t) + 1;
+      } else {
+        return;
+      }
+    }
+  }
+}

@@ -1,0 +1,174 @@
+package outrigger.shapes.mesh.spatial;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.function.Supplier;
+import outrigger.shapes.exact.BoxTree;
+import outrigger.shapes.exact.ExactPoint;
+import outrigger.shapes.mesh.face.Face;
+import outrigger.shapes.mesh.face.Faces;
+import outrigger.shapes.mesh.face.Group;
+import outrigger.shapes.mesh.frame.Attempt;
+import outrigger.shapes.mesh.frame.Rounded;
+import outrigger.shapes.mesh.inside.ConvexOperands;
+import outrigger.shapes.mesh.inside.Hiding;
+import outrigger.shapes.mesh.inside.Locator;
+import outrigger.shapes.mesh.inside.Membership;
+import outrigger.shapes.mesh.meet.Arranger;
+import outrigger.shapes.mesh.meet.Contacts;
+import outrigger.shapes.mesh.outline.CornerNumbers;
+import outrigger.shapes.mesh.outline.Outline;
+import outrigger.shapes.mesh.sheet.SheetLabels;
+import outrigger.shapes.mesh.sheet.Walker;
+import outrigger.shapes.mesh.triangulation.FaceTriangulator;
+import outrigger.shapes.mesh.wire.Wires;
+import outrigger.shapes.num.Place;
+import outrigger.shapes.num.ShapeException;
+
+/**
+ * Evaluates one expression over operands, plane by plane; see the package page for the steps.
+ *
+ * <p>Everything up to the last step is exact. Only then are corners where planes meet off the grid rounded to it.
+ */
+public final class Kernel {
+  /** Corners that are worth a thread when rounded. */
+  private static final int CORNERS = 1 << 14;
+
+  private Kernel() {}
+
+  /** Evaluates an expression over solid operands. */
+  public static Rounded evaluate(Faces faces, Membership.Tree tree, Attempt attempt) {
+    Rounded facets = evaluateAny(faces, tree, attempt);
+    if (facets.corners().length == 0) {
+      throw new ShapeException("nothing is left of the solid, whose first part reaches " + reach(faces, 0)
+          + ": all of it is cut away, or outside of what it should have in common with others",
+          "Check the sizes and places of its parts.");
+    }
+    return facets;
+  }
+
+  private static String reach(Faces faces, int operand) {
+    int[] box = faces.operandBox(operand);
+    return "from " + Place.mm(box[0], box[1], box[2]) + " to " + Place.mm(box[3], box[4], box[5]);
+  }
+
+  /** The same, without facets where nothing is left. */
+  public static Rounded evaluateAny(Faces faces, Membership.Tree tree, Attempt attempt) {
+    if (faces.operandCount() == 1) {
+      Outline outline = new Outline(faces);
+      addAll(faces, outline);
+      return finish(outline, false, attempt);
+    }
+    try {
+      return evaluate(faces, tree, true, attempt);
+    } catch (IllegalStateException open) {
+      // the one cause ever seen is mended, see Walker; should there be another, nothing is left out
+      return evaluate(faces, tree, false, attempt);
+    }
+  }
+
+  /**
+   * The same at one go.
+   *
+   * @param hide whether what is hidden is left out
+   */
+  public static Rounded evaluate(Faces faces, Membership.Tree tree, boolean hide, Attempt attempt) {
+    Outline outline = new Outline(faces);
+    addBoundary(faces, tree, hide, outline);
+    return finish(outline, false, attempt);
+  }
+
+  /**
+   * Makes one solid of facets that cross and overlap: all that they wind round, without facets if that is nothing.
+   *
+   * @param moved of each facet whether it may meet others otherwise than in common corners and edges; two that may not do not
+   */
+  public static Rounded resolve(int[] xyz, int[] corners, boolean[] moved, Attempt attempt) {
+    Faces faces = new Faces();
+    faces.addSoup(xyz, corners);
+    Membership.Tree tree = new Membership.Tree();
+    tree.operand();
+    int[] boxes = BoxTree.boxesOfFacets(xyz, corners);
+    BoxTree boxTree = BoxTree.of(boxes, attempt.workers());
+    ConvexOperands convex = new ConvexOperands(faces);
+    Hiding hiding = new Hiding(faces, boxes, tree, convex, true);
+    Locator locator = new Locator(faces, boxTree, convex, hiding);
+    Contacts contacts = new Contacts(faces);
+    Untouched untouched = Untouched.of(faces, boxTree, boxes, xyz, moved, contacts, attempt.workers());
+    Outline outline = new Outline(faces);
+    untouched.keep(locator, outline);
+    Arranger arranger = Arranger.ofSoup(faces, boxTree, boxes, convex, hiding, contacts);
+    addSheets(faces, arranger, () -> new Walker(locator, hiding, tree, 1), outline);
+    return untouched.join(finish(outline, true, attempt), xyz);
+  }
+
+  private static void addAll(Faces faces, Outline outline) {
+    CornerNumbers numbers = new CornerNumbers(faces, outline);
+    for (int f = 0; f < faces.faceCount(); f++) {
+      addWhole(faces, f, numbers, outline);
+    }
+  }
+
+  private static void addWhole(Faces faces, int f, CornerNumbers numbers, Outline outline) {
+    Face face = faces.face(f);
+    for (int e = 0; e < face.edges(); e++) {
+      if (faces.face(face.across[e]).plane != face.plane) {
+        outline.add(Group.of(face.plane, face.up), numbers.of(face.from[e]), numbers.of(face.to[e]));
+      }
+    }
+  }
+
+  private static void addBoundary(Faces faces, Membership.Tree tree, boolean hide, Outline outline) {
+    int[] boxes = faces.boxes();
+    BoxTree boxTree = BoxTree.of(boxes, faces.workers());
+    ConvexOperands convex = new ConvexOperands(faces);
+    Hiding hiding = new Hiding(faces, boxes, tree, convex, hide);
+    Arranger arranger = Arranger.of(faces, boxTree, boxes, convex, hiding);
+    Supplier<Locator> locator = () -> new Locator(faces, boxTree, convex, hiding);
+    new Wires(faces, arranger, hiding, locator, tree, outline).outline(outline);
+    addSheets(faces, arranger, () -> new Walker(locator.get(), hiding, tree, faces.operandCount()), outline);
+  }
+
+  private static void addSheets(Faces faces, Arranger arranger, Supplier<Walker> walker, Outline outline) {
+    Contacts contacts = arranger.contacts();
+    arranger.addStretches();
+    new SheetLabels(faces, arranger, walker, facesOnPlanes(faces, contacts)).outline(outline);
+  }
+
+  /** The faces that need a sheet, by their planes; null where a plane has none. */
+  private static List<List<Integer>> facesOnPlanes(Faces faces, Contacts contacts) {
+    List<List<Integer>> onPlane = new ArrayList<>(Collections.nCopies(faces.planeCount(), null));
+    for (int f = 0; f < faces.faceCount(); f++) {
+      if (contacts.needsSheet(f)) {
+        int p = faces.face(f).plane;
+        if (onPlane.get(p) == null) {
+          onPlane.set(p, new ArrayList<>());
+        }
+        onPlane.get(p).add(f);
+      }
+    }
+    return onPlane;
+  }
+
+  /** Brings an outline to its fewest edges, cuts its faces into facets and rounds their corners. */
+  public static Rounded finish(Outline outline, boolean soup, Attempt attempt) {
+    outline.simplify(soup);
+    return round(outline, FaceTriangulator.triangulate(outline), attempt);
+  }
+
+  private static Rounded round(Outline outline, int[] corners, Attempt attempt) {
+    int[] xyz = new int[3 * outline.vertexCount()];
+    boolean[] moved = new boolean[outline.vertexCount()];
+    outline.workers().split(outline.vertexCount(), CORNERS, (from, to) -> {
+      for (int v = from; v < to; v++) {
+        ExactPoint p = outline.point(v);
+        for (int k = 0; k < 3; k++) {
+          xyz[3 * v + k] = Math.toIntExact(attempt.round(p, k));
+        }
+        moved[v] = !p.isOnGrid();
+      }
+    });
+    return new Rounded(xyz, corners, moved);
+  }
+}

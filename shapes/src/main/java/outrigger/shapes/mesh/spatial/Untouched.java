@@ -1,0 +1,250 @@
+package outrigger.shapes.mesh.spatial;
+
+import java.util.Arrays;
+import outrigger.shapes.exact.BoxTree;
+import outrigger.shapes.exact.ExactPoint;
+import outrigger.shapes.exact.FacetContact;
+import outrigger.shapes.mesh.face.Face;
+import outrigger.shapes.mesh.face.Faces;
+import outrigger.shapes.mesh.face.Group;
+import outrigger.shapes.mesh.face.HalfEdges;
+import outrigger.shapes.mesh.frame.Rounded;
+import outrigger.shapes.mesh.inside.Locator;
+import outrigger.shapes.mesh.meet.Contacts;
+import outrigger.shapes.mesh.outline.Outline;
+import outrigger.shapes.num.IntList;
+import outrigger.shapes.num.Interrupt;
+import outrigger.shapes.num.Shares;
+import outrigger.shapes.num.Workers;
+
+/**
+ * The facets of a soup that meet others only as facets of a sound mesh do, in common corners and edges: they stay as they
+ * are or go whole, and only the planes of the others need sheets. Where few are touched, as where a few corners out of many
+ * were rounded, the rest costs next to nothing.
+ *
+ * <p>Where parts touched before they were rounded, a corner may lie on an edge between one that is touched and one that is
+ * not. So the neighbours of those that are touched are outlined with them, and their edges may be split; only what lies
+ * beyond them stays as it is.
+ *
+ * <p>From facet to facet across an edge that only those two have, the same holds on either side. So one look tells for all
+ * that hang together whether they bound what is wound round, from which side, or not. Where one that stays as it is has
+ * a neighbour that is outlined, its edge is pinned there.
+ */
+final class Untouched {
+  private static final int[][] WEIGHTS = {{1, 1, 1}, {1, 2, 3}, {5, 3, 1}, {2, 7, 11}, {13, 29, 17}, {97, 89, 83}};
+
+  private final Faces faces;
+  private final Contacts contacts;
+  /** Of each facet whether it is untouched and has a neighbour that is not. */
+  private final boolean[] beside;
+  private int[] queue = new int[16];
+  /** Corners of the facets that stay. */
+  private final IntList kept = new IntList();
+  /** Of each corner of facets the number it has among the vertices of the result, and one; 0 while it has none. */
+  private final int[] numbers;
+
+  private Untouched(Faces faces, Contacts contacts) {
+    this.faces = faces;
+    this.contacts = contacts;
+    numbers = new int[faces.vertexCount()];
+    beside = new boolean[faces.faceCount()];
+  }
+
+  /**
+   * Marks all facets of a soup that need a sheet, and links the others.
+   *
+   * @param boxes the boxes of the facets
+   * @param moved of each facet whether it may meet others improperly; two that may not do not
+   */
+  static Untouched of(Faces faces, BoxTree tree, int[] boxes, int[] xyz, boolean[] moved, Contacts contacts,
+      Workers workers) {
+    Untouched untouched = new Untouched(faces, contacts);
+    Shares.of(workers, moved.length, f -> moved[f] ? 1 : 0).each(() -> (from, to) -> {
+      untouched.meetMoved(tree, boxes, xyz, moved, from, to);
+      return to;
+    });
+    untouched.link();
+    new Coplanar(faces, xyz).spread(contacts);
+    untouched.markBeside();
+    return untouched;
+  }
+
+  private void meetMoved(BoxTree tree, int[] boxes, int[] xyz, boolean[] moved, int from, int to) {
+    for (int f = from; f < to; f++) {
+      if (moved[f]) {
+        Interrupt.check();
+        int facet = f;
+        int b = 6 * f;
+        tree.forEachOverlap(boxes[b], boxes[b + 1], boxes[b + 2], boxes[b + 3], boxes[b + 4], boxes[b + 5], g -> {
+          if (g > facet || g < facet && !moved[g]) {
+            meet(facet, g, xyz);
+          }
+        });
+      }
+    }
+  }
+
+  private void meet(int f, int g, int[] xyz) {
+    HalfEdges h = faces.halfEdges();
+    if (FacetContact.improper(xyz, h.from(3 * f), h.from(3 * f + 1), h.from(3 * f + 2), h.from(3 * g), h.from(3 * g + 1),
+        h.from(3 * g + 2))) {
+      contacts.mark(f);
+      contacts.mark(g);
+    }
+  }
+
+  /** Links facets over edges that two have; those at any other edge are touched. */
+  private void link() {
+    HalfEdges halfEdges = faces.halfEdges();
+    int[] twin = halfEdges.twins(0, halfEdges.size(), 0, faces.vertexCount());
+    for (int h = 0; h < twin.length; h++) {
+      if (twin[h] < 0) {
+        contacts.mark(halfEdges.face(h));
+      } else {
+        halfEdges.setTwin(h, twin[h]);
+      }
+    }
+  }
+
+  private void markBeside() {
+    HalfEdges halfEdges = faces.halfEdges();
+    for (int h = 0; h < halfEdges.size(); h++) {
+      int f = halfEdges.face(h);
+      if (contacts.needsSheet(f) && halfEdges.twin(h) >= 0) {
+        int next = halfEdges.face(halfEdges.twin(h));
+        beside[next] = !contacts.needsSheet(next);
+      }
+    }
+    for (int f = 0; f < beside.length; f++) {
+      if (beside[f]) {
+        // numbers its plane
+        faces.face(f);
+      }
+    }
+  }
+
+  /** Keeps what the untouched facets bound, in the order they have, and pins it in the outline of the others. */
+  void keep(Locator locator, Outline outline) {
+    int[] ways = ways(locator);
+    for (int f = 0; f < ways.length; f++) {
+      if (ways[f] != 0 && beside[f]) {
+        outline(f, ways[f] > 0, outline);
+      } else if (ways[f] != 0) {
+        keep(3 * f, ways[f] > 0, outline);
+      }
+    }
+  }
+
+  /** Of each facet how it stays, as {@link #way} has it; 0 for those that need a sheet. */
+  private int[] ways(Locator locator) {
+    int[] ways = new int[faces.faceCount()];
+    boolean[] seen = new boolean[ways.length];
+    for (int f = 0; f < ways.length; f++) {
+      if (!seen[f] && !contacts.needsSheet(f)) {
+        Interrupt.check();
+        int way = way(f, locator);
+        int size = gather(f, seen);
+        for (int i = 0; i < size; i++) {
+          ways[queue[i]] = way;
+        }
+      }
+    }
+    return ways;
+  }
+
+  /** Whether a facet bounds what is wound round as it is (1), turned over (-1) or not at all (0). */
+  private int way(int f, Locator locator) {
+    for (int[] weight : WEIGHTS) {
+      try {
+        return way(f, weight, locator);
+      } catch (Locator.OnFace chance) {
+        // another facet touches this one there: the next weights give another point
+      }
+    }
+    throw new IllegalStateException("every point tried on a facet lies on another");
+  }
+
+  private int way(int f, int[] weight, Locator locator) {
+    Face face = faces.face(f);
+    int[] sides = new int[2];
+    locator.look(ExactPoint.mean(faces.point(face.from[0]), weight[0], faces.point(face.from[1]), weight[1],
+        faces.point(face.from[2]), weight[2]), face.plane).replay((operand, above, below) -> {
+          sides[0] += above;
+          sides[1] += below;
+        }, 1);
+    boolean outside = sides[face.up ? 0 : 1] > 0;
+    boolean inside = sides[face.up ? 1 : 0] > 0;
+    return inside == outside ? 0 : inside ? 1 : -1;
+  }
+
+  /** Puts all untouched facets that hang together with one into the queue; returns how many. */
+  private int gather(int first, boolean[] seen) {
+    HalfEdges halfEdges = faces.halfEdges();
+    int size = 0;
+    queue[size++] = first;
+    seen[first] = true;
+    for (int i = 0; i < size; i++) {
+      int h = 3 * queue[i];
+      for (int e = h; e < h + 3; e++) {
+        int g = halfEdges.face(halfEdges.twin(e));
+        if (!seen[g] && !contacts.needsSheet(g)) {
+          seen[g] = true;
+          if (size == queue.length) {
+            queue = Arrays.copyOf(queue, 2 * size);
+          }
+          queue[size++] = g;
+        }
+      }
+    }
+    return size;
+  }
+
+  private void outline(int f, boolean asItIs, Outline outline) {
+    HalfEdges halfEdges = faces.halfEdges();
+    Face face = faces.face(f);
+    for (int h = face.first; h < face.first + 3; h++) {
+      int next = halfEdges.face(halfEdges.twin(h));
+      if (!beside[next] || faces.face(next).plane != face.plane) {
+        int from = number(halfEdges.from(h), outline);
+        int to = number(halfEdges.to(h), outline);
+        outline.add(Group.of(face.plane, face.up == asItIs), asItIs ? from : to, asItIs ? to : from);
+      }
+    }
+  }
+
+  private void keep(int first, boolean asItIs, Outline outline) {
+    HalfEdges halfEdges = faces.halfEdges();
+    for (int h = first; h < first + 3; h++) {
+      kept.add(halfEdges.from(asItIs ? h : 2 * first + 2 - h));
+      if (beside[halfEdges.face(halfEdges.twin(h))]) {
+        int from = number(halfEdges.from(h), outline);
+        int to = number(halfEdges.to(h), outline);
+        outline.pin(asItIs ? from : to, asItIs ? to : from);
+      }
+    }
+  }
+
+  private int number(int corner, Outline outline) {
+    if (numbers[corner] == 0) {
+      numbers[corner] = outline.vertex(faces.point(corner)) + 1;
+    }
+    return numbers[corner] - 1;
+  }
+
+  /** The facets that stay, and after them those that were made of the others. */
+  Rounded join(Rounded others, int[] xyz) {
+    int vertices = others.moved().length;
+    int[] corners = Arrays.copyOf(kept.toArray(), kept.size() + others.corners().length);
+    System.arraycopy(others.corners(), 0, corners, kept.size(), others.corners().length);
+    int[] places = Arrays.copyOf(others.xyz(), others.xyz().length + xyz.length);
+    for (int i = 0; i < kept.size(); i++) {
+      int corner = kept.get(i);
+      if (numbers[corner] == 0) {
+        System.arraycopy(xyz, 3 * corner, places, 3 * vertices, 3);
+        numbers[corner] = ++vertices;
+      }
+      corners[i] = numbers[corner] - 1;
+    }
+    return new Rounded(Arrays.copyOf(places, 3 * vertices), corners, Arrays.copyOf(others.moved(), vertices));
+  }
+}

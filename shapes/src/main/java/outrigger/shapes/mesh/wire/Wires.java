@@ -1,0 +1,120 @@
+package outrigger.shapes.mesh.wire;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Supplier;
+import outrigger.shapes.exact.ExactPoint;
+import outrigger.shapes.mesh.face.Faces;
+import outrigger.shapes.mesh.inside.Hiding;
+import outrigger.shapes.mesh.inside.Locator;
+import outrigger.shapes.mesh.inside.Membership;
+import outrigger.shapes.mesh.meet.Arranger;
+import outrigger.shapes.mesh.meet.Piercing;
+import outrigger.shapes.mesh.meet.Stretch;
+import outrigger.shapes.mesh.outline.CornerNumbers;
+import outrigger.shapes.mesh.outline.Outline;
+import outrigger.shapes.num.Shares;
+
+/**
+ * Outlines all faces that need no sheet: has a {@link WireWalker} walk each operand and writes down what it finds, in the
+ * order of the operands. A walk never leaves its operand, so several may go on at once.
+ */
+public final class Wires {
+  private final Faces faces;
+  private final Arranger arranger;
+  private final Supplier<WireWalker> walker;
+  private final Piercing[][] onEdge;
+  private final CornerNumbers corners;
+
+  /** For faces that were arranged; {@code locator} gives each thread one. */
+  public Wires(Faces faces, Arranger arranger, Hiding hiding, Supplier<Locator> locator, Membership.Tree tree,
+      Outline outline) {
+    this.faces = faces;
+    this.arranger = arranger;
+    onEdge = new Piercing[faces.halfEdges().size()][];
+    // each thread has the edges of one part of all
+    faces.workers().parts(onEdge.length, (from, to) -> {
+      for (Piercing p : arranger.piercings()) {
+        if (p.edge >= from && p.edge < to) {
+          add(p);
+        }
+      }
+    });
+    boolean[] seen = new boolean[faces.halfEdges().loopCount()];
+    walker = () -> new WireWalker(faces, arranger.contacts(), hiding, locator.get(), tree, onEdge, seen,
+        arranger.stretches().size());
+    corners = new CornerNumbers(faces, outline);
+  }
+
+  private void add(Piercing p) {
+    Piercing[] before = onEdge[p.edge];
+    if (before == null) {
+      onEdge[p.edge] = new Piercing[] {p};
+      return;
+    }
+    int axis = axisOf(p.edge);
+    boolean rises = coordinate(faces.from(p.edge), axis) < coordinate(faces.to(p.edge), axis);
+    Piercing[] all = Arrays.copyOf(before, before.length + 1);
+    int i = before.length;
+    while (i > 0 && ExactPoint.compare(all[i - 1].at, p.at, axis) == (rises ? 1 : -1)) {
+      all[i] = all[--i];
+    }
+    all[i] = p;
+    onEdge[p.edge] = all;
+  }
+
+  private int axisOf(int h) {
+    int a = faces.from(h);
+    int b = faces.to(h);
+    int best = 0;
+    for (int k = 1; k < 3; k++) {
+      if (Math.abs(coordinate(a, k) - coordinate(b, k)) > Math.abs(coordinate(a, best) - coordinate(b, best))) {
+        best = k;
+      }
+    }
+    return best;
+  }
+
+  private int coordinate(int vertex, int axis) {
+    return axis == 0 ? faces.x(vertex) : axis == 1 ? faces.y(vertex) : faces.z(vertex);
+  }
+
+  /** Writes what all walks find into an outline. */
+  public void outline(Outline outline) {
+    WireWalker own = walker.get();
+    WireNotes notes = new WireNotes();
+    for (boolean fromCorners : new boolean[] {true, false}) {
+      if (faces.workers().threads() == 1) {
+        for (int k = 0; k < faces.operandCount(); k++) {
+          write(own.walk(k, fromCorners, notes), outline);
+        }
+      } else {
+        walkAll(fromCorners, outline);
+      }
+    }
+    for (Stretch s : arranger.stretches()) {
+      if (!s.done && !(arranger.contacts().needsSheet(s.f) && arranger.contacts().needsSheet(s.g))) {
+        write(own.followFromRay(s, notes), outline);
+      }
+    }
+  }
+
+  private void walkAll(boolean fromCorners, Outline outline) {
+    Shares.of(faces.workers(), faces.operandCount(), k -> faces.firstFace(k + 1) - faces.firstFace(k)).eachInOrder(() -> {
+      WireWalker own = walker.get();
+      return (from, to) -> {
+        List<WireNotes> all = new ArrayList<>();
+        for (int k = from; k < to; k++) {
+          all.add(own.walk(k, fromCorners, new WireNotes()));
+        }
+        return all;
+      };
+    }, all -> all.forEach(notes -> write(notes, outline)));
+  }
+
+  private void write(WireNotes notes, Outline outline) {
+    notes.write(arranger.stretches(), corners, outline);
+    notes.clear();
+  }
+}

@@ -1,0 +1,68 @@
+package outrigger.shapes.mesh.inside;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+/** Which operands settle an expression, against the expression tried out. */
+class DominanceTest {
+  private static final int OPERANDS = 7;
+
+  @Test
+  void over_randomExpressions_isSoWhereTheOtherCannotMatter() {
+    int found = 0;
+    for (int seed = 0; seed < 300; seed++) {
+      Random random = new Random(seed);
+      Membership.Tree tree = tree(random);
+      Dominance dominance = new Dominance(tree);
+      boolean[][] matters = new boolean[OPERANDS][OPERANDS];
+      for (int state = 0; state < 1 << OPERANDS; state++) {
+        for (int a = 0; a < OPERANDS; a++) {
+          if (inside(tree, state) != inside(tree, state ^ 1 << a)) {
+            for (int k = 0; k < OPERANDS; k++) {
+              matters[k][a] |= (state >> k & 1) > 0;
+            }
+          }
+        }
+      }
+      for (int k = 0; k < OPERANDS; k++) {
+        for (int a = 0; a < OPERANDS; a++) {
+          assertEquals(k != a && !matters[k][a], dominance.over(k, a), "seed " + seed + ", " + k + " over " + a);
+          found += dominance.over(k, a) ? 1 : 0;
+        }
+      }
+    }
+    assertTrue(found > 1000, "only " + found);
+  }
+
+  /** Parts gathered at random until one is left; kinds differ from part to whole, so that each operand can matter. */
+  private static Membership.Tree tree(Random random) {
+    Membership.Tree tree = new Membership.Tree();
+    List<Integer> open = new ArrayList<>();
+    for (int i = 0; i < OPERANDS; i++) {
+      open.add(tree.operand());
+    }
+    while (open.size() > 1) {
+      List<Integer> parts = new ArrayList<>();
+      int count = Math.min(open.size(), 2 + random.nextInt(3));
+      for (int i = 0; i < count; i++) {
+        parts.add(open.remove(random.nextInt(open.size())));
+      }
+      Membership.Kind[] kinds = {Membership.Kind.UNION, Membership.Kind.COMMON, Membership.Kind.CUT};
+      open.add(tree.node(kinds[random.nextInt(3)], parts));
+    }
+    return tree;
+  }
+
+  private static boolean inside(Membership.Tree tree, int state) {
+    Membership membership = new Membership(tree);
+    for (int k = 0; k < OPERANDS; k++) {
+      membership.add(k, state >> k & 1);
+    }
+    return membership.inside();
+  }
+}

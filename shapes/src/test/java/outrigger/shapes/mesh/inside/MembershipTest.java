@@ -1,0 +1,35 @@
+package outrigger.shapes.mesh.inside;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+/** The running state of an expression against the expression written out. */
+class MembershipTest {
+
+  @Test
+  void inside_randomChanges_equalsTheExpression() {
+    Membership.Tree tree = new Membership.Tree();
+    int a = tree.operand();
+    int b = tree.operand();
+    int c = tree.operand();
+    int d = tree.operand();
+    int e = tree.operand();
+    int cut = tree.node(Membership.Kind.CUT, List.of(a, b, c));
+    int common = tree.node(Membership.Kind.COMMON, List.of(d, e));
+    tree.node(Membership.Kind.UNION, List.of(cut, common));
+    Membership membership = new Membership(tree);
+    int[] w = new int[5];
+    Random random = new Random(3);
+    for (int i = 0; i < 5000; i++) {
+      int operand = random.nextInt(5);
+      int change = random.nextInt(5) - 2;
+      w[operand] += change;
+      membership.add(operand, change);
+      boolean expected = w[0] > 0 && w[1] <= 0 && w[2] <= 0 || w[3] > 0 && w[4] > 0;
+      assertEquals(expected, membership.inside(), "step " + i);
+    }
+  }
+}
