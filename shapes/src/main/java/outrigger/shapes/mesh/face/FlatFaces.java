@@ -52,27 +52,28 @@ final class FlatFaces {
     for (int h = 0; h < flat.length; h++) {
       if (twin[h] >= 0) {
         halfEdges.setTwin(h, twin[h]);
-        flat[h] = isFlat(halfEdges.face(h), halfEdges.face(twin[h]));
+        flat[h] = twin[h] < h ? flat[twin[h]] : isFlat(halfEdges.face(h), twin[h]);
         any |= flat[h];
       }
     }
     return any ? loops() : faces;
   }
 
-  /** Whether all corners of a face lie in the plane of a triangle. */
-  private boolean isFlat(int f, int g) {
-    int[] t = faces.get(f)[0];
-    if (faces.get(f).length > 1 || t.length != 3 || faces.get(g).length > 1 || faces.get(g)[0].length != 3) {
+  /** Whether a triangle and the one a half-edge at its rim belongs to lie in one plane. */
+  private boolean isFlat(int f, int across) {
+    int g = halfEdges.face(across);
+    if (!isTriangle(f) || !isTriangle(g)) {
       return false;
     }
-    for (int v : faces.get(g)[0]) {
-      if (Sign.side(xyz[3 * t[0]], xyz[3 * t[0] + 1], xyz[3 * t[0] + 2], xyz[3 * t[1]], xyz[3 * t[1] + 1],
-          xyz[3 * t[1] + 2], xyz[3 * t[2]], xyz[3 * t[2] + 1], xyz[3 * t[2] + 2], xyz[3 * v], xyz[3 * v + 1],
-          xyz[3 * v + 2]) != 0) {
-        return false;
-      }
-    }
-    return true;
+    int[] t = faces.get(f)[0];
+    int v = halfEdges.from(halfEdges.next(halfEdges.next(across)));
+    return Sign.side(xyz[3 * t[0]], xyz[3 * t[0] + 1], xyz[3 * t[0] + 2], xyz[3 * t[1]], xyz[3 * t[1] + 1],
+        xyz[3 * t[1] + 2], xyz[3 * t[2]], xyz[3 * t[2] + 1], xyz[3 * t[2] + 2], xyz[3 * v], xyz[3 * v + 1],
+        xyz[3 * v + 2]) == 0;
+  }
+
+  private boolean isTriangle(int f) {
+    return faces.get(f).length == 1 && faces.get(f)[0].length == 3;
   }
 
   /** The rims of what was joined, each group's together. */

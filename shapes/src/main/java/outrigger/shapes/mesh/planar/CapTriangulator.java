@@ -4,10 +4,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import outrigger.shapes.exact.ExactPoint;
-import outrigger.shapes.mesh.triangulation.ConstrainedTriangulation;
-import outrigger.shapes.mesh.triangulation.FaceTriangulator;
+import outrigger.shapes.mesh.triangulation.FaceSweep;
 import outrigger.shapes.mesh.triangulation.Triangulation;
-import outrigger.shapes.num.IntList;
 import outrigger.shapes.num.Interrupt;
 
 /**
@@ -16,13 +14,9 @@ import outrigger.shapes.num.Interrupt;
  * <p>Caps with the same rims, as at both ends of a plate, are cut once.
  */
 final class CapTriangulator {
-  private static final ConstrainedTriangulation.Crossing NONE = (s, t) -> {
-    throw new IllegalStateException("rims that do not meet cross each other");
-  };
-
   private final Rims rims;
   private final int[] firstCorner;
-  private final ConstrainedTriangulation marks = new ConstrainedTriangulation();
+  private final FaceSweep sweep = new FaceSweep();
   private final Map<List<Integer>, int[]> known = new HashMap<>();
 
   /**
@@ -46,29 +40,28 @@ final class CapTriangulator {
 
   private int[] cut(List<Integer> ofRims) {
     Interrupt.check();
-    marks.reset(0, 1, 0, NONE);
-    Triangulation tri = marks.triangulation();
     int size = 0;
     for (int r : ofRims) {
       size += rims.rim(r).size();
     }
-    int[] number = new int[size + 3];
-    int id = 0;
+    int[] number = new int[size];
+    int[] after = new int[size];
+    ExactPoint[] points = new ExactPoint[size];
+    int at = 0;
     for (int r : ofRims) {
       Rim rim = rims.rim(r);
-      int[] vertex = tri.insertSpread(rim.size(), i -> tri.insertNew(ExactPoint.of(rim.u[i], rim.v[i], 0)));
-      for (int i = 0; i < vertex.length; i++) {
-        number[vertex[i]] = firstCorner[r] + i;
-        marks.lay(vertex[i], vertex[rim.next(i)], id++, ConstrainedTriangulation.NO_LINE);
+      for (int i = 0; i < rim.size(); i++) {
+        points[at + i] = ExactPoint.of(rim.u[i], rim.v[i], 0);
+        number[at + i] = firstCorner[r] + i;
+        after[at + i] = at + rim.next(i);
       }
+      at += rim.size();
     }
-    boolean[] inside = FaceTriangulator.inside(tri);
-    IntList facets = new IntList();
-    for (int t = 0; t < tri.triangleCount(); t++) {
-      for (int h = Triangulation.edge(t); inside[t] && h < Triangulation.edge(t) + 3; h++) {
-        facets.add(number[tri.origin(h)]);
-      }
+    Triangulation tri = sweep.cut(after, i -> points[i], 0, 1, 0);
+    int[] facets = new int[3 * tri.triangleCount()];
+    for (int i = 0; i < facets.length; i++) {
+      facets[i] = number[sweep.corner(tri.origin(Triangulation.edge(i / 3) + i % 3))];
     }
-    return facets.toArray();
+    return facets;
   }
 }

@@ -2,6 +2,7 @@ package outrigger.shapes.mesh.triangulation;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntUnaryOperator;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.Sign;
 import outrigger.shapes.mesh.face.Group;
@@ -22,10 +23,11 @@ public final class FaceTriangulator {
   };
 
   private final Outline outline;
+  private final FaceSweep sweep = new FaceSweep();
   private final ConstrainedTriangulation marks = new ConstrainedTriangulation();
   /** Facet corners of this run so far. */
   private final IntList corners = new IntList();
-  /** Of each vertex of the outline the one it is in the triangulation last made with it. */
+  /** Of each vertex of the outline the corner or vertex it is in the triangulation last made with it. */
   private final int[] place;
 
   private FaceTriangulator(Outline outline) {
@@ -128,7 +130,36 @@ public final class FaceTriangulator {
     throw new IllegalStateException("an outline ends");
   }
 
-  private void addFaces(int group, IntList given) {
+  private void addFaces(int group, IntList edges) {
+    int[] after = new int[edges.size() / 2];
+    for (int i = 0; i < after.length; i++) {
+      place[edges.get(2 * i)] = i;
+    }
+    for (int i = 0; i < after.length; i++) {
+      if (place[edges.get(2 * i)] != i) {
+        addTouching(group, edges);
+        return;
+      }
+      // an outline is closed: where an edge ends another starts
+      after[i] = place[edges.get(2 * i + 1)];
+    }
+    var plane = outline.plane(group);
+    Triangulation tri = sweep.cut(after, i -> outline.point(edges.get(2 * i)), plane.firstAxis(), plane.secondAxis(),
+        Group.plane(group));
+    for (int t = 0; t < tri.triangleCount(); t++) {
+      add(group, tri, t, vertex -> edges.get(2 * sweep.corner(vertex)));
+    }
+  }
+
+  private void add(int group, Triangulation tri, int t, IntUnaryOperator vertex) {
+    int h = Triangulation.edge(t);
+    int b = vertex.applyAsInt(tri.origin(h + 1));
+    int c = vertex.applyAsInt(tri.origin(h + 2));
+    add(vertex.applyAsInt(tri.origin(h)), Group.isUp(group) ? b : c, Group.isUp(group) ? c : b);
+  }
+
+  /** Faces with a corner at which loops meet. */
+  private void addTouching(int group, IntList given) {
     var plane = outline.plane(group);
     int u = plane.firstAxis();
     int v = plane.secondAxis();
@@ -139,16 +170,12 @@ public final class FaceTriangulator {
     Arrays.fill(number, -1);
     int[] starts = tri.insertSpread(edges.size() / 2, i -> insert(edges.get(2 * i), number));
     for (int i = 0; i < starts.length; i++) {
-      // an outline is closed: where an edge ends another starts
       marks.lay(starts[i], place[edges.get(2 * i + 1)], 2 * i, ConstrainedTriangulation.NO_LINE);
     }
     boolean[] inside = inside(tri);
     for (int t = 0; t < tri.triangleCount(); t++) {
       if (inside[t]) {
-        int a = number[tri.origin(Triangulation.edge(t))];
-        int b = number[tri.origin(Triangulation.edge(t) + 1)];
-        int c = number[tri.origin(Triangulation.edge(t) + 2)];
-        add(a, Group.isUp(group) ? b : c, Group.isUp(group) ? c : b);
+        add(group, tri, t, vertex -> number[vertex]);
       }
     }
   }

@@ -53,10 +53,7 @@ public final class Triangulation {
    * @param ownPlane number of the plane all points lie in: any other that two points have in common is a line
    */
   void reset(int firstAxis, int secondAxis, int ownPlane) {
-    points.reset(firstAxis, secondAxis, ownPlane);
-    last = 0;
-    turner = 0;
-    stacked = 0;
+    start(firstAxis, secondAxis, ownPlane);
     for (int h = 0; h < 3; h++) {
       long[] c = new long[3];
       c[firstAxis] = FAR_U[h];
@@ -68,6 +65,35 @@ public final class Triangulation {
       mark[h] = FREE;
     }
     triangles = 1;
+  }
+
+  /** As {@link #reset}, but with no triangle at all, for such as are added one by one. */
+  void start(int firstAxis, int secondAxis, int ownPlane) {
+    points.reset(firstAxis, secondAxis, ownPlane);
+    last = 0;
+    turner = 0;
+    stacked = 0;
+    triangles = 0;
+  }
+
+  /** Adds a point that is none of the vertices, as a vertex of no triangle. */
+  void append(ExactPoint p) {
+    makeRoom(points.append(p));
+  }
+
+  /** Adds a triangle with no neighbours and gives its half-edge from the first vertex to the second. */
+  int add(int a, int b, int c) {
+    int h = edge(newTriangle());
+    set(h, a, -1, FREE);
+    set(h + 1, b, -1, FREE);
+    set(h + 2, c, -1, FREE);
+    return h;
+  }
+
+  /** Makes neighbours of two added triangles; {@link #legalize} looks at their edge. */
+  void joinNew(int h, int g) {
+    join(h, g);
+    push(h);
   }
 
   /** The points that are its vertices, by their numbers. */
