@@ -15,7 +15,9 @@ import outrigger.shapes.num.Workers;
  * @param workers the threads that do it
  */
 public record Attempt(Frame frame, double half, Workers workers) {
+  /** To the nearest grid point. */
   private static final double HALF = 0.5;
+  /** Tried where that does not settle. Any others would do: they need only bring some corners to other grid points. */
   private static final double[] OTHERS = {0.3, 0.7};
 
   /** Rounding to the nearest grid point, in the axes given. */

@@ -20,6 +20,7 @@ import outrigger.shapes.num.Place;
  * operands look the same in both.
  */
 public final class Frame {
+  /** All orders of three axes. */
   private static final int[][] ORDERS = {{0, 1, 2}, {0, 2, 1}, {1, 0, 2}, {1, 2, 0}, {2, 0, 1}, {2, 1, 0}};
 
   private final int[] axis;

@@ -11,6 +11,7 @@ import outrigger.shapes.mesh.leaf.Upright;
  * <p>Sums over faces of what their corners hash to, about the middle of the bounds.
  */
 final class Signature {
+  // 2^64 over the golden ratio and other multipliers in common use for hashing: any odd numbers of mixed bits would do
   private static final long A = 0x9E3779B97F4A7C15L;
   private static final long B = 0xC2B2AE3D27D4EB4FL;
   private static final long C = 0x165667B19E3779F9L;

@@ -17,6 +17,7 @@ public final class ConvexOperands {
    * as much as some hundred planes.
    */
   private static final int FEW = 128;
+  /** Numbers a wall has: three of its normal, its offset, and how far off zero leaves no doubt. */
   private static final int WALL = 5;
 
   private final Faces faces;

@@ -25,6 +25,8 @@ import outrigger.shapes.num.Shares;
 final class CrossingFinder {
   /** Up to how many stretches all pairs are looked at without a tree of their boxes. */
   private static final int FEW = 12;
+  /** Farther apart, in grid units, than rounding can hide: a place in doubles is within 2^-24 of itself. */
+  private static final double APART = 0x1p-20;
 
   private final Faces faces;
   private final Hiding hiding;
@@ -170,7 +172,7 @@ final class CrossingFinder {
       double sb = s.to.at.rough(k);
       double ta = t.from.at.rough(k);
       double tb = t.to.at.rough(k);
-      if (Math.max(sa, sb) < Math.min(ta, tb) - 0x1p-20 || Math.max(ta, tb) < Math.min(sa, sb) - 0x1p-20) {
+      if (Math.max(sa, sb) < Math.min(ta, tb) - APART || Math.max(ta, tb) < Math.min(sa, sb) - APART) {
         return true;
       }
     }

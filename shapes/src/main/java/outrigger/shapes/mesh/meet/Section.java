@@ -14,6 +14,7 @@ import outrigger.shapes.num.Grid;
  * Counting both sides of the line apart makes touching, standing on and crossing one rule.
  */
 final class Section {
+  /** Of faces that go clean through, by axis. */
   private static final Section[] THROUGH = {endless(0), endless(1), endless(2)};
 
   private final int axis;

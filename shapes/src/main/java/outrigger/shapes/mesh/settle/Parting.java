@@ -29,6 +29,7 @@ import outrigger.shapes.num.Place;
 final class Parting {
   /** How far a vertex is put away along each axis, grid steps. */
   private static final int REACH = Nudger.REACH;
+  /** The moves within that reach, short ones first. */
   private static final List<int[]> OFFSETS = Nudger.OFFSETS.subList(1, Nudger.OFFSETS.size());
 
   private final int[] xyz;

@@ -26,6 +26,7 @@ public final class Settler {
   private static final int GROWTH = 3;
   /** The first pass in which corners are nudged: most parts have come to rest by then, of the others few facets meet. */
   private static final int NUDGED = 2;
+  /** Corners that passes may add to any part. */
   private static final int ROOM = 1_000;
   /** Facets that are worth a thread. */
   private static final int AT_ONCE = 1 << 13;

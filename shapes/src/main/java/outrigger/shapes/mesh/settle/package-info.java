@@ -14,8 +14,8 @@
  *     move that mends most.
  * <li>Where rounding made the surface touch itself, {@code Fans} tells which facets hang together at a vertex,
  *     {@code Parting} gives each fan a vertex of its own and puts them a grid step apart, if need be after splitting an edge
- *     there ({@code EdgeSplit}). What touched before it was rounded ({@code ExactTouch}) is left to touch, for the proof to
- *     refuse.
+ *     there ({@code EdgeSplit}). What touched before it was rounded ({@code ExactTouch}) is not parted but refused, here or
+ *     by the proof.
  * <li>{@code Slivers} leaves out closed pieces thinner than the grid.
  * <li>What does not come to rest ends in an {@link outrigger.shapes.mesh.frame.UnsettledException} with a place, and may do
  *     so in another attempt.

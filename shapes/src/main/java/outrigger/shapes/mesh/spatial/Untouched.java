@@ -31,6 +31,7 @@ import outrigger.shapes.num.Workers;
  * a neighbour that is outlined, its edge is pinned there.
  */
 final class Untouched {
+  /** Weights of a facet's corners for a point in it; others are tried where the first lies on another facet by chance. */
   private static final int[][] WEIGHTS = {{1, 1, 1}, {1, 2, 3}, {5, 3, 1}, {2, 7, 11}, {13, 29, 17}, {97, 89, 83}};
 
   private final Faces faces;

@@ -34,6 +34,7 @@ public final class ConstrainedTriangulation {
     nodes = 1;
   }
 
+  /** The triangulation that segments are laid into. */
   public Triangulation triangulation() {
     return tri;
   }

@@ -27,6 +27,7 @@ public final class PlanarPoints {
   /** How many points have their planes noted in {@code known}: of grid points alone, as in most caps, none. */
   private int noted;
 
+  /** How many points there are. */
   public int size() {
     return points.size();
   }
@@ -50,10 +51,12 @@ public final class PlanarPoints {
     points.clear();
   }
 
+  /** The axis that is the first coordinate. */
   public int u() {
     return u;
   }
 
+  /** The axis that is the second coordinate. */
   public int v() {
     return v;
   }

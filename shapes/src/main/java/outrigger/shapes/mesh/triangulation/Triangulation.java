@@ -101,26 +101,32 @@ public final class Triangulation {
     return points;
   }
 
+  /** Number of triangles. */
   public int triangleCount() {
     return triangles;
   }
 
+  /** The point of a vertex. */
   public ExactPoint point(int vertex) {
     return points.point(vertex);
   }
 
+  /** Vertex a half-edge starts at. */
   public int origin(int h) {
     return origin[h];
   }
 
+  /** The half-edge that runs the other way; negative at the outer rim. */
   public int twin(int h) {
     return twin[h];
   }
 
+  /** The mark of a half-edge; {@link #FREE} where it has none. */
   public int mark(int h) {
     return mark[h];
   }
 
+  /** A half-edge that starts at a vertex. */
   public int out(int vertex) {
     return out[vertex];
   }
@@ -143,6 +149,7 @@ public final class Triangulation {
     return (h & 3) == 0 ? h + 2 : h - 1;
   }
 
+  /** Vertex a half-edge ends at. */
   public int destination(int h) {
     return origin[next(h)];
   }

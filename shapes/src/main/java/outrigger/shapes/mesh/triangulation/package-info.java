@@ -14,15 +14,16 @@
  * <li>{@link FaceTriangulator} cuts the faces of one group after the other. {@link FaceSweep} goes over their corners from
  *     left to right ({@code SweepOrder}) and makes triangles of what lies inside alone, out of {@code Funnels}; then edges
  *     are flipped until they are Delaunay. Only where loops touch at a corner are they laid into a
- *     {@code ConstrainedTriangulation}, of which what an odd number of marked edges parts from the outside is kept. Four
- *     corners on the grid have one answer whatever order they come in; rounded ones do not, but the sweep's order is one by
- *     place, and {@code LoopOrder} gives one to the rest.
+ *     {@code ConstrainedTriangulation}, of which what an odd number of marked edges parts from the outside is kept. Corners
+ *     on the grid have one Delaunay triangulation whatever order they come in, ties included; with rounded ones the order
+ *     counts, but the sweep's order is one by place, and {@code LoopOrder} gives one to the rest.
  * </ol>
  *
  * <p><b>Sources.</b> Garey, Johnson, Preparata and Tarjan, <i>Triangulating a simple polygon</i>, Information Processing
  * Letters 7 (1978), for the sweep; Lawson, <i>Software for C1 surface interpolation</i>, in Mathematical Software III
  * (1977), for inserting points by flips; Sloan, <i>A fast algorithm for generating constrained Delaunay triangulations</i>,
  * Computers and Structures 47 (1993), for freeing a segment's way by flips; Guibas and Stolfi, <i>Primitives for the
- * manipulation of general subdivisions and the computation of Voronoi diagrams</i>, ACM TOG 4 (1985), for walking to a point.
+ * manipulation of general subdivisions and the computation of Voronoi diagrams</i>, ACM TOG 4 (1985), for walking to a
+ * point.
  */
 package outrigger.shapes.mesh.triangulation;

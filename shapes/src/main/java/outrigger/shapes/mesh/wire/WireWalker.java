@@ -24,6 +24,7 @@ import outrigger.shapes.num.Interrupt;
  * the result's on one side of the piece and not on the other.
  */
 final class WireWalker {
+  /** Weights of two ends for a point between them; others are tried where the first lies on a face by chance. */
   private static final int[][] WEIGHTS = {{1, 1}, {1, 2}, {3, 1}, {5, 7}, {11, 4}, {13, 29}, {97, 89}};
 
   private final Faces faces;
