@@ -29,10 +29,10 @@ final class Sheet {
   static final byte DOWN = -1;
 
   /**
-   * From how many segments on their points are inserted before any is laid. Measured: below that, segments already laid
-   * save more flips than a good order does.
+   * Up to how many segments triangles are left as they come. Measured: with fewer, flips cost more than the shorter walks to
+   * a point save; with more, points are inserted before any segment is laid, in an order that needs few flips.
    */
-  private static final int MANY = 256;
+  private static final int FEW = 512;
 
   /** Takes edges of outlines. */
   interface Rim {
@@ -57,7 +57,8 @@ final class Sheet {
     segments = onPlane;
     Plane p = faces.plane(plane);
     marks.reset(p.firstAxis(), p.secondAxis(), plane, this::crossing);
-    int[] starts = segments.size() < MANY ? new int[0]
+    tri.shape(segments.size() > FEW);
+    int[] starts = segments.size() <= FEW ? new int[0]
         : tri.insertSpread(segments.size(), i -> tri.insert(segments.get(i).from()));
     for (int i = 0; i < segments.size(); i++) {
       Segment s = segments.get(i);

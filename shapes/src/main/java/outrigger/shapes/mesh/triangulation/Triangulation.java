@@ -32,6 +32,7 @@ public final class Triangulation {
   private int triangles;
   private int[] out;
 
+  private boolean shapes = true;
   private int last;
   private int turner;
   private int[] stack = new int[64];
@@ -165,6 +166,14 @@ public final class Triangulation {
     return points.turn(a, b, c);
   }
 
+  /**
+   * Whether edges are flipped until they are Delaunay; else triangles stay as they come, which is quicker where they are few
+   * and nobody looks at their shape.
+   */
+  public void shape(boolean on) {
+    shapes = on;
+  }
+
   /** Inserts a point, or finds the vertex that it is. */
   public int insert(ExactPoint p) {
     int before = points.size();
@@ -201,7 +210,7 @@ public final class Triangulation {
   private void surround() {
     while (stacked > 0) {
       int h = stack[--stacked];
-      if (mark[h] == FREE && twin[h] >= 0 && isWrong(h)) {
+      if (isWrong(h)) {
         int far = previous(twin[h]);
         turnOver(h);
         push(h);
@@ -379,13 +388,17 @@ public final class Triangulation {
   void legalize() {
     while (stacked > 0) {
       int h = stack[--stacked];
-      if (mark[h] == FREE && twin[h] >= 0 && isWrong(h)) {
+      if (isWrong(h)) {
         flip(h);
       }
     }
   }
 
-  private boolean isWrong(int ab) {
+  private boolean isWrong(int h) {
+    return shapes && mark[h] == FREE && twin[h] >= 0 && isNotDelaunay(h);
+  }
+
+  private boolean isNotDelaunay(int ab) {
     int a = origin[ab];
     int b = destination(ab);
     int c = origin[previous(ab)];
