@@ -18,7 +18,7 @@ public final class ConstrainedTriangulation {
   }
 
   /** For segments whose lines have no number. */
-  public static final int NO_LINE = -1;
+  static final int NO_LINE = -1;
 
   private final Triangulation tri = new Triangulation();
   private Crossing crossing;

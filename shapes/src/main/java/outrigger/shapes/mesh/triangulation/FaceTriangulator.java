@@ -206,7 +206,7 @@ public final class FaceTriangulator {
   }
 
   /** Triangles that an odd number of marked edges parts from the outside. */
-  public static boolean[] inside(Triangulation tri) {
+  static boolean[] inside(Triangulation tri) {
     int n = tri.triangleCount();
     boolean[] inside = new boolean[n];
     boolean[] seen = new boolean[n];

@@ -185,7 +185,7 @@ public final class Triangulation {
   }
 
   /** Inserts a point that is known to be none of the vertices; later it is not recognised again. */
-  public int insertNew(ExactPoint p) {
+  int insertNew(ExactPoint p) {
     int id = points.append(p);
     connect(id);
     return id;
