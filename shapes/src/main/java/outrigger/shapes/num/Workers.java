@@ -2,10 +2,8 @@ package outrigger.shapes.num;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -180,21 +178,26 @@ public final class Workers {
       }
     }
 
+    /** The caller is one of the threads: it has no other to wait for before it begins. */
     @SuppressWarnings("unchecked")
     List<R> collect(ExecutorService pool, int threads) {
-      Callable<Object> worker = () -> {
-        work();
-        return this;
-      };
+      List<Future<?>> others = new ArrayList<>();
+      for (int i = 1; i < threads; i++) {
+        others.add(pool.submit(this::work));
+      }
       try {
-        for (Future<Object> future : pool.invokeAll(Collections.nCopies(threads, worker))) {
-          future.get();
+        work();
+        for (Future<?> other : others) {
+          other.get();
         }
       } catch (InterruptedException e) {
         Thread.currentThread().interrupt();
         throw new CancellationException("interrupted while threads were working on a part");
       } catch (ExecutionException e) {
         throw rethrown(e.getCause());
+      } finally {
+        // ends them where this one was interrupted or failed; where all are done it does nothing
+        others.forEach(other -> other.cancel(true));
       }
       for (int i = 0; failed && i < count; i++) {
         if (thrown[i] != null) {
