@@ -1,5 +1,7 @@
 package outrigger.shapes.mesh;
 
+import outrigger.shapes.num.Workers;
+
 /**
  * A welded triangle mesh on the grid, facets counter-clockwise seen from outside. Nothing is promised of soundness:
  * that is for the proof to say.
@@ -22,7 +24,12 @@ public final class Mesh {
    * @param corners three vertex numbers a facet
    */
   public static Mesh of(int[] xyz, int[] corners) {
-    return Welder.weld(xyz, corners);
+    return of(xyz, corners, Workers.of(1));
+  }
+
+  /** The same by some threads. */
+  public static Mesh of(int[] xyz, int[] corners, Workers workers) {
+    return Welder.weld(xyz, corners, workers);
   }
 
   /** The same of vertices no two of which are equal: they are numbered anew in the order of their first use. */

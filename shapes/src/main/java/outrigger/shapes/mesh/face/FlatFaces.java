@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import outrigger.shapes.exact.Sign;
 import outrigger.shapes.mesh.leaf.Polyhedron;
+import outrigger.shapes.num.Workers;
 
 /**
  * Joins neighbouring facets of one plane to many-cornered faces, so that what comes as triangles, a turned part or a
@@ -46,7 +47,7 @@ final class FlatFaces {
         at += loop.length;
       }
     }
-    int[] twin = halfEdges.twins(0, halfEdges.size(), 0, xyz.length / 3);
+    int[] twin = halfEdges.twins(0, halfEdges.size(), 0, xyz.length / 3, Workers.of(1));
     flat = new boolean[twin.length];
     boolean any = false;
     for (int h = 0; h < flat.length; h++) {

@@ -2,6 +2,7 @@ package outrigger.shapes.mesh.face;
 
 import java.util.Arrays;
 import outrigger.shapes.mesh.FacetCorner;
+import outrigger.shapes.num.Workers;
 
 /** Where each directed edge starts, its face and loop, which one follows it, and which runs the other way. */
 public final class HalfEdges {
@@ -78,15 +79,16 @@ public final class HalfEdges {
    * @param end that after the last
    * @param base the least vertex they may start at
    * @param vertices how many such vertices there are
+   * @param workers do it
    */
-  public int[] twins(int first, int end, int base, int vertices) {
+  public int[] twins(int first, int end, int base, int vertices, Workers workers) {
     int[] starts = new int[end - first];
     int[] ends = new int[end - first];
     for (int h = first; h < end; h++) {
       starts[h - first] = from[h] - base;
       ends[h - first] = to(h) - base;
     }
-    return Twins.of(starts, ends, vertices);
+    return Twins.of(starts, ends, vertices, workers);
   }
 
   /** Says which half-edge runs the other way. */

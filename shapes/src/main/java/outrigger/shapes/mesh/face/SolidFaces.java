@@ -6,6 +6,7 @@ import java.util.List;
 import outrigger.shapes.exact.Plane;
 import outrigger.shapes.num.Interrupt;
 import outrigger.shapes.num.Shares;
+import outrigger.shapes.num.Workers;
 
 /**
  * Makes the faces of closed operands, in blocks: several threads may. Only planes are numbered in the order of the faces, as
@@ -105,7 +106,7 @@ final class SolidFaces {
     HalfEdges halfEdges = faces.halfEdges();
     int base = places.get(operand - firstOperand).base;
     int first = faces.firstEdge(operand);
-    int[] twin = halfEdges.twins(first, faces.firstEdge(operand + 1), base, vertexEnd - base);
+    int[] twin = halfEdges.twins(first, faces.firstEdge(operand + 1), base, vertexEnd - base, Workers.of(1));
     for (int f = faces.firstFace(operand); f < faces.firstFace(operand + 1); f++) {
       Face face = faces.face(f);
       for (int e = 0; e < face.edges(); e++) {

@@ -1,6 +1,6 @@
 package outrigger.shapes.mesh.face;
 
-import java.util.Arrays;
+import outrigger.shapes.num.Workers;
 
 /**
  * Finds for each directed edge the one that runs the other way.
@@ -14,14 +14,23 @@ public final class Twins {
   /** Another edge runs the same way, or more than one the other way. */
   static final int MANY = -2;
 
+  /** Edges that are worth a thread. */
+  private static final int AT_ONCE = 1 << 15;
+
   private final int[] from;
   private final int[] to;
+  /** How many edges meet in each vertex. */
   private final int[] degree;
+  /** The vertex whose list each edge is in. */
+  private final int[] list;
+  private final int[] twin;
 
   private Twins(int[] from, int[] to, int vertices) {
     this.from = from;
     this.to = to;
     degree = new int[vertices];
+    list = new int[from.length];
+    twin = new int[from.length];
   }
 
   /**
@@ -30,34 +39,56 @@ public final class Twins {
    * @param from vertex each edge starts at
    * @param to vertex each edge ends at
    * @param vertices number of vertices
+   * @param workers share the lists out by their vertices, if there are many edges
    */
-  public static int[] of(int[] from, int[] to, int vertices) {
-    return new Twins(from, to, vertices).find();
+  public static int[] of(int[] from, int[] to, int vertices, Workers workers) {
+    Twins twins = new Twins(from, to, vertices);
+    Workers some = workers.from(AT_ONCE, from.length);
+    some.parts(vertices, twins::count);
+    some.parts(from.length, (first, end) -> {
+      for (int e = first; e < end; e++) {
+        twins.list[e] = twins.list(e);
+      }
+    });
+    some.parts(vertices, twins::match);
+    return twins.twin;
   }
 
-  private int[] find() {
-    int n = from.length;
-    for (int e = 0; e < n; e++) {
-      degree[from[e]]++;
-      degree[to[e]]++;
+  /** Counts the edges at the vertices from one up to another. */
+  private void count(int first, int end) {
+    for (int e = 0; e < from.length; e++) {
+      int a = from[e];
+      int b = to[e];
+      if (a >= first && a < end) {
+        degree[a]++;
+      }
+      if (b >= first && b < end) {
+        degree[b]++;
+      }
     }
-    int[] end = new int[degree.length + 1];
-    for (int e = 0; e < n; e++) {
-      end[list(e) + 1]++;
+  }
+
+  /** Makes the lists of the vertices from one up to another, and matches the edges of each. */
+  private void match(int first, int end) {
+    int[] ends = new int[end - first + 1];
+    for (int v : list) {
+      if (v >= first && v < end) {
+        ends[v - first + 1]++;
+      }
     }
-    for (int v = 0; v < degree.length; v++) {
-      end[v + 1] += end[v];
+    for (int v = first; v < end; v++) {
+      ends[v - first + 1] += ends[v - first];
     }
-    int[] edges = new int[n];
-    for (int e = n - 1; e >= 0; e--) {
-      edges[--end[list(e) + 1]] = e;
+    int[] edges = new int[ends[end - first]];
+    for (int e = list.length - 1; e >= 0; e--) {
+      if (list[e] >= first && list[e] < end) {
+        edges[--ends[list[e] - first + 1]] = e;
+        twin[e] = NONE;
+      }
     }
-    int[] twin = new int[n];
-    Arrays.fill(twin, NONE);
-    for (int v = 0; v < degree.length; v++) {
-      match(edges, end[v + 1], v + 2 < end.length ? end[v + 2] : n, twin);
+    for (int v = first; v < end; v++) {
+      match(edges, ends[v - first + 1], v + 1 < end ? ends[v - first + 2] : edges.length);
     }
-    return twin;
   }
 
   /** The end whose list an edge is in, the same for its twin. */
@@ -67,7 +98,7 @@ public final class Twins {
     return degree[a] < degree[b] || degree[a] == degree[b] && a < b ? a : b;
   }
 
-  private void match(int[] edges, int first, int end, int[] twin) {
+  private void match(int[] edges, int first, int end) {
     for (int i = first; i < end; i++) {
       int e = edges[i];
       for (int j = i + 1; j < end; j++) {

@@ -66,7 +66,7 @@ final class EdgeMatcher {
         to[n] = edges.get(i + 1);
       }
     }
-    for (int twin : Twins.of(from, to, outline.vertexCount())) {
+    for (int twin : Twins.of(from, to, outline.vertexCount(), outline.workers())) {
       if (twin < 0) {
         return false;
       }

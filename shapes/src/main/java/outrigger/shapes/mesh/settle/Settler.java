@@ -77,7 +77,7 @@ public final class Settler {
       if (corners.length == 0) {
         return Optional.empty();
       }
-      Mesh mesh = Mesh.of(now.xyz(), corners);
+      Mesh mesh = Mesh.of(now.xyz(), corners, attempt.workers());
       boolean whole = pass > 0 || !fellTogether(now, mesh);
       if (pass == 0 && whole && corners.length <= MANY && isSound(mesh)) {
         return shown;

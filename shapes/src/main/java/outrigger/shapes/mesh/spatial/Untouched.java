@@ -97,7 +97,7 @@ final class Untouched {
   /** Links facets over edges that two have; those at any other edge are touched. */
   private void link() {
     HalfEdges halfEdges = faces.halfEdges();
-    int[] twin = halfEdges.twins(0, halfEdges.size(), 0, faces.vertexCount());
+    int[] twin = halfEdges.twins(0, halfEdges.size(), 0, faces.vertexCount(), faces.workers());
     for (int h = 0; h < twin.length; h++) {
       if (twin[h] < 0) {
         contacts.mark(halfEdges.face(h));
