@@ -52,7 +52,7 @@ public final class FaceSweep {
     int n = after.length;
     makeRoom(n);
     order = SweepOrder.of(n, points, firstAxis, secondAxis);
-    tri.start(firstAxis, secondAxis, plane);
+    tri.clear(firstAxis, secondAxis, plane);
     int[] place = new int[n];
     for (int i = 0; i < n; i++) {
       place[order[i]] = i;
