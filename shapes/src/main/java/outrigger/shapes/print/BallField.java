@@ -77,10 +77,20 @@ final class BallField {
     if (field.regions.isEmpty()) {
       return field;
     }
-    int[] starts = field.starts();
-    workers.each(starts.length - 1, i -> field.new Piece().of(starts[i], starts[i + 1])).forEach(field::take);
+    SampleList all = field.samples(workers);
+    workers.each((all.size() + PIECE - 1) / PIECE,
+        i -> field.new Piece(all).of(i * PIECE, Math.min(all.size(), (i + 1) * PIECE))).forEach(field::take);
     field.share();
     return field;
+  }
+
+  /** All samples, those near each other together, whatever way they face: so a ball found held serves all round. */
+  private SampleList samples(Workers workers) {
+    int[] starts = starts();
+    SampleList all = new SampleList();
+    workers.each(starts.length - 1, i -> new Spread().of(starts[i], starts[i + 1])).forEach(all::addAll);
+    all.sort();
+    return all;
   }
 
   /** First slots of the pieces, each of some {@value #PIECE} samples, and the end. */
@@ -100,15 +110,11 @@ final class BallField {
     return Arrays.copyOf(starts, count);
   }
 
-  /** What one thread measures at a time. */
-  private final class Piece {
+  /** The samples that one thread spreads at a time. */
+  private final class Spread {
     private final SampleList list = new SampleList();
-    private final BallProbe probe = reach.probe(tree);
-    private final Thinning thinning = new Thinning(tree, samples, reach.spacing);
-    private final HeldBalls known = new HeldBalls();
-    private final List<Spot> spots = new ArrayList<>();
 
-    List<Spot> of(int from, int to) {
+    SampleList of(int from, int to) {
       for (int slot = from; slot < to;) {
         if (!regions.meets(slot)) {
           standIn[slot] = slot++;
@@ -117,11 +123,8 @@ final class BallField {
         }
       }
       list.sort();
-      thinning.thin(list, standIn);
-      for (int i = 0; i < list.size(); i++) {
-        measure(i);
-      }
-      return spots;
+      new Thinning(tree, samples, reach.spacing).thin(list, standIn);
+      return list;
     }
 
     private int addAlone(int slot) {
@@ -142,6 +145,25 @@ final class BallField {
       Arrays.fill(standIn, from, end, largest);
       list.add(largest, samples.middle(largest), sum);
       return end;
+    }
+  }
+
+  /** What one thread measures at a time. */
+  private final class Piece {
+    private final SampleList list;
+    private final BallProbe probe = reach.probe(tree);
+    private final HeldBalls known = new HeldBalls();
+    private final List<Spot> spots = new ArrayList<>();
+
+    private Piece(SampleList list) {
+      this.list = list;
+    }
+
+    List<Spot> of(int from, int to) {
+      for (int i = from; i < to; i++) {
+        measure(i);
+      }
+      return spots;
     }
 
     private void measure(int i) {

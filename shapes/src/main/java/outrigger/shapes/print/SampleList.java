@@ -27,6 +27,19 @@ final class SampleList {
     count++;
   }
 
+  /** Adds those of another list. */
+  void addAll(SampleList other) {
+    int size = count + other.count;
+    if (size > slots.length) {
+      int room = Math.max(size, 2 * slots.length);
+      numbers = Arrays.copyOf(numbers, WIDTH * room);
+      slots = Arrays.copyOf(slots, room);
+    }
+    System.arraycopy(other.numbers, 0, numbers, WIDTH * count, WIDTH * other.count);
+    System.arraycopy(other.slots, 0, slots, count, other.count);
+    count = size;
+  }
+
   void clear() {
     count = 0;
   }
