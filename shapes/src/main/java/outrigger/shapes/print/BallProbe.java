@@ -170,13 +170,16 @@ final class BallProbe {
   private Ball grown(Ball first, Vec u) {
     Vec centre = first.middle;
     double r = first.width / 2;
-    // the first ball rests on two places, whose pull is known
-    Vec pull = u.plus(spoke(first), 1).times(0.5);
+    // the first ball rests on two places, whose pull is known; it rolls along the planes there
+    Vec spoke = spoke(first);
+    Vec pull = u.plus(spoke, 1).times(0.5);
+    rolling.rollOn(u, centre.dot(u) - r, spoke, centre.dot(spoke) - r);
     boolean held = false;
     for (int leg = 0; leg < LEGS && !held; leg++) {
       double growth = pull.length();
       Vec along = pull.times(1 / growth);
       double way = rolling.roll(centre, r, along, growth, (enough / 2 - r) / growth);
+      rolling.rollFreely();
       centre = centre.plus(along, way);
       r += growth * way;
       if (2 * r >= enough * (1 - LEAST)) {

@@ -13,11 +13,9 @@ abstract class NearSearch {
   private final int leaves;
   private final int[] stack = new int[DEEPEST];
 
-  private boolean isFloored;
-  private double upX;
-  private double upY;
-  private double upZ;
-  private double level;
+  /** What the ball rests on. */
+  protected final Floor floor = new Floor();
+  protected final Floor secondFloor = new Floor();
 
   /** How many facets were met so far: a measure of work. */
   private long met;
@@ -54,15 +52,6 @@ abstract class NearSearch {
     return met;
   }
 
-  /** Leaves out of walks what lies no higher than a level along a unit vector, mm, however near it is. */
-  protected final void floor(double ax, double ay, double az, double height) {
-    isFloored = true;
-    upX = ax;
-    upY = ay;
-    upZ = az;
-    level = height;
-  }
-
   /** Walks over all facets in the ball until the walk is done; facets a little outside may come too. */
   protected final void walk() {
     isDone = false;
@@ -75,8 +64,8 @@ abstract class NearSearch {
         int a = 2 * node;
         double toA = places.distance2(a, x, y, z);
         double toB = places.distance2(a + 1, x, y, z);
-        boolean inA = toA <= reach2 && !(isFloored && places.mostAlong(a, upX, upY, upZ) <= level);
-        boolean inB = toB <= reach2 && !(isFloored && places.mostAlong(a + 1, upX, upY, upZ) <= level);
+        boolean inA = toA <= reach2 && !floor.covers(places, a) && !secondFloor.covers(places, a);
+        boolean inB = toB <= reach2 && !floor.covers(places, a + 1) && !secondFloor.covers(places, a + 1);
         if (inA || inB) {
           boolean first = inA && (toA <= toB || !inB);
           node = first ? a : a + 1;

@@ -26,6 +26,18 @@ final class RollingBall extends NearSearch {
     super(tree);
   }
 
+  /** From now on it rolls along two planes, away from their edge or level with it: nothing below either can stop it. */
+  void rollOn(Vec up, double height, Vec secondUp, double secondHeight) {
+    floor.lay(up, height);
+    secondFloor.lay(secondUp, secondHeight);
+  }
+
+  /** From now on it rolls freely. */
+  void rollFreely() {
+    floor.clear();
+    secondFloor.clear();
+  }
+
   /**
    * How far it goes.
    *
@@ -63,6 +75,9 @@ final class RollingBall extends NearSearch {
 
   @Override
   protected void meet(int slot) {
+    if (floor.covers(tree, slot) || secondFloor.covers(tree, slot)) {
+      return;
+    }
     double s = 0;
     for (int i = 0; i < STEPS && s < way; i++) {
       double cx = fromX + s * alongX;

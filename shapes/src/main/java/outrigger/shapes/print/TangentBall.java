@@ -10,11 +10,6 @@ package outrigger.shapes.print;
  */
 final class TangentBall extends NearSearch {
   private static final double ROUNDING = 1e-10;
-
-  /** What rises less above the plane through p is flush with it, mm. */
-  private static final double FLAT = 1e-6;
-
-  private double level;
   private int own;
   private double px;
   private double py;
@@ -52,8 +47,7 @@ final class TangentBall extends NearSearch {
     ux = u.x();
     uy = u.y();
     uz = u.z();
-    level = p.dot(u) + FLAT;
-    floor(ux, uy, uz, level);
+    floor.lay(u, p.dot(u));
     stopper = -1;
     set(most);
     if (guess >= 0) {
@@ -72,8 +66,7 @@ final class TangentBall extends NearSearch {
 
   @Override
   protected void meet(int slot) {
-    if (slot == own || tree.along(slot, 0, ux, uy, uz) <= level && tree.along(slot, 1, ux, uy, uz) <= level
-        && tree.along(slot, 2, ux, uy, uz) <= level) {
+    if (slot == own || floor.covers(tree, slot)) {
       return;
     }
     while (closest(slot, x, y, z) < reach2 * (1 - ROUNDING)) {
