@@ -10,9 +10,9 @@ import outrigger.shapes.num.Workers;
  * <p>What holds a ball pulls it no way, so of its spokes two stand more than square to each other, and so do two of the
  * facets they rest on. Both touch the ball, so they are no farther apart than it is wide, and each lies on that side of
  * the other on which the ball does. Nodes of the tree are paired from the root down, both one level at a time, each pair
- * once; pairs far from each other or with all normals alike are dropped, and small ones whose facets all stand against
- * each other are taken whole, so that a finer mesh of the same thin place costs little more. On a part without thin
- * places nearly all pairs end high up.
+ * once; pairs far from each other or with all normals alike are dropped, and so are those near nothing that is not taken
+ * yet. Small ones of which two facets stand against each other are taken whole, so that a finer mesh of the same thin place
+ * costs little more. On a part without thin places nearly all pairs end high up.
  */
 final class Facing {
   /** Facets whose normals' product is no less stand at most square; more than normals are rounded by. */
@@ -21,7 +21,7 @@ final class Facing {
   private static final int PIECES = 64;
   private static final int AXES = 3;
   /** Nodes no larger than this part of the width are taken whole. */
-  private static final double SMALL = 0.25;
+  private static final double SMALL = 0.5;
   /** Far more than rounding to 32 bits puts places off, mm. */
   private static final double ROUNDING = 1e-3;
 
@@ -87,17 +87,37 @@ final class Facing {
     int[] next = new int[2 * count];
     for (int child = 2 * node; child <= 2 * node + 1; child++) {
       NodeBounds bounds = new NodeBounds(child);
+      int slot = firstSlot(child);
       int kept = 0;
       for (int i = 0; i < count; i++) {
         for (int other = 2 * others[i]; other <= 2 * others[i] + 1; other++) {
-          if (other >= child && bounds.mayFace(other)) {
+          if (other >= child && !NearRegions.holds(regions, tree, slot, child, other, margin) && bounds.mayFace(other)) {
             next[kept] = other;
             kept += takesWhole(child, other) ? 0 : 1;
           }
         }
       }
-      descend(child, next, kept);
+      descend(child, next, left(child, slot, next, kept));
     }
+  }
+
+  /** Drops the nodes that add nothing to what was taken whole, and returns how many are left. */
+  private int left(int node, int slot, int[] others, int count) {
+    int kept = 0;
+    for (int i = 0; i < count; i++) {
+      others[kept] = others[i];
+      kept += NearRegions.holds(regions, tree, slot, node, others[i], margin) ? 0 : 1;
+    }
+    return kept;
+  }
+
+  /** The slot whose region takes what is near all of a node. */
+  private int firstSlot(int node) {
+    int first = node;
+    while (first < tree.leaves()) {
+      first *= 2;
+    }
+    return tree.firstSlot(first);
   }
 
   /** The bounds of a node, read once to be held against those of many others. */
@@ -173,54 +193,37 @@ final class Facing {
     return Extremes.less(Extremes.less(a * c, a * d), Extremes.less(b * c, b * d));
   }
 
-  /** Takes a pair of small nodes whose facets all stand against each other. */
+  /** Takes a pair of small nodes, of which two facets stand against each other. */
   private boolean takesWhole(int a, int b) {
     double size = SMALL * width;
-    double far = 0;
     for (int k = 0; k < AXES; k++) {
       if (tree.high(a, k) - tree.low(a, k) > size || tree.high(b, k) - tree.low(b, k) > size) {
         return false;
       }
-      double d = Extremes.greater(tree.high(a, k) - tree.low(b, k), tree.high(b, k) - tree.low(a, k));
-      far += d * d;
     }
-    if (far > width * width || mostProduct(a, b) >= SQUARE) {
+    if (!standAgainst(middleSlot(a), middleSlot(b))) {
       return false;
     }
-    int first = a;
-    while (first < tree.leaves()) {
-      first *= 2;
-    }
-    NearRegions.addNodes(regions, tree, tree.firstSlot(first), a, b, margin);
+    NearRegions.addNodes(regions, tree, firstSlot(a), a, b, margin);
     return true;
   }
 
-  /** A number not below the product of any normal below a node and any below another. */
-  private double mostProduct(int a, int b) {
-    double product = 0;
-    for (int k = 0; k < AXES; k++) {
-      double low = tree.leastNormal(b, k);
-      double high = tree.mostNormal(b, k);
-      product -= Extremes.less(least(-tree.leastNormal(a, k), low, high), least(-tree.mostNormal(a, k), low, high));
+  /** A slot in the middle of a node that holds some. */
+  private int middleSlot(int node) {
+    int from = node;
+    int to = node;
+    while (from < tree.leaves()) {
+      from *= 2;
+      to = 2 * to + 1;
     }
-    return product;
-  }
-
-  private static double least(double factor, double low, double high) {
-    return factor * (factor > 0 ? low : high);
+    return (tree.firstSlot(from) + tree.endSlot(to) - 1) / 2;
   }
 
   private void pair(int leaf, int[] others, int count) {
-    int from = tree.firstSlot(leaf);
-    int to = tree.endSlot(leaf);
-    double[] box = new double[2 * AXES];
-    for (int slot = from; slot < to; slot++) {
-      for (int k = 0; k < AXES; k++) {
-        box[k] = tree.least(slot, k);
-        box[k + AXES] = tree.most(slot, k);
-      }
+    int end = tree.endSlot(leaf);
+    for (int slot = tree.firstSlot(leaf); slot < end; slot++) {
       for (int i = 0; i < count; i++) {
-        if (isNear(box, others[i])) {
+        if (!NearRegions.holds(regions, tree, slot, leaf, others[i], margin)) {
           pairSlot(slot, others[i]);
         }
       }
@@ -228,25 +231,17 @@ final class Facing {
   }
 
   private void pairSlot(int slot, int leaf) {
-    double nx = tree.normalX(slot);
-    double ny = tree.normalY(slot);
-    double nz = tree.normalZ(slot);
     int end = tree.endSlot(leaf);
     for (int other = Math.max(tree.firstSlot(leaf), slot + 1); other < end; other++) {
-      if (tree.alongNormal(other, nx, ny, nz) < SQUARE && isNear(slot, other) && reaches(slot, other)
-          && reaches(other, slot)) {
+      if (standAgainst(slot, other)) {
         NearRegions.add(regions, tree, slot, other, margin);
       }
     }
   }
 
-  private boolean isNear(double[] box, int node) {
-    double gap = 0;
-    for (int k = 0; k < AXES; k++) {
-      double d = Extremes.greater(box[k] - tree.high(node, k), tree.low(node, k) - box[k + AXES]);
-      gap += d > 0 ? d * d : 0;
-    }
-    return gap <= width * width;
+  private boolean standAgainst(int a, int b) {
+    return tree.alongNormal(b, tree.normalX(a), tree.normalY(a), tree.normalZ(a)) < SQUARE && isNear(a, b) && reaches(a, b)
+        && reaches(b, a);
   }
 
   private boolean isNear(int a, int b) {
