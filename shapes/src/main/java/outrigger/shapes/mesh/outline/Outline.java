@@ -22,7 +22,7 @@ public final class Outline {
   public static final int TRIANGLE = 6;
 
   private final Faces faces;
-  private final PointNumbers points = new PointNumbers();
+  private final PointNumbers points;
   /** Edges by group; null where a group has none. */
   private final IntList[] byGroup;
   private final IntList groups = new IntList();
@@ -33,6 +33,7 @@ public final class Outline {
   /** An empty outline; the faces know the planes. */
   public Outline(Faces faces) {
     this.faces = faces;
+    points = new PointNumbers(faces.vertexCount());
     byGroup = new IntList[2 * faces.planeCount()];
   }
 

@@ -8,10 +8,25 @@ import outrigger.shapes.exact.ExactPoint;
  * point's hash beside its number, so that most others are told apart without being fetched.
  */
 public final class PointNumbers {
-  private ExactPoint[] points = new ExactPoint[64];
-  private int[] slotOf = new int[64];
-  private long[] slots = new long[256];
+  private static final int FEW = 64;
+
+  private ExactPoint[] points;
+  private int[] slotOf;
+  private long[] slots;
   private int size;
+
+  /** No points yet, and not many to come. */
+  public PointNumbers() {
+    this(FEW);
+  }
+
+  /** No points yet, with room for some. */
+  PointNumbers(int room) {
+    int n = Math.max(FEW, room);
+    points = new ExactPoint[n];
+    slotOf = new int[n];
+    slots = new long[4 * Integer.highestOneBit(2 * n - 1)];
+  }
 
   /** How many points have numbers. */
   public int size() {

@@ -26,6 +26,8 @@ public final class Walker {
   private final Membership below;
   private final int[] cover;
   private int covering;
+  private final Locator.Result change = this::change;
+  private final Locator.Result coverBy = this::coverBy;
 
   private Sheet sheet;
   private Triangulation tri;
@@ -81,7 +83,7 @@ public final class Walker {
 
       @Override
       public void cross(int h) {
-        sheet.crossRims(h, Walker.this::coverBy);
+        sheet.crossRims(h, coverBy);
       }
     });
     Arrays.fill(seen, 0, n, false);
@@ -111,8 +113,8 @@ public final class Walker {
 
   private void labelPiece(int start) {
     WindingCount found = look(start);
-    found.replay(this::change, 1);
-    found.replay(this::coverBy, 1);
+    found.replay(change, 1);
+    found.replay(coverBy, 1);
     walk(start, new Visit() {
       @Override
       public void enter(int t) {
@@ -126,14 +128,14 @@ public final class Walker {
 
       @Override
       public void cross(int h) {
-        sheet.cross(h, Walker.this::change);
+        sheet.cross(h, change);
         if (hiding.hidesAny()) {
-          sheet.crossRims(h, Walker.this::coverBy);
+          sheet.crossRims(h, coverBy);
         }
       }
     });
-    found.replay(this::change, -1);
-    found.replay(this::coverBy, -1);
+    found.replay(change, -1);
+    found.replay(coverBy, -1);
   }
 
   /**

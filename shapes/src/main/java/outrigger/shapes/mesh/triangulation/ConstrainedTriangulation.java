@@ -26,6 +26,8 @@ public final class ConstrainedTriangulation {
   private int[] segment = new int[16];
   private int[] rest = new int[16];
   private int nodes = 1;
+  /** Edges in the way of the piece that is being laid, by their ends: flips give half-edges other numbers. */
+  private final ArrayDeque<int[]> crossed = new ArrayDeque<>();
 
   /** Starts anew on a plane with these axes. */
   public void reset(int firstAxis, int secondAxis, int plane, Crossing by) {
@@ -75,7 +77,7 @@ public final class ConstrainedTriangulation {
       append(h, id);
       return first;
     }
-    ArrayDeque<int[]> crossed = new ArrayDeque<>();
+    crossed.clear();
     int e = Triangulation.next(h);
     while (true) {
       if (tri.mark(e) != Triangulation.FREE) {
@@ -94,7 +96,7 @@ public final class ConstrainedTriangulation {
       int apex = tri.origin(Triangulation.previous(back));
       int side = turn(a, b, apex, line);
       if (side == 0) {
-        clear(a, apex, crossed);
+        clear(a, apex);
         append(tri.find(a, apex), id);
         tri.legalize();
         return apex;
@@ -144,7 +146,7 @@ public final class ConstrainedTriangulation {
   }
 
   /** Flips crossed edges away until a and b are joined. */
-  private void clear(int a, int b, ArrayDeque<int[]> crossed) {
+  private void clear(int a, int b) {
     while (!crossed.isEmpty()) {
       int[] pair = crossed.poll();
       int h = tri.find(pair[0], pair[1]);

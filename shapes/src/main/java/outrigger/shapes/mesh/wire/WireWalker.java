@@ -209,8 +209,6 @@ final class WireWalker {
    */
   private void pass(Piercing[] passed, int from, int to, int h) {
     boolean along = h == halfEdges.edge(h);
-    ExactPoint earlier = from == 0 ? faces.point(faces.from(h)) : at(passed, from - 1, along).at;
-    ExactPoint beyond = to == passed.length ? faces.point(faces.to(h)) : at(passed, to, along).at;
     boolean several = to - from > 1;
     for (int i = from; i < to; i++) {
       Piercing p = at(passed, i, along);
@@ -219,7 +217,7 @@ final class WireWalker {
       boolean leaves = rises == pierced.up;
       int before = place.winding(pierced.operand);
       if (several || (leaves ? hiding.hidesAny(pierced.operand) : before != 0 && hiding.hidesAny())) {
-        enter(lookBetween(p.at, leaves ? beyond : earlier, own, own));
+        enter(lookBetween(p.at, leaves ? ahead(h, passed, to) : behind(h, passed, from), own, own));
         before = leaves ? 1 : 0;
       }
       place.add(pierced.operand, -place.winding(pierced.operand));
@@ -227,8 +225,18 @@ final class WireWalker {
       place.add(pierced.operand, before + (leaves ? -1 : 1));
     }
     if (several) {
-      enter(lookBetween(at(passed, from, along).at, beyond, own, own));
+      enter(lookBetween(at(passed, from, along).at, ahead(h, passed, to), own, own));
     }
+  }
+
+  /** Where a half-edge is pierced for the i-th time, or its end. */
+  private ExactPoint ahead(int h, Piercing[] passed, int i) {
+    return i == passed.length ? faces.point(faces.to(h)) : at(passed, i, h == halfEdges.edge(h)).at;
+  }
+
+  /** Where it was pierced before the i-th time, or its start. */
+  private ExactPoint behind(int h, Piercing[] passed, int i) {
+    return i == 0 ? faces.point(faces.from(h)) : at(passed, i - 1, h == halfEdges.edge(h)).at;
   }
 
   private void followBoth(Piercing p, int h, boolean along) {
@@ -251,10 +259,13 @@ final class WireWalker {
 
   /** Follows a chain of stretches from one end, with both operands that cross there counted as absent before. */
   private void follow(Stretch first, Piercing end) {
+    if (!isToFollow(first)) {
+      return;
+    }
     int[] here = place.numbers();
     Stretch s = first;
     Piercing p = end;
-    while (s != null && !s.done && s.isKnown() && followedFor[s.number] != own + 1) {
+    while (isToFollow(s)) {
       followedFor[s.number] = own + 1;
       boolean along = p == s.from;
       trace(s, along);
@@ -262,6 +273,10 @@ final class WireWalker {
       s = contacts.isBlocked(p.edge) ? null : p.beyond(s);
     }
     place.set(here);
+  }
+
+  private boolean isToFollow(Stretch s) {
+    return s != null && !s.done && s.isKnown() && followedFor[s.number] != own + 1;
   }
 
   /** Says of each piece of a stretch what it bounds. */
