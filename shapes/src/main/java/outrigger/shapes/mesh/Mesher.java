@@ -38,7 +38,7 @@ import outrigger.shapes.solid.Union;
  */
 public final class Mesher {
   /** Corners of operands from which on more than one thread is worth its while; measured. */
-  private static final int MANY = 20_000;
+  private static final int MANY = 3_000;
 
   private final Workers workers;
   private final List<Polyhedron> operands = new ArrayList<>();
