@@ -119,6 +119,19 @@ final class BallProbe {
     return isDone(first) ? first : rolled(slot, first, u);
   }
 
+  /** The same where only what is narrower than a width is wanted, mm: a ball that rolls need not grow beyond it. */
+  Ball measureBelow(double width, int slot, Vec p, Vec u) {
+    Ball first = first(slot, p, u);
+    if (isDone(first)) {
+      return first;
+    }
+    double asked = enough;
+    enough = Math.min(asked, width);
+    Ball ball = rolled(slot, first, u);
+    enough = asked;
+    return ball;
+  }
+
   /** Whether a first ball is held, met nothing, or is as wide as asked. */
   boolean isDone(Ball first) {
     return first.held() || first.stopper < 0 || first.width >= enough || first.width < 2 * LEAST;
@@ -170,6 +183,9 @@ final class BallProbe {
   private Ball grown(Ball first, Vec u) {
     Vec centre = first.middle;
     double r = first.width / 2;
+    if (first.width >= enough) {
+      return first;
+    }
     // the first ball rests on two places, whose pull is known; it rolls along the planes there
     Vec spoke = spoke(first);
     Vec pull = u.plus(spoke, 1).times(0.5);

@@ -150,7 +150,7 @@ final class InnerEdges {
     private BallProbe.Ball ball(int slot, Vec p, Fan fan) {
       probe.reset();
       double angle = 0;
-      BallProbe.Ball last = probe.measure(slot, p, fan.way(angle));
+      BallProbe.Ball last = probe.measureBelow(reach.bound(), slot, p, fan.way(angle));
       BallProbe.Ball least = last;
       for (int i = 0; i < TRIES && last.stopper() >= 0; i++) {
         double next = fan.towards(last.stop().minus(p));
@@ -158,7 +158,7 @@ final class InnerEdges {
           break;
         }
         angle = next;
-        last = probe.measure(slot, p, fan.way(angle));
+        last = probe.measureBelow(least.held() ? least.width() : reach.bound(), slot, p, fan.way(angle));
         least = last.held() && (!least.held() || last.width() < least.width()) ? last : least;
       }
       return least;
