@@ -27,6 +27,7 @@ final class BallField {
   private final Reach reach;
   private final NearRegions regions;
   private final double cell;
+  private final boolean[] meets;
   private final int[] standIn;
   private final double[] least;
   private final List<Spot> narrow = new ArrayList<>();
@@ -66,6 +67,7 @@ final class BallField {
     this.regions = regions;
     samples = new FacetSamples(tree, reach.spacing);
     cell = Math.pow(reach.spacing / FINER, 2);
+    meets = new boolean[tree.size()];
     standIn = new int[tree.size()];
     least = new double[tree.size()];
     Arrays.fill(least, Double.POSITIVE_INFINITY);
@@ -103,7 +105,8 @@ final class BallField {
         starts[count++] = slot;
         load = 0;
       }
-      double area = regions.meets(slot) ? samples.area(slot) : 0;
+      meets[slot] = regions.meets(slot);
+      double area = meets[slot] ? samples.area(slot) : 0;
       load += Math.min(1, area / cell) + area / (reach.spacing * reach.spacing);
     }
     starts[count++] = tree.size();
@@ -116,7 +119,7 @@ final class BallField {
 
     SampleList of(int from, int to) {
       for (int slot = from; slot < to;) {
-        if (!regions.meets(slot)) {
+        if (!meets[slot]) {
           standIn[slot] = slot++;
         } else {
           slot = samples.area(slot) < cell ? addTogether(slot, to) : addAlone(slot);
@@ -128,7 +131,11 @@ final class BallField {
     }
 
     private int addAlone(int slot) {
-      samples.addTo(list, slot, regions::holds);
+      if (regions.holdsAll(slot)) {
+        samples.addTo(list, slot);
+      } else {
+        samples.addTo(list, slot, regions::holds);
+      }
       standIn[slot] = slot;
       return slot + 1;
     }
@@ -138,7 +145,7 @@ final class BallField {
       double sum = 0;
       int largest = from;
       int end = from;
-      for (; end < to && sum < cell && samples.area(end) < cell && regions.meets(end); end++) {
+      for (; end < to && sum < cell && samples.area(end) < cell && meets[end]; end++) {
         sum += samples.area(end);
         largest = samples.area(end) > samples.area(largest) ? end : largest;
       }

@@ -101,6 +101,37 @@ final class NearRegions {
         tree.most(slot, 1), tree.most(slot, 2));
   }
 
+  /** Whether one of these boxes holds all of a facet's. */
+  boolean holdsAll(int slot) {
+    return holdsAll(1, slot);
+  }
+
+  private boolean holdsAll(int node, int slot) {
+    if (!holds(nodes, node, slot)) {
+      return false;
+    }
+    if (node < tree.leaves()) {
+      return holdsAll(2 * node, slot) || holdsAll(2 * node + 1, slot);
+    }
+    int to = tree.endSlot(node);
+    for (int of = tree.firstSlot(node); of < to; of++) {
+      if (holds(boxes, of, slot)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean holds(float[] b, int at, int slot) {
+    int o = WIDTH * at;
+    for (int k = 0; k < 3; k++) {
+      if (b[o + k] > tree.least(slot, k) || b[o + 3 + k] < tree.most(slot, k)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** Whether a place lies in one of these. */
   boolean holds(Vec p) {
     return meets(1, p.x(), p.y(), p.z(), p.x(), p.y(), p.z());

@@ -34,6 +34,7 @@ final class Thinning {
    */
   void thin(SampleList list, int[] standIn) {
     int kept = 0;
+    boolean[] isNarrow = new boolean[list.size()];
     boolean narrow = false;
     int slot = -1;
     for (int i = 0; i < list.size(); i++) {
@@ -41,8 +42,9 @@ final class Thinning {
         slot = list.slot(i);
         narrow = samples.breadth(slot) < narrowest;
       }
-      int near = narrow ? near(list, i, kept) : -1;
+      int near = narrow ? near(list, i, kept, isNarrow) : -1;
       if (near < 0) {
+        isNarrow[kept] = narrow;
         list.move(i, kept++);
       } else {
         list.merge(i, near);
@@ -56,18 +58,24 @@ final class Thinning {
   }
 
   /** One of the last kept that is near a sample and alike, or -1. */
-  private int near(SampleList list, int i, int kept) {
+  private int near(SampleList list, int i, int kept, boolean... isNarrow) {
     int slot = list.slot(i);
     for (int k = kept - 1; k >= Math.max(0, kept - BACK); k--) {
-      double dx = list.x(i) - list.x(k);
-      double dy = list.y(i) - list.y(k);
-      double dz = list.z(i) - list.z(k);
-      int other = list.slot(k);
-      if (dx * dx + dy * dy + dz * dz < apart * apart && other != slot && tree.alongNormal(slot, tree.normalX(other),
-          tree.normalY(other), tree.normalZ(other)) > ALIKE && samples.breadth(other) < narrowest) {
+      if (isNarrow[k] && list.slot(k) != slot && isNear(list, i, k) && isAlike(slot, list.slot(k))) {
         return k;
       }
     }
     return -1;
+  }
+
+  private boolean isNear(SampleList list, int i, int k) {
+    double dx = list.x(i) - list.x(k);
+    double dy = list.y(i) - list.y(k);
+    double dz = list.z(i) - list.z(k);
+    return dx * dx + dy * dy + dz * dz < apart * apart;
+  }
+
+  private boolean isAlike(int slot, int other) {
+    return tree.alongNormal(slot, tree.normalX(other), tree.normalY(other), tree.normalZ(other)) > ALIKE;
   }
 }
