@@ -89,6 +89,19 @@ class MesherTest {
         .withTopEdge(EdgeForm.chamfer(1)).withBottomEdge(EdgeForm.chamfer(1))), 1e-9);
   }
 
+  /**
+   * Two frustums on a plate whose feet touch at a corner: the plate's face has holes that touch there, and the surface goes
+   * round that corner once. By Euler's formula 23 vertices make 42 facets.
+   */
+  @Test
+  void mesh_feetTouchingAtACorner_isOneSurface() {
+    Solid foot = Prism.of(Profile.rectangle(10, 10), 0, 4).withDraft(45);
+    Measures m = measure(Solid.union(box(40, 40, 8).move(0, 0, -8), foot.move(-5, -5, 0), foot.move(5, 5, 0)));
+    assertEquals(40 * 40 * 8 + 2 * 4 / 3.0 * (100 + 4 + 20), m.volume(), 1e-9);
+    assertEquals(42, m.facets());
+    assertEquals(0, m.genus());
+  }
+
   /** A filleted round post: the section turned once round, by the theorem of Pappus. */
   @Test
   void mesh_filletedPost_approachesPappus() {
