@@ -74,7 +74,15 @@ record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area)
     if (area == 0 || patches.stream().anyMatch(patch -> isOver(mesh, patch.facet(), middle))) {
       return middle;
     }
-    Patch nearest = patches.stream().min(Comparator.comparingDouble(patch -> square(patch, middle))).orElseThrow();
+    Patch nearest = patches.get(0);
+    double least = Double.POSITIVE_INFINITY;
+    for (Patch patch : patches) {
+      double square = square(patch, middle);
+      if (square < least) {
+        least = square;
+        nearest = patch;
+      }
+    }
     return new double[] {nearest.x(), nearest.y(), nearest.z()};
   }
 
@@ -85,15 +93,16 @@ record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area)
 
   /** Whether a facet holds a place as seen from below. */
   private static boolean isOver(Mesh mesh, int facet, double... p) {
-    int turns = 0;
     for (int k = 0; k < 3; k++) {
       int a = mesh.corner(facet, k);
       int b = mesh.corner(facet, (k + 1) % 3);
       double x = Grid.toMm(mesh.x(a));
       double y = Grid.toMm(mesh.y(a));
-      turns += (Grid.toMm(mesh.x(b)) - x) * (p[1] - y) - (Grid.toMm(mesh.y(b)) - y) * (p[0] - x) <= 0 ? 1 : 0;
+      if ((Grid.toMm(mesh.x(b)) - x) * (p[1] - y) - (Grid.toMm(mesh.y(b)) - y) * (p[0] - x) > 0) {
+        return false;
+      }
     }
-    return turns == 3;
+    return true;
   }
 
   /** Lean of its steepest underside, slivers left out, degrees from the vertical. */
