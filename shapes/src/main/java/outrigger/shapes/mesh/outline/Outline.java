@@ -21,6 +21,9 @@ public final class Outline {
   /** Ends of the edges of a group that is one triangle. */
   public static final int TRIANGLE = 6;
 
+  /** Room for so many points is made at once; more come by doubling. Any number would do. */
+  private static final int AT_FIRST = 1 << 13;
+
   private final Faces faces;
   private final PointNumbers points;
   /** Edges by group; null where a group has none. */
@@ -33,7 +36,7 @@ public final class Outline {
   /** An empty outline; the faces know the planes. */
   public Outline(Faces faces) {
     this.faces = faces;
-    points = new PointNumbers(faces.vertexCount());
+    points = new PointNumbers(Math.min(AT_FIRST, faces.vertexCount()));
     byGroup = new IntList[2 * faces.planeCount()];
   }
 
