@@ -56,6 +56,12 @@ class ArchitectureTest {
     noClasses().should().dependOnClassesThat().resideInAPackage("outrigger.shapes.mesh.*..").check(CLASSES);
   }
 
+  /** Whoever wants to know whether a part prints asks for the report. */
+  @Test
+  void partsOfPrinting_areNotUsed() {
+    noClasses().should().dependOnClassesThat().resideInAPackage("outrigger.shapes.print.*..").check(CLASSES);
+  }
+
   @Test
   void printing_isForTheCommandLine() {
     noClasses().that().resideOutsideOfPackage(ROOT + "cli..").should().accessField(System.class, "out")

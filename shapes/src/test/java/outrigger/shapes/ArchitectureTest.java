@@ -18,6 +18,9 @@ class ArchitectureTest {
   private static final String MESH = ROOT + "mesh.";
   private static final List<String> MESH_LAYERS = List.of("leaf", "frame", "face", "inside", "meet", "outline",
       "triangulation", "wire", "sheet", "spatial", "settle", "planar");
+  private static final String PRINT = ROOT + "print.";
+  private static final List<String> PRINT_LAYERS = List.of("facet", "tree", "slice", "sample", "ball", "spot", "place",
+      "wall", "layer", "hang", "stand", "pose");
   private static final JavaClasses CLASSES = new ClassFileImporter()
       .withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("outrigger.shapes");
 
@@ -29,6 +32,11 @@ class ArchitectureTest {
   @Test
   void partsOfTheMesh_areUsedOneWay() {
     assertUsedOneWay(MESH, MESH_LAYERS);
+  }
+
+  @Test
+  void partsOfPrinting_areUsedOneWay() {
+    assertUsedOneWay(PRINT, PRINT_LAYERS);
   }
 
   private static void assertUsedOneWay(String root, List<String> layers) {
@@ -47,6 +55,8 @@ class ArchitectureTest {
     noClasses().should().resideOutsideOfPackages(all(ROOT, LAYERS)).check(CLASSES);
     noClasses().that().resideInAPackage(MESH + "*..").should().resideOutsideOfPackages(all(MESH, MESH_LAYERS))
         .check(CLASSES);
+    noClasses().that().resideInAPackage(PRINT + "*..").should().resideOutsideOfPackages(all(PRINT, PRINT_LAYERS))
+        .check(CLASSES);
   }
 
   /** All parts of the mesh may speak of a mesh, but what is put together of them is above them all. */
@@ -63,10 +73,27 @@ class ArchitectureTest {
         .resideInAnyPackage(all(MESH, MESH_LAYERS)).check(CLASSES);
   }
 
+  /** What all gauges are put together in is above them; what a specimen is made of is below it. */
+  @Test
+  void partsOfPrinting_doNotKnowTheWhole() {
+    noClasses().that().resideInAnyPackage(all(PRINT, PRINT_LAYERS)).should().dependOnClassesThat()
+        .haveFullyQualifiedName(PRINT + "Printability").check(CLASSES);
+    noClasses().that().resideInAnyPackage(all(PRINT, PRINT_LAYERS.subList(0, PRINT_LAYERS.indexOf("spot")))).should()
+        .dependOnClassesThat().haveFullyQualifiedName(PRINT + "Specimen").check(CLASSES);
+  }
+
+  /** What is public in the parts of printing is so for the other parts. */
+  @Test
+  void partsOfPrinting_areUsedWithinItOnly() {
+    noClasses().that().resideOutsideOfPackage(ROOT + "print..").should().dependOnClassesThat()
+        .resideInAnyPackage(all(PRINT, PRINT_LAYERS)).check(CLASSES);
+  }
+
   @Test
   void packages_haveNoCycles() {
     slices().matching(ROOT + "(*)..").should().beFreeOfCycles().check(CLASSES);
     slices().matching(MESH + "(*)..").should().beFreeOfCycles().check(CLASSES);
+    slices().matching(PRINT + "(*)..").should().beFreeOfCycles().check(CLASSES);
   }
 
   @Test

@@ -60,7 +60,7 @@ public final class FacetField {
    * @param places by facet
    * @param elsewhere the value of these facets beside their places
    */
-  FacetField withPlaces(Map<Integer, List<Place>> places, double elsewhere) {
+  public FacetField withPlaces(Map<Integer, List<Place>> places, double elsewhere) {
     Map<Integer, List<Place>> copy = new LinkedHashMap<>();
     places.forEach((facet, list) -> copy.put(facet, List.copyOf(list)));
     return new FacetField(name, unit, bound, lowIsBad, values, copy, elsewhere);

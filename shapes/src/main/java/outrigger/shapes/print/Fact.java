@@ -22,7 +22,7 @@ public record Fact(String name, double value, double low, double high, String un
   }
 
   /** Something measured. */
-  Fact(String name, double value, String unit, String words) {
+  public Fact(String name, double value, String unit, String words) {
     this(name, value, value, value, unit, words, List.of());
   }
 

@@ -5,9 +5,10 @@ import java.util.Arrays;
 import java.util.List;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.num.Grid;
+import outrigger.shapes.print.facet.Seams;
 
 /** The closed hollows of a part: shells that enclose air, out of which no support can be taken. */
-final class Hollows {
+public final class Hollows {
   private static final int AXES = 3;
 
   private final List<double[]> boxes = new ArrayList<>();
@@ -75,12 +76,12 @@ final class Hollows {
   }
 
   /** Whether there is any. */
-  boolean any() {
+  public boolean any() {
     return !boxes.isEmpty();
   }
 
   /** Whether an underside lies in a hollow: in the box round one, whatever lies there being in it or a part of its wall. */
-  boolean holds(double... box) {
+  public boolean holds(double... box) {
     return boxes.stream().anyMatch(hollow -> {
       boolean inside = true;
       for (int k = 0; k < AXES; k++) {

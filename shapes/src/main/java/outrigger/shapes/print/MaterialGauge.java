@@ -2,6 +2,7 @@ package outrigger.shapes.print;
 
 import java.util.List;
 import outrigger.shapes.num.Decimals;
+import outrigger.shapes.print.facet.Facets;
 
 /**
  * Reckons plastic, filament and time from volume and surface.

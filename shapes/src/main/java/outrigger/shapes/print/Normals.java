@@ -20,7 +20,7 @@ public final class Normals {
     return new double[] {uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx};
   }
 
-  static double length(double[] n) {
+  public static double length(double[] n) {
     return Math.sqrt(n[0] * n[0] + n[1] * n[1] + n[2] * n[2]);
   }
 }

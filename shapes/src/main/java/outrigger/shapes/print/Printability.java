@@ -7,6 +7,11 @@ import java.util.Map;
 import java.util.function.Consumer;
 import outrigger.shapes.check.CheckedMesh;
 import outrigger.shapes.num.Workers;
+import outrigger.shapes.print.hang.OverhangGauge;
+import outrigger.shapes.print.pose.PoseGauge;
+import outrigger.shapes.print.stand.StandingGauge;
+import outrigger.shapes.print.wall.GapGauge;
+import outrigger.shapes.print.wall.WallGauge;
 
 /** Measures whether a sound part prints: runs every gauge and collects what they read. */
 public final class Printability {

@@ -9,6 +9,10 @@ import outrigger.shapes.check.Measures;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.num.Axis;
 import outrigger.shapes.num.Workers;
+import outrigger.shapes.print.facet.DirectionSums;
+import outrigger.shapes.print.facet.Facets;
+import outrigger.shapes.print.slice.Slicer;
+import outrigger.shapes.print.tree.FacetTree;
 
 /**
  * A proven part as it stands on the bed, with all that gauges share.
@@ -79,7 +83,7 @@ public final class Specimen {
   }
 
   /** The same, its maps to tell widths up to twice the limit, which takes longer. */
-  Specimen mapped() {
+  public Specimen mapped() {
     return new Specimen(checked, limits, heights, workers, true, load);
   }
 
@@ -94,12 +98,12 @@ public final class Specimen {
   }
 
   /** The axis it is loaded along; empty if nothing is known, and its length is taken. */
-  Optional<Axis> load() {
+  public Optional<Axis> load() {
     return load;
   }
 
   /** Whether maps tell widths up to twice the limit. */
-  boolean isMapped() {
+  public boolean isMapped() {
     return mapped;
   }
 
@@ -109,7 +113,7 @@ public final class Specimen {
   }
 
   /** Normals and areas of the facets; made once. */
-  synchronized Facets facets() {
+  public synchronized Facets facets() {
     if (facets == null) {
       facets = new Facets(mesh());
     }
@@ -117,7 +121,7 @@ public final class Specimen {
   }
 
   /** Facets by the way they face; made once. */
-  synchronized DirectionSums directions() {
+  public synchronized DirectionSums directions() {
     if (directions == null) {
       directions = new DirectionSums(mesh(), facets());
     }
@@ -125,7 +129,7 @@ public final class Specimen {
   }
 
   /** Cuts the part by level planes; made once. */
-  synchronized Slicer slicer() {
+  public synchronized Slicer slicer() {
     if (slicer == null) {
       slicer = Slicer.of(checked);
     }
@@ -133,7 +137,7 @@ public final class Specimen {
   }
 
   /** Its closed hollows; sought once. */
-  synchronized Hollows hollows() {
+  public synchronized Hollows hollows() {
     if (hollows == null) {
       hollows = Hollows.of(this);
     }
@@ -141,7 +145,7 @@ public final class Specimen {
   }
 
   /** Facets in mm for asking what lies near a place; made once. */
-  synchronized FacetTree facetTree() {
+  public synchronized FacetTree facetTree() {
     if (facetTree == null) {
       facetTree = FacetTree.of(mesh(), facets());
     }

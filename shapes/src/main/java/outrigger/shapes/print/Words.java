@@ -3,18 +3,21 @@ package outrigger.shapes.print;
 import outrigger.shapes.num.Decimals;
 
 /** Numbers as a maker reads them: no more places than asked for, no trailing zeros, a point. */
-final class Words {
+public final class Words {
   private Words() {}
 
-  static String mm(double value) {
+  /** A length, to the hundredth. */
+  public static String mm(double value) {
     return number(value, 2) + " mm";
   }
 
-  static String degrees(double value) {
+  /** An angle, to the tenth. */
+  public static String degrees(double value) {
     return number(value, 1) + " degrees";
   }
 
-  static String number(double value, int places) {
+  /** A number with no more places than given. */
+  public static String number(double value, int places) {
     String text = Decimals.fixed(value, places);
     int end = text.length();
     if (text.indexOf('.') >= 0) {

@@ -14,6 +14,8 @@ import outrigger.shapes.check.CheckedMesh;
 import outrigger.shapes.check.Proof;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.num.Workers;
+import outrigger.shapes.print.hang.OverhangGauge;
+import outrigger.shapes.print.stand.StandingGauge;
 import outrigger.shapes.stl.StlException;
 import outrigger.shapes.stl.StlReader;
 import outrigger.shapes.stl.StlWriter;

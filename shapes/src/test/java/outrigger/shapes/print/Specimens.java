@@ -11,40 +11,40 @@ import outrigger.shapes.solid.Prism;
 import outrigger.shapes.solid.Solid;
 
 /** Shapes of known answers for the gauges that look layer by layer; mm. */
-final class Specimens {
+public final class Specimens {
   private Specimens() {}
 
-  static CheckedMesh proven(Solid solid) {
+  public static CheckedMesh proven(Solid solid) {
     return Proof.judge(Mesher.mesh(solid)).proven().orElseThrow();
   }
 
-  static Specimen of(Solid solid) {
+  public static Specimen of(Solid solid) {
     return of(solid, PrintLimits.standard());
   }
 
-  static Specimen of(Solid solid, PrintLimits limits) {
+  public static Specimen of(Solid solid, PrintLimits limits) {
     return new Specimen(proven(solid), limits, Map.of(), Workers.of(2));
   }
 
   /** A box on the bed, its corner at x, y, z. */
-  static Solid box(double x, double y, double z, double sizeX, double sizeY, double sizeZ) {
+  public static Solid box(double x, double y, double z, double sizeX, double sizeY, double sizeZ) {
     return Prism.of(Profile.rectangle(sizeX, sizeY), 0, sizeZ).move(x + sizeX / 2, y + sizeY / 2, z);
   }
 
   /** A section drawn with x across and y up, from y = 0 to a length along Y. */
-  static Solid along(double length, double... section) {
+  public static Solid along(double length, double... section) {
     return Prism.of(Profile.polygon(section), -length, 0).turn(Axis.X, 90);
   }
 
   /** A block with a round hole along Y. */
-  static Solid holed(double diameter, double length) {
+  public static Solid holed(double diameter, double length) {
     double side = diameter + 10;
     Solid hole = Prism.of(Profile.hole(diameter), -length - 1, 1).turn(Axis.X, 90).move(side / 2, 0, side / 2);
     return box(0, 0, 0, side, length, side).cut(hole);
   }
 
   /** A flat plate of a length along X on two upright ones, across a gap. */
-  static Solid table(double gap, double depth) {
+  public static Solid table(double gap, double depth) {
     return Solid.union(box(-gap / 2 - 4, 0, 0, 4, depth, 12), box(gap / 2, 0, 0, 4, depth, 12),
         box(-gap / 2 - 4, 0, 11.9, gap + 8, depth, 3.1));
   }

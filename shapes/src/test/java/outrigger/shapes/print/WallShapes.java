@@ -15,39 +15,39 @@ import outrigger.shapes.solid.Revolution;
 import outrigger.shapes.solid.Solid;
 
 /** Solids whose thickness is known in closed form, and specimens of them. */
-final class WallShapes {
+public final class WallShapes {
   private WallShapes() {}
 
-  static Specimen specimen(Solid solid) {
+  public static Specimen specimen(Solid solid) {
     return specimen(Mesher.mesh(solid));
   }
 
-  static Specimen specimen(Mesh mesh) {
+  public static Specimen specimen(Mesh mesh) {
     return specimen(mesh, PrintLimits.standard(), 1);
   }
 
-  static Specimen specimen(Mesh mesh, PrintLimits limits, int threads) {
+  public static Specimen specimen(Mesh mesh, PrintLimits limits, int threads) {
     CheckedMesh checked = Proof.judge(mesh).proven()
         .orElseThrow(() -> new AssertionError(Proof.judge(mesh).findings().toString()));
     return new Specimen(checked, limits, Map.of(), Workers.of(threads));
   }
 
-  static Solid block(double x, double y, double z) {
+  public static Solid block(double x, double y, double z) {
     return Prism.of(Profile.rectangle(x, y), 0, z);
   }
 
   /** A wedge along Y, its edge on the Y axis, rising to x. */
-  static Solid wedge(double length, double from, double to, double width) {
+  public static Solid wedge(double length, double from, double to, double width) {
     return Prism.of(Profile.polygon(0, 0, length, 0, length, to, 0, from), 0, width);
   }
 
   /** A tube with its bore off the middle along X: thinnest at (+outer, 0), by (outer - bore) / 2 - off. */
-  static Solid tube(double outer, double bore, double off, double height) {
+  public static Solid tube(double outer, double bore, double off, double height) {
     return Prism.of(Profile.post(outer, 0.002).cut(Profile.hole(bore, 0.002).move(off, 0)), 0, height);
   }
 
   /** A ball about the origin, moved up. */
-  static Solid ball(double diameter, double z, double x) {
+  public static Solid ball(double diameter, double z, double x) {
     int n = 48;
     List<Double> xy = new ArrayList<>();
     for (int i = 0; i <= n; i++) {
@@ -59,12 +59,12 @@ final class WallShapes {
   }
 
   /** Two balls and a neck along Z. */
-  static Solid dumbbell(double ends, double neck) {
+  public static Solid dumbbell(double ends, double neck) {
     return ball(ends, 0, 0).join(ball(ends, 2 * ends, 0), Prism.of(Profile.post(neck, 0.002), 0, 2 * ends));
   }
 
   /** Turned all ways and moved. */
-  static Solid turned(Solid solid) {
+  public static Solid turned(Solid solid) {
     return solid.turn(Axis.X, 23).turn(Axis.Y, -41).turn(Axis.Z, 67).move(3, -5, 7);
   }
 }

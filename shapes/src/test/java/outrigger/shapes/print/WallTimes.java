@@ -15,6 +15,8 @@ import outrigger.shapes.check.Soup;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.mesh.Mesher;
 import outrigger.shapes.num.Workers;
+import outrigger.shapes.print.wall.GapGauge;
+import outrigger.shapes.print.wall.WallGauge;
 import outrigger.shapes.profile.Profile;
 import outrigger.shapes.solid.Prism;
 import outrigger.shapes.stl.StlException;

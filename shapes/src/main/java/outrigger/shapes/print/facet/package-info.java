@@ -1,0 +1,18 @@
+/**
+ * What a mesh's facets are by themselves: which way they face, how large they are, and what lies across their edges.
+ *
+ * <p><b>Input.</b> A proven mesh. <b>Output.</b> {@link Facets}: unit normals and areas. {@link Seams}: the half-edge
+ * across each half-edge. {@link DirectionSums}: area, sum of normals and volume below all facets that face a way, without
+ * a look at each. Beside them what all other parts reckon with: {@link Vec}, {@link Extremes} and {@link CubeMap}.
+ *
+ * <p><b>Steps.</b> Each is made in linear time.
+ * <ol>
+ * <li>{@code Facets} takes the cross product of two edges of each facet in grid units, and rounds its parts to 32 bits.
+ * <li>{@code Seams} sorts half-edges by the lower number of their two vertices and pairs those with the same higher one.
+ * <li>{@code DirectionSums} numbers facets by the cell of {@code CubeMap} they face, and adds up each cell. Asked for a
+ *     direction, it takes or drops cells by their bounds, and looks at single facets where bounds do not decide.
+ * </ol>
+ *
+ * <p><b>Sources.</b> None.
+ */
+package outrigger.shapes.print.facet;

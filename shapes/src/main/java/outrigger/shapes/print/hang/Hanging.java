@@ -1,0 +1,170 @@
+package outrigger.shapes.print.hang;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
+import java.util.List;
+import outrigger.shapes.mesh.Mesh;
+import outrigger.shapes.num.Grid;
+import outrigger.shapes.print.layer.Hang;
+import outrigger.shapes.print.layer.Patch;
+import outrigger.shapes.print.layer.Undersides;
+
+/**
+ * All that hangs together over layers.
+ *
+ * @param hangs its pieces, from the bed up
+ * @param depth how far it stands out in all from what carries it firmly, where it is not held at both ends
+ * @param patches the undersides of all pieces
+ * @param area of the undersides as seen from below, mm^2
+ */
+record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area) {
+  /** Smaller shares of the whole area do not tell how steep it is. */
+  private static final double TELLING = 0.005;
+  /** The steepest are sought first among slopes of this part of the greatest. */
+  private static final float FIRST = 0.2f;
+  private static final double HEIGHT = 100;
+
+  Hanging {
+    hangs = List.copyOf(hangs);
+    patches = List.copyOf(patches);
+  }
+
+  static Hanging of(List<Hang> hangs, double depth) {
+    List<Patch> patches = new ArrayList<>();
+    hangs.forEach(hang -> patches.addAll(hang.patches()));
+    DoubleSummaryStatistics areas = new DoubleSummaryStatistics();
+    patches.forEach(patch -> areas.accept(patch.area()));
+    double area = areas.getSum();
+    double[] b = new Hanging(hangs, depth, patches, area).bounds();
+    // along a coil it adds up to more than it is wide
+    return new Hanging(hangs, Math.min(depth, Math.hypot(b[2] - b[0], b[3] - b[1])), patches, area);
+  }
+
+  /** Whether any of it starts in the air. */
+  boolean starts() {
+    return hangs.stream().anyMatch(Hang::starts);
+  }
+
+  /** The piece with the longest span. */
+  Hang widest() {
+    return hangs.stream().max(Comparator.comparingDouble(Hang::span)).orElseThrow();
+  }
+
+  /** Middle of the undersides, x, y, z; of the lowest piece if there is no underside to speak of. */
+  double[] middle() {
+    if (area == 0) {
+      Hang first = hangs.get(0);
+      return new double[] {(first.piece().minX() + first.piece().maxX()) / 2,
+          (first.piece().minY() + first.piece().maxY()) / 2, first.z()};
+    }
+    double[] middle = new double[3];
+    for (Patch patch : patches) {
+      middle[0] += patch.area() * patch.x() / area;
+      middle[1] += patch.area() * patch.y() / area;
+      middle[2] += patch.area() * patch.z() / area;
+    }
+    return middle;
+  }
+
+  /**
+   * The middle, or where undersides lie all round it and not there, the middle of the one nearest to it, in height above
+   * all.
+   */
+  double[] place(Mesh mesh) {
+    double[] middle = middle();
+    if (area == 0 || patches.stream().anyMatch(patch -> isOver(mesh, patch.facet(), middle))) {
+      return middle;
+    }
+    Patch nearest = patches.get(0);
+    double least = Double.POSITIVE_INFINITY;
+    for (Patch patch : patches) {
+      double square = square(patch, middle);
+      if (square < least) {
+        least = square;
+        nearest = patch;
+      }
+    }
+    return new double[] {nearest.x(), nearest.y(), nearest.z()};
+  }
+
+  private static double square(Patch patch, double... p) {
+    return (patch.x() - p[0]) * (patch.x() - p[0]) + (patch.y() - p[1]) * (patch.y() - p[1])
+        + HEIGHT * (patch.z() - p[2]) * (patch.z() - p[2]);
+  }
+
+  /** Whether a facet holds a place as seen from below. */
+  private static boolean isOver(Mesh mesh, int facet, double... p) {
+    for (int k = 0; k < 3; k++) {
+      int a = mesh.corner(facet, k);
+      int b = mesh.corner(facet, (k + 1) % 3);
+      double x = Grid.toMm(mesh.x(a));
+      double y = Grid.toMm(mesh.y(a));
+      if ((Grid.toMm(mesh.x(b)) - x) * (p[1] - y) - (Grid.toMm(mesh.y(b)) - y) * (p[0] - x) > 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Lean of its steepest underside, slivers left out, degrees from the vertical. */
+  double steepest(Undersides undersides) {
+    float[] slopes = new float[patches.size()];
+    float most = 0;
+    for (int i = 0; i < slopes.length; i++) {
+      slopes[i] = (float) undersides.slope(patches.get(i).facet());
+      most = Math.max(most, slopes[i]);
+    }
+    long[] order = steepest(slopes, most);
+    double sum = 0;
+    for (int k = order.length - 1; k >= 0; k--) {
+      Patch patch = patches.get((int) order[k]);
+      sum += patch.area();
+      if (sum >= TELLING * area) {
+        return undersides.lean(patch.facet());
+      }
+    }
+    return 0;
+  }
+
+  /** Slopes with their patches' numbers, rising: the steepest, or all if these are too small a share. */
+  private long[] steepest(float[] slopes, float most) {
+    long[] order = new long[slopes.length];
+    for (float least = FIRST * most; true; least = 0) {
+      int count = 0;
+      double sum = 0;
+      for (int i = 0; i < slopes.length; i++) {
+        if (slopes[i] >= least) {
+          order[count++] = (long) Float.floatToIntBits(slopes[i]) << Integer.SIZE | i;
+          sum += patches.get(i).area();
+        }
+      }
+      if (sum >= TELLING * area || least == 0) {
+        long[] sorted = Arrays.copyOf(order, count);
+        Arrays.sort(sorted);
+        return sorted;
+      }
+    }
+  }
+
+  /** Least x, y, z and greatest of its undersides; of the lowest piece if there is none to speak of. */
+  double[] box() {
+    double[] b = bounds();
+    double low = patches.stream().mapToDouble(Patch::low).min().orElse(hangs.get(0).z());
+    double high = patches.stream().mapToDouble(Patch::z).max().orElse(hangs.get(0).z());
+    return new double[] {b[0], b[1], low, b[2], b[3], high};
+  }
+
+  /** Least and greatest x and y over all pieces. */
+  double[] bounds() {
+    double[] b = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
+    for (Hang hang : hangs) {
+      b[0] = Math.min(b[0], hang.piece().minX());
+      b[1] = Math.min(b[1], hang.piece().minY());
+      b[2] = Math.max(b[2], hang.piece().maxX());
+      b[3] = Math.max(b[3], hang.piece().maxY());
+    }
+    return b;
+  }
+}

@@ -1,0 +1,152 @@
+package outrigger.shapes.print.hang;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import outrigger.shapes.print.Concern;
+import outrigger.shapes.print.Fact;
+import outrigger.shapes.print.Limit;
+import outrigger.shapes.print.Severity;
+import outrigger.shapes.print.Specimen;
+import outrigger.shapes.print.Words;
+import outrigger.shapes.print.layer.Hang;
+import outrigger.shapes.print.layer.Patch;
+import outrigger.shapes.print.layer.Undersides;
+import outrigger.shapes.print.slice.FlatHull;
+
+/** Judges what hangs and puts it into words. */
+final class HangingWords {
+  /** Good cooling gets so much further than the limit, degrees: 50 to 60 instead of 45; common practice. */
+  private static final double COOLED = 15;
+  /**
+   * Published trials pass free ledges of 0.5 to 1.5 mm (Mazlan et al. 2020, J. Adv. Ind. Technol. Appl.): three times the
+   * standard limit is past all of them.
+   */
+  private static final double HOPELESS = 3;
+
+  private final Specimen specimen;
+  private final Undersides undersides;
+
+  HangingWords(Specimen specimen, Undersides undersides) {
+    this.specimen = specimen;
+    this.undersides = undersides;
+  }
+
+  /** Whether it stands out further than a ledge may without being held at both ends. */
+  private boolean isLoose(Hanging hanging) {
+    return !hanging.starts() && hanging.depth() > specimen.limit(Limit.LEDGE);
+  }
+
+  List<Concern> concerns(Hanging hanging, Optional<RoundRoof> roof) {
+    List<Concern> concerns = new ArrayList<>();
+    if (hanging.starts()) {
+      concerns.add(island(hanging));
+    } else if (roof.isPresent()) {
+      if (roof.get().diameter() > specimen.limit(Limit.ROOF_HOLE)) {
+        concerns.add(roundRoof(hanging, roof.get()));
+      }
+    } else if (isLoose(hanging)) {
+      concerns.add(isFlat(hanging) ? ledge(hanging) : slope(hanging));
+    }
+    if (!hanging.starts() && hanging.widest().span() > specimen.limit(Limit.BRIDGE)) {
+      concerns.add(bridge(hanging));
+    }
+    return concerns;
+  }
+
+  private boolean isFlat(Hanging hanging) {
+    double flat = hanging.patches().stream().filter(patch -> undersides.isFlat(patch.facet()))
+        .mapToDouble(Patch::area).sum();
+    return flat > hanging.area() / 2;
+  }
+
+  private Concern island(Hanging hanging) {
+    Hang first = hanging.hangs().stream().filter(Hang::starts).findFirst().orElseThrow();
+    double[] at = Hanging.of(List.of(first), 0).place(specimen.mesh());
+    double size = FlatHull.around(first.piece().loops()).diameter();
+    return new Concern("island", Severity.ERROR, at[0], at[1], at[2], size, 0, Limit.LEDGE, hanging.area(),
+        "something starts in the air, " + Words.mm(at[2] - specimen.bed()) + " above the bed, with nothing under it: "
+            + extent(hanging),
+        isShutIn(hanging) ? "It lies in a closed hollow, out of which nothing can take support: join it to the hollow's floor, "
+            + "or leave it out." : "Join it to the part below, turn the part over, or print it with support.");
+  }
+
+  private Concern ledge(Hanging hanging) {
+    double limit = specimen.limit(Limit.LEDGE);
+    return at(hanging, "ledge", hanging.depth() > HOPELESS * limit ? Severity.ERROR : Severity.CAUTION,
+        hanging.depth(), Limit.LEDGE,
+        "a flat underside stands out " + Words.mm(hanging.depth()) + " into the air, held on one side only: "
+            + extent(hanging),
+        isShutIn(hanging) ? shutIn() : "Carry it by a slope of " + Words.degrees(specimen.limit(Limit.OVERHANG))
+            + " from the vertical, turn the part over, or print it with support.");
+  }
+
+  private Concern slope(Hanging hanging) {
+    double lean = hanging.steepest(undersides);
+    boolean hopeless = lean > specimen.limit(Limit.OVERHANG) + COOLED
+        && hanging.depth() > HOPELESS * specimen.limit(Limit.LEDGE);
+    return at(hanging, "overhang", hopeless ? Severity.ERROR : Severity.CAUTION, lean, Limit.OVERHANG,
+        "an underside leans up to " + Words.degrees(lean) + " from the vertical and stands out " + Words.mm(hanging.depth())
+            + ": " + extent(hanging),
+        isShutIn(hanging) ? shutIn() : "Lean it no further than " + Words.degrees(specimen.limit(Limit.OVERHANG))
+            + ", turn the part, or print it with support.");
+  }
+
+  private Concern roundRoof(Hanging hanging, RoundRoof roof) {
+    return new Concern("round-roof", Severity.CAUTION, roof.x(), roof.y(), roof.z() + roof.diameter() / 2,
+        roof.diameter(), specimen.limit(Limit.ROOF_HOLE), Limit.ROOF_HOLE, hanging.area(),
+        "the roof of a round hole of " + Words.mm(roof.diameter()) + " that lies on its side sags: " + extent(hanging),
+        "Give it a pointed or flat-topped roof, drill it afterwards, or let it run upright.");
+  }
+
+  private Concern bridge(Hanging hanging) {
+    Hang widest = hanging.widest();
+    double angle = StrictMath.toDegrees(StrictMath.atan2(widest.alongY(), widest.alongX()));
+    double turned = Math.rint(((angle % 180) + 180) % 180) % 180;
+    double[] middle = Hanging.of(List.of(widest), 0).middle();
+    boolean hopeless = widest.span() > specimen.limit(Limit.BRIDGE_MOST);
+    Limit limit = hopeless ? Limit.BRIDGE_MOST : Limit.BRIDGE;
+    return new Concern("bridge", hopeless ? Severity.ERROR : Severity.CAUTION, widest.midX(), widest.midY(), middle[2],
+        widest.span(), specimen.limit(limit), limit, hanging.area(),
+        "a bridge of " + Words.mm(widest.span()) + " between what holds both its ends, running at " + Words.number(turned, 0)
+            + " degrees from X towards Y: " + extent(hanging),
+        isShutIn(hanging) ? shutIn()
+            : "Put a rib or post under it, arch or slope its underside, or print it with support.");
+  }
+
+  private boolean isShutIn(Hanging hanging) {
+    return specimen.hollows().any() && specimen.hollows().holds(hanging.box());
+  }
+
+  /** What helps a roof under which no support can be taken out. */
+  private String shutIn() {
+    return "It roofs a closed hollow, out of which nothing can take support: slope the roof to "
+        + Words.degrees(specimen.limit(Limit.OVERHANG)) + " from the vertical, open the hollow from below, or fill it.";
+  }
+
+  private Concern at(Hanging hanging, String rule, Severity severity, double measured, Limit limit, String message,
+      String advice) {
+    double[] at = hanging.place(specimen.mesh());
+    return new Concern(rule, severity, at[0], at[1], at[2], measured, specimen.limit(limit), limit, hanging.area(),
+        message, advice);
+  }
+
+  /** What all round roofs measure together, told whether or not they are a concern. */
+  List<Fact> facts(List<RoundRoof> roofs, List<Double> areas) {
+    if (roofs.isEmpty()) {
+      return List.of();
+    }
+    double area = areas.stream().mapToDouble(a -> a).sum();
+    double widest = roofs.stream().mapToDouble(RoundRoof::diameter).max().orElse(0);
+    String holes = roofs.size() == 1 ? "round hole of " + Words.mm(widest) + " on its side: "
+        : roofs.size() + " roofs of round holes on their side, the widest of " + Words.mm(widest) + ": ";
+    return List.of(new Fact("round-roof", area, "mm2", holes + Words.number(area, 1) + " mm2 lean beyond "
+        + Words.degrees(specimen.limit(Limit.OVERHANG))));
+  }
+
+  private static String extent(Hanging hanging) {
+    double[] b = hanging.bounds();
+    String within = "within " + Words.number(b[2] - b[0], 1) + " x " + Words.number(b[3] - b[1], 1) + " mm";
+    return hanging.area() < 0.05 ? within : Words.number(hanging.area(), 1) + " mm2 seen from below, " + within;
+  }
+}

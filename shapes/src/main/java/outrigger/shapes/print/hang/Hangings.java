@@ -1,0 +1,169 @@
+package outrigger.shapes.print.hang;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import outrigger.shapes.print.Limit;
+import outrigger.shapes.print.Specimen;
+import outrigger.shapes.print.layer.Hang;
+import outrigger.shapes.print.layer.Rim;
+import outrigger.shapes.print.layer.Undersides;
+
+/** Joins pieces of different layers that hang together, and adds up how far they stand out. */
+final class Hangings {
+  /** Pieces so many layers apart may still be one slope made of steps. */
+  private static final int LOOK_BACK = 5;
+  /** Pieces nearer than this touch, mm. */
+  private static final double TOUCH = 0.01;
+
+  private final List<Hang> hangs;
+  private final double layer;
+  private final double tangent;
+  private final double ledge;
+  private final int[] parent;
+  private final double[] depth;
+  private final double widest;
+
+  private Hangings(List<Hang> hangs, Specimen specimen) {
+    this.hangs = hangs;
+    layer = specimen.limit(Limit.LAYER);
+    tangent = StrictMath.tan(StrictMath.toRadians(Math.min(89.9, specimen.limit(Limit.OVERHANG) + Undersides.PLAY)));
+    ledge = specimen.limit(Limit.LEDGE);
+    depth = new double[hangs.size()];
+    double most = 0;
+    for (Hang hang : hangs) {
+      most = Math.max(most, hang.piece().maxX() - hang.piece().minX());
+    }
+    widest = most;
+    parent = new int[hangs.size()];
+    for (int i = 0; i < parent.length; i++) {
+      parent[i] = i;
+    }
+  }
+
+  /**
+   * What hangs together, in order of the lowest pieces.
+   *
+   * @param hangs from the bed up
+   */
+  static List<Hanging> of(List<Hang> hangs, Specimen specimen) {
+    Hangings all = new Hangings(hangs, specimen);
+    all.join();
+    Map<Integer, List<Integer>> sets = new TreeMap<>();
+    for (int i = 0; i < hangs.size(); i++) {
+      sets.computeIfAbsent(all.find(i), first -> new ArrayList<>()).add(i);
+    }
+    return sets.values().stream().map(set -> Hanging.of(set.stream().map(hangs::get).toList(),
+        set.stream().mapToDouble(i -> all.depth[i]).max().orElse(0))).toList();
+  }
+
+  private void join() {
+    List<Integer> starts = new ArrayList<>();
+    for (int i = 0; i < hangs.size(); i++) {
+      if (i == 0 || hangs.get(i).layer() != hangs.get(i - 1).layer()) {
+        starts.add(i);
+      }
+      List<Hang> under = new ArrayList<>();
+      double before = 0;
+      for (int row = starts.size() - 1; row >= 0
+          && hangs.get(starts.get(row)).layer() >= hangs.get(i).layer() - LOOK_BACK; row--) {
+        int end = row + 1 < starts.size() ? starts.get(row + 1) : i;
+        before = Math.max(before, joinTo(i, starts.get(row), end, under));
+      }
+      depth[i] = depth(hangs.get(i), before, under);
+    }
+  }
+
+  /** Joins a piece to those of one layer; the greatest depth among those it goes on from, which are collected. */
+  private double joinTo(int i, int from, int to, List<Hang> under) {
+    Hang hang = hangs.get(i);
+    double before = 0;
+    double last = hang.piece().maxX() + TOUCH;
+    for (int j = firstNear(hang, from, to); j < to && hangs.get(j).piece().minX() <= last; j++) {
+      if (isOn(hang, hangs.get(j))) {
+        parent[Math.max(find(i), find(j))] = Math.min(find(i), find(j));
+        if (hangs.get(j).layer() < hang.layer()) {
+          under.add(hangs.get(j));
+          before = Math.max(before, depth[j]);
+        }
+      }
+    }
+    return before;
+  }
+
+  /** The first piece of a layer, its pieces standing by least x, whose least x lies no further off than any is wide. */
+  private int firstNear(Hang hang, int from, int to) {
+    double least = hang.piece().minX() - TOUCH - widest;
+    int low = from;
+    int high = to;
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (hangs.get(middle).piece().minX() < least) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
+  }
+
+  /** Whether a piece goes on from a lower one, or one beside it: a layer apart at most, or steeper than the limit. */
+  private boolean isOn(Hang upper, Hang lower) {
+    int apart = upper.layer() - lower.layer();
+    return (apart <= 1 || upper.depth() > apart * layer * tangent) && isNear(upper, lower)
+        && upper.rim().touches(lower.rim(), TOUCH);
+  }
+
+  private static boolean isNear(Hang a, Hang b) {
+    return a.piece().minX() <= b.piece().maxX() + TOUCH && a.piece().maxX() >= b.piece().minX() - TOUCH
+        && a.piece().minY() <= b.piece().maxY() + TOUCH && a.piece().maxY() >= b.piece().minY() - TOUCH;
+  }
+
+  /**
+   * How far a piece stands out in all: on top of what it goes on from, unless firm ground alongside is nearer, as for a
+   * stroke cut into a wall.
+   */
+  private double depth(Hang hang, double before, List<Hang> under) {
+    if (hang.depth() == 0 || before + hang.depth() <= ledge) {
+      return hang.depth() == 0 ? 0 : before + hang.depth();
+    }
+    double most = 0;
+    for (int p = 0; p < hang.loose().size(); p += 2) {
+      double firm = toFirm(hang, hang.loose().get(p), hang.loose().get(p + 1), under);
+      if (firm > ledge) {
+        return before + hang.depth();
+      }
+      most = Math.max(most, firm);
+    }
+    return most;
+  }
+
+  /** Distance of a point from the nearest carried edge that does not lie on a hanging piece itself, if within a ledge. */
+  private double toFirm(Hang hang, double x, double y, List<Hang> under) {
+    Rim rim = hang.rim();
+    double nearest = Double.POSITIVE_INFINITY;
+    for (int e = 0; e < rim.size(); e++) {
+      if (rim.isCarried(e)) {
+        double d = rim.distance(e, x, y);
+        if (d <= ledge && d < nearest && isFirm((rim.x0(e) + rim.x1(e)) / 2, (rim.y0(e) + rim.y1(e)) / 2, under)) {
+          nearest = d;
+        }
+      }
+    }
+    return nearest;
+  }
+
+  private static boolean isFirm(double x, double y, List<Hang> under) {
+    return under.stream().allMatch(hang -> !hang.rim().isWithin(TOUCH, x, y) && !hang.piece().holds(x, y));
+  }
+
+  private int find(int i) {
+    int at = i;
+    while (parent[at] != at) {
+      parent[at] = parent[parent[at]];
+      at = parent[at];
+    }
+    return at;
+  }
+}

@@ -1,0 +1,156 @@
+package outrigger.shapes.print.layer;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Parallel lines laid across an area in one direction, as a printer lays beads over a gap.
+ *
+ * @param x direction, a unit vector
+ * @param y direction
+ * @param held area under lines with both ends on the edge of what carries, mm^2
+ * @param loose area under the others, mm^2
+ * @param span length of the longest line held at both ends, mm; 0 if there is none
+ * @param middle x and y of the middle of the lines about as long
+ * @param looseEnds x, y of points on lines not held: their free ends and, where both are free, their middles
+ * @param looseMiddles of these the middles
+ */
+record Chords(double x, double y, double held, double loose, double span, List<Double> middle,
+    List<Double> looseEnds, List<Double> looseMiddles) {
+  /** Lines that differ by so small a share count as alike. */
+  private static final double ALIKE = 0.01;
+  /** Directions no further apart are one, radians. */
+  private static final double SAME = 0.02;
+  /** Of so much of an area as this held, no direction need be looked for further. */
+  private static final double WHOLE = 0.99;
+
+  Chords {
+    middle = List.copyOf(middle);
+    looseEnds = List.copyOf(looseEnds);
+    looseMiddles = List.copyOf(looseMiddles);
+  }
+
+  /** Lays the lines. */
+  static Chords laid(Rim rim, double x, double y) {
+    double[] across = rim.extent(-y, x);
+    int lines = Beads.lines(across[1] - across[0]);
+    double apart = (across[1] - across[0]) / lines;
+    Beads.Cuts cuts = new Beads.Cuts(rim, x, y, across[0] + apart / 2, apart, lines);
+    double held = 0;
+    double loose = 0;
+    double span = 0;
+    List<double[]> heldLines = new ArrayList<>();
+    List<Double> ends = new ArrayList<>();
+    List<Double> middles = new ArrayList<>();
+    for (int j = 0; j < lines; j++) {
+      double t = across[0] + apart * (j + 0.5);
+      for (int i = cuts.start[j]; i + 1 < cuts.start[j + 1]; i += 2) {
+        double[] a = {cuts.at[i], cuts.carried[i] ? 1 : 0};
+        double[] b = {cuts.at[i + 1], cuts.carried[i + 1] ? 1 : 0};
+        double length = b[0] - a[0];
+        if (a[1] + b[1] == 2) {
+          held += length * apart;
+          span = Math.max(span, length);
+          heldLines.add(new double[] {length, (a[0] + b[0]) / 2, t});
+        } else {
+          loose += length * apart;
+          addLoose(a, b, x, y, t, ends);
+          middles.addAll(a[1] + b[1] == 0 ? point(x, y, (a[0] + b[0]) / 2, t) : List.of());
+        }
+      }
+    }
+    return new Chords(x, y, held, loose, span, middle(heldLines, span, x, y), ends, middles);
+  }
+
+  /** Where the middle one of the lines about as long as the longest has its middle; of two middle ones, between. */
+  private static List<Double> middle(List<double[]> lines, double span, double x, double y) {
+    List<double[]> longest = lines.stream().filter(line -> line[0] >= span * (1 - ALIKE)).toList();
+    if (longest.isEmpty()) {
+      return List.of(0.0, 0.0);
+    }
+    double[] a = longest.get((longest.size() - 1) / 2);
+    double[] b = longest.get(longest.size() / 2);
+    return point(x, y, (a[1] + b[1]) / 2, (a[2] + b[2]) / 2);
+  }
+
+  private static void addLoose(double[] a, double[] b, double x, double y, double t, List<Double> ends) {
+    if (a[1] == 0) {
+      ends.addAll(point(x, y, a[0], t));
+    }
+    if (b[1] == 0) {
+      ends.addAll(point(x, y, b[0], t));
+    }
+    if (a[1] + b[1] == 0) {
+      ends.addAll(point(x, y, (a[0] + b[0]) / 2, t));
+    }
+  }
+
+  private static List<Double> point(double x, double y, double along, double across) {
+    return List.of(along * x - across * y, along * y + across * x);
+  }
+
+  /** Share of the area held, 0 to 1. */
+  double share() {
+    return held + loose == 0 ? 0 : held / (held + loose);
+  }
+
+  /**
+   * The best of the directions that suit a rim: along and square to its longest sides and every 15 degrees, then as near
+   * to the best of these as a degree.
+   */
+  static Chords best(Rim rim) {
+    double[] angles = directions(rim);
+    double at = angles[0];
+    Beads best = at(rim, at);
+    for (double angle : angles) {
+      Beads laid = at(rim, angle);
+      if (laid.merit() > best.merit()) {
+        best = laid;
+        at = angle;
+      }
+    }
+    for (double turn = Math.PI / 24; best.held() > 0 && best.share() < WHOLE && turn > Math.PI / 200; turn /= 2) {
+      Beads left = at(rim, at + turn);
+      Beads right = at(rim, at - turn);
+      boolean toLeft = left.merit() > right.merit();
+      if ((toLeft ? left : right).merit() > best.merit()) {
+        best = toLeft ? left : right;
+        at = toLeft ? at + turn : at - turn;
+      }
+    }
+    return laid(rim, StrictMath.cos(at), StrictMath.sin(at));
+  }
+
+  private static Beads at(Rim rim, double angle) {
+    return Beads.laid(rim, StrictMath.cos(angle), StrictMath.sin(angle));
+  }
+
+  /** Taken from the rim itself, so that a turned rim gets turned directions. */
+  private static double[] directions(Rim rim) {
+    int[] longest = rim.longest(4);
+    double[] angles = new double[2 * longest.length + 12];
+    int n = 0;
+    for (int e : longest) {
+      double angle = StrictMath.atan2(rim.y1(e) - rim.y0(e), rim.x1(e) - rim.x0(e));
+      n = put(angle + Math.PI / 2, angles, n);
+      n = put(angle, angles, n);
+    }
+    for (int i = 1; i < 12; i++) {
+      n = put(angles[0] + i * Math.PI / 12, angles, n);
+    }
+    return Arrays.copyOf(angles, n);
+  }
+
+  /** Adds an angle unless one about the same, or half a turn off, is there; returns how many there are. */
+  private static int put(double angle, double[] angles, int count) {
+    for (int i = 0; i < count; i++) {
+      double turns = (angle - angles[i]) / Math.PI;
+      if (Math.abs(turns - Math.rint(turns)) * Math.PI < SAME) {
+        return count;
+      }
+    }
+    angles[count] = angle;
+    return count + 1;
+  }
+}

@@ -1,0 +1,29 @@
+package outrigger.shapes.print.layer;
+
+import java.util.List;
+import outrigger.shapes.profile.Section;
+
+/**
+ * A piece of one layer that stands out over the layer below, its underside beyond the overhang limit; mm.
+ *
+ * @param layer number of the layer, 0 on the bed
+ * @param z height of the layer's lower face
+ * @param piece what stands out
+ * @param starts whether nothing below carries it anywhere: something starts in the air
+ * @param depth how far it stands out from what carries it where it is not held at both ends; 0 if it is everywhere
+ * @param span longest bead that is held at both ends, in the direction that suits best; 0 if there is none
+ * @param alongX that direction
+ * @param alongY that direction
+ * @param midX middle of that bead
+ * @param midY middle of that bead
+ * @param loose x, y of points that stand out so far
+ * @param rim its edges
+ * @param patches undersides within this layer, with their areas
+ */
+public record Hang(int layer, double z, Section piece, boolean starts, double depth, double span, double alongX,
+    double alongY, double midX, double midY, List<Double> loose, Rim rim, List<Patch> patches) {
+  public Hang {
+    loose = List.copyOf(loose);
+    patches = List.copyOf(patches);
+  }
+}

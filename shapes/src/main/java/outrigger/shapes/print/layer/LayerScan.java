@@ -1,0 +1,274 @@
+package outrigger.shapes.print.layer;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import outrigger.shapes.mesh.Mesh;
+import outrigger.shapes.num.Grid;
+import outrigger.shapes.num.Workers;
+import outrigger.shapes.print.Limit;
+import outrigger.shapes.print.Specimen;
+import outrigger.shapes.print.slice.Blocks;
+import outrigger.shapes.print.slice.Slicer;
+import outrigger.shapes.profile.Section;
+
+/**
+ * Lays each layer on the one below and takes what stands out further than the overhang limit lets it.
+ *
+ * <p>Layers are sliced at their middles. Only layers are compared in which {@link Undersides} sees a cause.
+ */
+public final class LayerScan {
+  /** Pieces smaller than this are no bead, mm^2. */
+  private static final double LEAST_AREA = 1e-4;
+  /** Corners nearer to their neighbours' line than this share of a layer are left out: a fifth of the play allowed. */
+  private static final double SIMPLER = 0.002;
+  /** Outlines nearer than this share of a layer are one: walls turned off the axes wander by two grid steps. */
+  private static final double SNAP = 0.001;
+  /** Beads are laid across a rim, and its free edges walked, with corners left out that lie nearer to their line, mm. */
+  private static final double STRAIGHT = 0.004;
+  /** Facets are fetched for so many points ahead. */
+  private static final double AHEAD = 8;
+  /** Distance between the points asked on a free edge, mm. */
+  private static final double APART = 0.5;
+  /** Of so much of an area as this held at both ends, the rest is corners. */
+  private static final double ALL = 0.95;
+  /** With less of a flat area than this held at both ends, the lines held are chance. */
+  private static final double SOME = 0.2;
+
+  private final Mesh mesh;
+  private final Slicer slicer;
+  private final Layering layering;
+  private final Undersides undersides;
+  private final double tangent;
+  private final double bridge;
+
+  /** A scan of a part, its layers and causes known. */
+  public LayerScan(Specimen specimen, Layering layering, Undersides undersides) {
+    mesh = specimen.mesh();
+    slicer = specimen.slicer();
+    this.layering = layering;
+    this.undersides = undersides;
+    tangent = StrictMath.tan(StrictMath.toRadians(Math.min(89.9, specimen.limit(Limit.OVERHANG) + Undersides.PLAY)));
+    bridge = specimen.limit(Limit.BRIDGE);
+  }
+
+  /** All pieces that stand out too far, from the bed up. */
+  public List<Hang> hangs(Workers workers) {
+    int[] layers = undersides.layers(layering).stream().toArray();
+    return Blocks.each(workers, layers.length, (from, to) -> block(layers, from, to));
+  }
+
+  private List<Hang> block(int[] layers, int from, int to) {
+    BitSet needed = new BitSet();
+    for (int i = from; i < to; i++) {
+      needed.set(layers[i] - 1, layers[i] + 1);
+    }
+    int[] planes = needed.stream().toArray();
+    Slicer.Crossings crossings = slicer.crossings(
+        IntStream.of(planes).mapToDouble(layering::middle).toArray());
+    int[] seen = new int[mesh.facetCount()];
+    List<Hang> hangs = new ArrayList<>();
+    Layer below = new Layer(Section.empty());
+    for (int i = 0, next = from; i < planes.length; i++) {
+      Layer layer = new Layer(crossings.slice(i, seen).section(SIMPLER * layering.layer()));
+      if (next < to && planes[i] == layers[next]) {
+        hangs.addAll(compare(layers[next], layer, below));
+        next++;
+      }
+      below = layer;
+    }
+    return hangs;
+  }
+
+  /** A layer's area with its outlines in a grid. */
+  private record Layer(Section area, OutlineGrid grid) {
+    Layer(Section area) {
+      this(area, new OutlineGrid(area.loops()));
+    }
+  }
+
+  private List<Hang> compare(int layer, Layer above, Layer below) {
+    double snap = SNAP * layering.layer();
+    boolean skims = above.grid.skims(below.grid, snap) || below.grid.skims(above.grid, snap);
+    Section over = skims ? above.area.minus(below.area, snap) : above.area.minus(below.area);
+    List<Hang> hangs = new ArrayList<>();
+    for (Section piece : over.pieces(LEAST_AREA)) {
+      examine(layer, piece, below.grid).ifPresent(hangs::add);
+    }
+    return hangs;
+  }
+
+  private Optional<Hang> examine(int layer, Section piece, OutlineGrid below) {
+    List<Patch> patches = patches(layer, piece);
+    if (patches.isEmpty() && !holdsPit(layer, piece)) {
+      return Optional.empty();
+    }
+    Rim rim = Rim.of(piece, below);
+    if (rim.carriedLength() == 0 && nearest(rim, below) > layering.layer()) {
+      return Optional.of(plain(layer, piece, true, rim, patches));
+    }
+    double reach = layering.step(layer) * tangent;
+    Rim plain = rim.simplified(STRAIGHT);
+    Out free = freeReach(layer, plain, below, reach);
+    if (free.most <= reach && Math.hypot(piece.maxX() - piece.minX(), piece.maxY() - piece.minY()) <= bridge) {
+      return Optional.of(plain(layer, piece, false, rim, patches));
+    }
+    Chords chords = Chords.best(plain);
+    Out out = new Out(layer, reach);
+    if (chords.share() < ALL) {
+      // ends on free edges are asked already where nothing is held
+      List<Double> ends = chords.held() == 0 ? chords.looseMiddles() : chords.looseEnds();
+      for (int i = 0; i < ends.size(); i += 2) {
+        out.ask(ends.get(i), ends.get(i + 1), 0, below);
+      }
+      if (chords.held() == 0) {
+        out.add(free);
+      }
+    }
+    double span = chords.share() >= ALL || chords.share() >= SOME && isFlat(patches) ? chords.span() : 0;
+    return Optional.of(new Hang(layer, layering.bottom(layer), piece, false, out.most > reach ? out.most : 0,
+        span, chords.x(), chords.y(), chords.middle().get(0), chords.middle().get(1), out.points, rim, patches));
+  }
+
+  private boolean isFlat(List<Patch> patches) {
+    double all = patches.stream().mapToDouble(Patch::area).sum();
+    return patches.stream().filter(patch -> undersides.isFlat(patch.facet())).mapToDouble(Patch::area)
+        .sum() > all / 2;
+  }
+
+  private Hang plain(int layer, Section piece, boolean starts, Rim rim, List<Patch> patches) {
+    return new Hang(layer, layering.bottom(layer), piece, starts, 0, 0, 0, 0, 0, 0, List.of(), rim, patches);
+  }
+
+  /** Whether the surface has a lowest corner within this layer under the piece. */
+  private boolean holdsPit(int layer, Section piece) {
+    double near = 2 * layering.layer();
+    boolean[] found = new boolean[1];
+    undersides.forEachPit(piece.minX() - near, piece.minY() - near, layering.middle(layer - 1), piece.maxX() + near,
+        piece.maxY() + near, layering.middle(layer), v -> {
+          double x = Grid.toMm(mesh.x(v));
+          double y = Grid.toMm(mesh.y(v));
+          found[0] |= piece.holds(x, y) || piece.fromOutline(x, y) <= near;
+        });
+    return found[0];
+  }
+
+  private static double nearest(Rim rim, OutlineGrid below) {
+    double nearest = Double.POSITIVE_INFINITY;
+    for (int e = 0; e < rim.size(); e++) {
+      nearest = Math.min(nearest, below.distance(rim.x0(e), rim.y0(e)));
+    }
+    return nearest;
+  }
+
+  /** Free edges above steep facets, as far as they stand out from the layer below. */
+  private Out freeReach(int layer, Rim rim, OutlineGrid below, double reach) {
+    Out out = new Out(layer, reach);
+    for (int e = 0; e < rim.size(); e++) {
+      if (rim.isCarried(e)) {
+        continue;
+      }
+      int steps = (int) Math.min(64, Math.max(1, Math.ceil(rim.length(e) / APART)));
+      for (int i = 0; i < steps; i++) {
+        double t = (double) i / steps;
+        out.ask(rim.x0(e) + t * (rim.x1(e) - rim.x0(e)), rim.y0(e) + t * (rim.y1(e) - rim.y0(e)), rim.length(e) / steps,
+            below);
+      }
+    }
+    return out;
+  }
+
+  /** Points that stand out from the layer below further than the limit lets them, a steep facet under them. */
+  private final class Out {
+    private final double reach;
+    private final List<Double> points = new ArrayList<>();
+    private final Under under;
+    private double most;
+
+    private Out(int layer, double reach) {
+      this.reach = reach;
+      under = new Under(layer);
+    }
+
+    private void ask(double x, double y, double way, OutlineGrid below) {
+      double out = Math.min(below.distance(x, y), Grid.LIMIT_MM);
+      if (out <= reach || !under.isSteep(x, y, way)) {
+        return;
+      }
+      most = Math.max(most, out);
+      points.add(x);
+      points.add(y);
+    }
+
+    private void add(Out other) {
+      most = Math.max(most, other.most);
+      points.addAll(other.points);
+    }
+  }
+
+  /** Tells whether steep facets lie under places one after another along a rim: those near a place serve the next ones. */
+  private final class Under {
+    private final double low;
+    private final double high;
+    private final double play = 2 * SIMPLER * layering.layer() + Grid.STEP;
+    private final double[] box = new double[6];
+    private int[] near = new int[16];
+    private int count;
+    private double nearX;
+    private double nearY;
+    private double reach = -1;
+
+    private Under(int layer) {
+      low = layering.middle(layer - 1);
+      high = layering.middle(layer);
+    }
+
+    /** Whether one lies under a place, the next place some way off. */
+    private boolean isSteep(double x, double y, double way) {
+      if (Math.abs(x - nearX) > reach || Math.abs(y - nearY) > reach) {
+        count = 0;
+        nearX = x;
+        nearY = y;
+        reach = AHEAD * way;
+        double around = reach + play;
+        undersides.forEachSteep(x - around, y - around, low, x + around, y + around, high, this::add);
+      }
+      box[0] = x - play;
+      box[1] = y - play;
+      box[2] = low;
+      box[3] = x + play;
+      box[4] = y + play;
+      box[5] = high;
+      for (int i = 0; i < count; i++) {
+        if (undersides.meets(near[i], box)) {
+          return true;
+        }
+      }
+      return false;
+    }
+
+    private void add(int slot) {
+      if (count == near.length) {
+        near = Arrays.copyOf(near, 2 * count);
+      }
+      near[count++] = slot;
+    }
+  }
+
+  private List<Patch> patches(int layer, Section piece) {
+    List<Patch> patches = new ArrayList<>();
+    double low = layering.middle(layer - 1);
+    double high = layering.middle(layer);
+    LoopArea area = new LoopArea(piece.loops());
+    undersides.forEachSteep(piece.minX(), piece.minY(), low, piece.maxX(), piece.maxY(), high, slot -> {
+      Patch patch = Patch.between(mesh, undersides.facet(slot), low, high);
+      if (patch.area() > 0 && area.holds(patch.x(), patch.y())) {
+        patches.add(patch);
+      }
+    });
+    return patches;
+  }
+}

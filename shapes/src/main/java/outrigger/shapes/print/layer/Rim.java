@@ -1,0 +1,159 @@
+package outrigger.shapes.print.layer;
+
+import java.util.Arrays;
+import outrigger.shapes.print.slice.Outline;
+import outrigger.shapes.profile.Section;
+
+/** The edges of an area that stands out over the layer below, each either carried by that layer's outline or free. */
+public final class Rim {
+  /** How near to the outline below an edge's middle counts as on it, mm: far more than rounding, less than a step. */
+  private static final double ON = 0.001;
+  private final double[] ends;
+  private final boolean[] carried;
+  private final double carriedLength;
+  private OutlineGrid grid;
+
+  private Rim(double[] ends, boolean[] carried) {
+    this.ends = ends;
+    this.carried = carried;
+    double sum = 0;
+    for (int e = 0; e < carried.length; e++) {
+      sum += carried[e] ? length(e) : 0;
+    }
+    carriedLength = sum;
+  }
+
+  static Rim of(Section piece, OutlineGrid below) {
+    double[] ends = OutlineGrid.ends(piece.loops());
+    boolean[] carried = new boolean[ends.length / 4];
+    for (int e = 0; e < carried.length; e++) {
+      carried[e] = below.isWithin(ON, (ends[4 * e] + ends[4 * e + 2]) / 2, (ends[4 * e + 1] + ends[4 * e + 3]) / 2);
+    }
+    return new Rim(ends, carried);
+  }
+
+  /** The same, corners left out that lie nearer than a distance to the line of those kept, mm, where both edges are alike. */
+  Rim simplified(double within) {
+    double[] kept = new double[ends.length];
+    boolean[] alike = new boolean[carried.length];
+    int count = 0;
+    for (int from = 0; from < size();) {
+      int to = from + 1;
+      while (to < size() && carried[to] == carried[from] && x0(to) == x1(to - 1) && y0(to) == y1(to - 1)) {
+        to++;
+      }
+      double[] run = new double[2 * (to - from) + 2];
+      for (int e = from; e < to; e++) {
+        run[2 * (e - from)] = x0(e);
+        run[2 * (e - from) + 1] = y0(e);
+      }
+      run[run.length - 2] = x1(to - 1);
+      run[run.length - 1] = y1(to - 1);
+      for (int at = 0; at < to - from;) {
+        int next = at + Outline.reach(run, at, to - from - at, within);
+        System.arraycopy(run, 2 * at, kept, 4 * count, 2);
+        System.arraycopy(run, 2 * next, kept, 4 * count + 2, 2);
+        alike[count++] = carried[from];
+        at = next;
+      }
+      from = to;
+    }
+    return new Rim(Arrays.copyOf(kept, 4 * count), Arrays.copyOf(alike, count));
+  }
+
+  /** How many edges there are. */
+  public int size() {
+    return carried.length;
+  }
+
+  /** Where an edge begins, mm. */
+  public double x0(int e) {
+    return ends[4 * e];
+  }
+
+  /** Where an edge begins, mm. */
+  public double y0(int e) {
+    return ends[4 * e + 1];
+  }
+
+  /** Where an edge ends, mm. */
+  public double x1(int e) {
+    return ends[4 * e + 2];
+  }
+
+  /** Where an edge ends, mm. */
+  public double y1(int e) {
+    return ends[4 * e + 3];
+  }
+
+  /** Whether the layer below carries an edge. */
+  public boolean isCarried(int e) {
+    return carried[e];
+  }
+
+  double length(int e) {
+    return Math.sqrt((x1(e) - x0(e)) * (x1(e) - x0(e)) + (y1(e) - y0(e)) * (y1(e) - y0(e)));
+  }
+
+  /** Distance of a point from an edge. */
+  public double distance(int e, double x, double y) {
+    return Math.sqrt(OutlineGrid.square(ends, e, x, y));
+  }
+
+  /** Length of all carried edges, mm. */
+  double carriedLength() {
+    return carriedLength;
+  }
+
+  /** Least and greatest product of the corners with a vector. */
+  double[] extent(double x, double y) {
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < ends.length; i += 2) {
+      double s = ends[i] * x + ends[i + 1] * y;
+      low = Math.min(low, s);
+      high = Math.max(high, s);
+    }
+    return new double[] {low, high};
+  }
+
+  /** The longest edges, longest first, the first of equal ones first; at most as many as asked for. */
+  int[] longest(int most) {
+    int[] best = new int[Math.min(most, size())];
+    int n = 0;
+    for (int e = 0; e < size(); e++) {
+      int at = n;
+      while (at > 0 && length(best[at - 1]) < length(e)) {
+        at--;
+      }
+      if (at < best.length) {
+        n = Math.min(best.length, n + 1);
+        System.arraycopy(best, at, best, at + 1, n - at - 1);
+        best[at] = e;
+      }
+    }
+    return best;
+  }
+
+  /** Whether an edge lies within a distance of a point. Not for several threads at once. */
+  public boolean isWithin(double distance, double x, double y) {
+    if (grid == null) {
+      grid = new OutlineGrid(ends);
+    }
+    return grid.isWithin(distance, x, y);
+  }
+
+  /** Whether a corner of either rim lies on the other, nearer than a distance. */
+  public boolean touches(Rim other, double within) {
+    return hasCornerOn(other, within) || other.hasCornerOn(this, within);
+  }
+
+  private boolean hasCornerOn(Rim other, double within) {
+    for (int e = 0; e < size(); e++) {
+      if (other.isWithin(within, x0(e), y0(e))) {
+        return true;
+      }
+    }
+    return false;
+  }
+}

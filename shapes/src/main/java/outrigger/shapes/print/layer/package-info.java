@@ -1,0 +1,21 @@
+/**
+ * What each layer leaves without anything below: layers laid one on the other as a printer lays them.
+ *
+ * <p><b>Input.</b> A specimen and the overhang limit. <b>Output.</b> {@link Hang}s: pieces of one layer that stand out too
+ * far over the layer below, with the undersides they belong to.
+ *
+ * <p><b>Steps.</b>
+ * <ol>
+ * <li>{@link Layering} tells the heights at which layers are sliced.
+ * <li>{@link Undersides} gathers the only causes: facets that face downward beyond the limit, and corners with nothing below
+ *     them. Layers without a cause are not looked at.
+ * <li>{@link LayerScan} slices the other layers and the ones below them, takes the lower area away from the upper one, and
+ *     asks how far the edge of each piece left lies from the outline below: what the limit allows is carried.
+ *     {@link OutlineGrid} and {@code LoopArea} tell what is near an outline or within it.
+ * <li>{@link Rim} tells which edges of such a piece are carried. {@code Beads} and {@link Chords} lay lines across it, as a
+ *     printer lays beads: what holds both ends is a bridge, what does not stands out into the air.
+ * </ol>
+ *
+ * <p><b>Sources.</b> None: why no other cause need be looked at is told in {@code Undersides}.
+ */
+package outrigger.shapes.print.layer;

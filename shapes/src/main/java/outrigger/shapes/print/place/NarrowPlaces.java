@@ -1,0 +1,211 @@
+package outrigger.shapes.print.place;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import outrigger.shapes.print.ball.BallProbe;
+import outrigger.shapes.print.facet.Vec;
+import outrigger.shapes.print.spot.Spot;
+
+/**
+ * Puts narrow spots together into places: two belong to one place if the middles of their balls lie within a link of
+ * each other, or a chain of such spots joins them. Both faces of a wall share their middles and are one place.
+ *
+ * <p>Spots are put in cells so small that all in one cell are linked; cells near each other are joined at the first
+ * pair within the link. Which spots belong together hangs on distances alone, not on where cells begin.
+ */
+public final class NarrowPlaces {
+  /** Cells this far apart along an axis may still hold linked spots. */
+  private static final int NEAR = 2;
+  /** Room for 21 bits of cell number along each axis. */
+  private static final int BITS = 21;
+  /** Part of the link that still joins the middles along one pin. */
+  private static final double PINS = 0.75;
+
+  private final double link;
+  private final double cell;
+  private final Map<Long, Integer> numbers = new HashMap<>();
+  private final List<List<Spot>> cells = new ArrayList<>();
+  private final List<long[]> where = new ArrayList<>();
+  private int[] parent = new int[0];
+
+  private NarrowPlaces(double link) {
+    this.link = link;
+    cell = link / Math.sqrt(3);
+  }
+
+  /**
+   * The places, narrowest first.
+   *
+   * @param rims spots that are not narrow, but stand for some narrow surface beside those that are
+   * @param least smaller areas without an inner edge are dropped, mm^2: a few facets that rounding has tilted are no wall
+   */
+  public static List<NarrowPlace> of(List<Spot> spots, List<Spot> rims, double link, double least, Descent descent) {
+    List<NarrowPlace> found = new ArrayList<>();
+    grouped(spots, rims, link, least, descent).forEach(place -> found.addAll(pins(place, link, least, descent)));
+    found.replaceAll(place -> place.form() == NarrowPlace.Form.STRIP && descent.isOpen(place) ? place.throughout() : place);
+    found.sort(Comparator.comparing(NarrowPlace::narrowest, Spot.ORDER));
+    return found;
+  }
+
+  /** Pins side by side, nearer than the link, are told one by one: the middles of each keep to its axis. */
+  private static List<NarrowPlace> pins(NarrowPlace place, double link, double least, Descent descent) {
+    if (place.form() != NarrowPlace.Form.LUMP && place.form() != NarrowPlace.Form.STRIP) {
+      return List.of(place);
+    }
+    List<NarrowPlace> parts = grouped(place.spots(), place.rim(), PINS * link, least, descent);
+    boolean allRound = parts.stream().allMatch(part -> part.form() == NarrowPlace.Form.ROUND);
+    return parts.size() > 1 && allRound ? parts : List.of(place);
+  }
+
+  private static List<NarrowPlace> grouped(List<Spot> spots, List<Spot> rims, double link, double least, Descent descent) {
+    NarrowPlaces places = new NarrowPlaces(link);
+    spots.forEach(places::put);
+    places.join();
+    Map<Integer, List<Spot>> rimsOf = places.besideGroups(rims);
+    List<NarrowPlace> found = new ArrayList<>();
+    places.groups().forEach((root, group) -> {
+      if (group.stream().mapToDouble(Spot::area).sum() >= least || group.stream().anyMatch(Spot::isEdge)) {
+        add(found, narrowest(group, descent), group, rimsOf.getOrDefault(root, List.of()), link);
+      }
+    });
+    return found;
+  }
+
+  /** Adds a place, or joins it to one whose narrowest spot is linked to its own: what lies round one tip is one place. */
+  private static void add(List<NarrowPlace> found, Spot narrowest, List<Spot> group, List<Spot> rim, double link) {
+    List<Spot> all = new ArrayList<>(group);
+    List<Spot> rims = new ArrayList<>(rim);
+    Spot least = narrowest;
+    for (int i = found.size() - 1; i >= 0; i--) {
+      NarrowPlace other = found.get(i);
+      if (other.narrowest().ball().middle().distance(narrowest.ball().middle()) <= link) {
+        all.addAll(0, other.spots());
+        rims.addAll(0, other.rim());
+        least = other.narrowest().isBefore(least) ? other.narrowest() : least;
+        found.remove(i);
+      }
+    }
+    found.add(NarrowPlace.of(least, all, rims));
+  }
+
+  private void put(Spot spot) {
+    Vec m = spot.ball().middle();
+    long[] at = {index(m.x()), index(m.y()), index(m.z())};
+    int number = numbers.computeIfAbsent(key(at[0], at[1], at[2]), k -> {
+      cells.add(new ArrayList<>());
+      where.add(at);
+      return cells.size() - 1;
+    });
+    cells.get(number).add(spot);
+  }
+
+  private long index(double c) {
+    return (long) Math.floor(c / cell) + (1L << BITS - 1);
+  }
+
+  private static long key(long i, long j, long k) {
+    return (i << BITS | j) << BITS | k;
+  }
+
+  private void join() {
+    parent = new int[cells.size()];
+    for (int c = 0; c < parent.length; c++) {
+      parent[c] = c;
+    }
+    for (int c = 0; c < parent.length; c++) {
+      long[] at = where.get(c);
+      for (long i = -NEAR; i <= NEAR; i++) {
+        for (long j = -NEAR; j <= NEAR; j++) {
+          for (long k = -NEAR; k <= NEAR; k++) {
+            Integer other = numbers.get(key(at[0] + i, at[1] + j, at[2] + k));
+            if (other != null && other < c && root(c) != root(other) && isLinked(cells.get(c), cells.get(other))) {
+              parent[Math.max(root(c), root(other))] = Math.min(root(c), root(other));
+            }
+          }
+        }
+      }
+    }
+  }
+
+  private int root(int c) {
+    int r = c;
+    while (parent[r] != r) {
+      parent[r] = parent[parent[r]];
+      r = parent[r];
+    }
+    return r;
+  }
+
+  private boolean isLinked(List<Spot> a, List<Spot> b) {
+    for (Spot s : a) {
+      for (Spot t : b) {
+        if (s.ball().middle().distance(t.ball().middle()) <= link) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  /** Spots by the first group they are linked to; those beside none are dropped. */
+  private Map<Integer, List<Spot>> besideGroups(List<Spot> spots) {
+    Map<Integer, List<Spot>> beside = new HashMap<>();
+    for (Spot spot : spots) {
+      int cell = cellBeside(spot);
+      if (cell >= 0) {
+        beside.computeIfAbsent(root(cell), root -> new ArrayList<>()).add(spot);
+      }
+    }
+    return beside;
+  }
+
+  private int cellBeside(Spot spot) {
+    Vec m = spot.ball().middle();
+    for (long i = index(m.x()) - NEAR; i <= index(m.x()) + NEAR; i++) {
+      for (long j = index(m.y()) - NEAR; j <= index(m.y()) + NEAR; j++) {
+        for (long k = index(m.z()) - NEAR; k <= index(m.z()) + NEAR; k++) {
+          Integer cell = numbers.get(key(i, j, k));
+          if (cell != null && isLinked(List.of(spot), cells.get(cell))) {
+            return cell;
+          }
+        }
+      }
+    }
+    return -1;
+  }
+
+  private Map<Integer, List<Spot>> groups() {
+    Map<Integer, List<Spot>> groups = new LinkedHashMap<>();
+    for (int c = 0; c < parent.length; c++) {
+      groups.computeIfAbsent(root(c), r -> new ArrayList<>()).addAll(cells.get(c));
+    }
+    return groups;
+  }
+
+  /** What a descent comes to from the narrowest spot between two facets, or the narrowest of all. */
+  private static Spot narrowest(List<Spot> group, Descent descent) {
+    Spot least = central(group);
+    List<Spot> facing = group.stream().filter(s -> s.ball().grip() == BallProbe.Grip.FACING).toList();
+    Spot lower = facing.isEmpty() ? least : descent.from(central(facing));
+    Spot lowest = lower.width() < least.width() ? lower : least;
+    return descent.toCorner(lowest, TIP * lowest.width()).orElse(lowest);
+  }
+
+  /** Of the spots about as narrow as the narrowest, the one nearest to their common middle: of an even wall, its middle. */
+  private static Spot central(List<Spot> group) {
+    double least = group.stream().mapToDouble(Spot::width).min().orElseThrow();
+    List<Spot> equal = group.stream().filter(s -> s.width() <= least + EVEN).toList();
+    Vec middle = NarrowPlace.middle(equal);
+    return equal.stream().min(Comparator.comparingDouble((Spot s) -> s.ball().middle().distance(middle)))
+        .orElseThrow();
+  }
+
+  /** A corner where the ball is smaller than this part is a tip. */
+  private static final double TIP = 0.25;
+  /** Walls that differ by less are even, mm: far below what a printer can hold. */
+  private static final double EVEN = 2e-3;
+}

@@ -1,0 +1,125 @@
+package outrigger.shapes.print.sample;
+
+import java.util.function.Predicate;
+import outrigger.shapes.print.facet.Vec;
+import outrigger.shapes.print.tree.FacetTree;
+
+/**
+ * Points spread over a facet, each with the area it stands for.
+ *
+ * <p>No point of the facet lies farther than the spacing from one of them. They hang on the facet's shape alone:
+ * strips across its longest edge, or its shortest where the two longest are equal, each cut in rows. Turned, moved and
+ * mirrored facets have the same points, moved with them, but for facets with all edges equal, where there is no telling
+ * which edge is meant.
+ */
+public final class FacetSamples {
+  /** Edges are equal if they differ by less than this part: rounding to the grid is not to decide. */
+  private static final double EQUAL = 1e-3;
+
+  private final FacetTree tree;
+  private final double spacing;
+
+  /** @param spacing of samples, mm */
+  public FacetSamples(FacetTree tree, double spacing) {
+    this.tree = tree;
+    this.spacing = spacing;
+  }
+
+  private Vec corner(int slot, int k) {
+    return tree.corner(slot, k % 3);
+  }
+
+  /** Area, mm^2. */
+  public double area(int slot) {
+    Vec a = corner(slot, 0);
+    return corner(slot, 1).minus(a).cross(corner(slot, 2).minus(a)).length() / 2;
+  }
+
+  /** Height over the longest edge, mm. */
+  public double breadth(int slot) {
+    double longest = 0;
+    for (int k = 0; k < 3; k++) {
+      longest = Math.max(longest, corner(slot, k).distance(corner(slot, k + 1)));
+    }
+    return 2 * area(slot) / longest;
+  }
+
+  /** Middle of the corners. */
+  public Vec middle(int slot) {
+    return corner(slot, 0).plus(corner(slot, 1), 1).plus(corner(slot, 2), 1).times(1 / 3.0);
+  }
+
+  /** Adds the points of a facet to a list, at least one. */
+  public void addTo(SampleList list, int slot) {
+    addTo(list, slot, p -> true);
+  }
+
+  /** Adds those points of a facet to a list that are wanted; what each stands for does not hang on the others. */
+  public void addTo(SampleList list, int slot, Predicate<Vec> wanted) {
+    int k = base(slot);
+    Vec a = corner(slot, k);
+    Vec b = corner(slot, k + 1);
+    Vec c = corner(slot, k + 2);
+    double width = a.distance(b);
+    Vec along = b.minus(a).times(1 / width);
+    double foot = c.minus(a).dot(along);
+    Vec up = c.minus(a).plus(along, -foot);
+    double height = up.length();
+    if (width <= spacing && height <= spacing) {
+      list.add(slot, middle(slot), width * height / 2);
+    } else {
+      int from = list.size();
+      spread(list, slot, new Frame(a, along, up.times(1 / height), width, height, foot));
+      double sum = 0;
+      for (int i = from; i < list.size(); i++) {
+        sum += list.area(i);
+      }
+      list.scaleAreas(from, width * height / 2 / sum);
+      list.retain(from, wanted);
+    }
+  }
+
+  /** A facet on its base: the base's left end, unit vectors along it and up, and the shape in these. */
+  private record Frame(Vec origin, Vec along, Vec up, double width, double height, double foot) {
+    /** The greatest height between two places of the base. */
+    double top(double left, double right) {
+      double rise = right >= foot ? 1 : right / foot;
+      double fall = left <= foot ? 1 : (width - left) / (width - foot);
+      return height * Math.min(rise, fall);
+    }
+  }
+
+  private int base(int slot) {
+    double[] length = new double[3];
+    int longest = 0;
+    int shortest = 0;
+    for (int k = 0; k < 3; k++) {
+      length[k] = corner(slot, k).distance(corner(slot, k + 1));
+      longest = length[k] > length[longest] ? k : longest;
+      shortest = length[k] < length[shortest] ? k : shortest;
+    }
+    double second = length[0] + length[1] + length[2] - length[longest] - length[shortest];
+    return second > length[longest] * (1 - EQUAL) ? shortest : longest;
+  }
+
+  /** Strips along the base; in each, rows up to the facet's height there; each point in the middle of its row. */
+  private void spread(SampleList list, int slot, Frame f) {
+    int strips = parts(f.width);
+    for (int i = 0; i < strips; i++) {
+      double left = f.width * i / strips;
+      double right = f.width * (i + 1) / strips;
+      double top = f.top(left, right);
+      int rows = parts(top);
+      for (int j = 0; j < rows; j++) {
+        double y = top * (j + 0.5) / rows;
+        double from = Math.max(left, f.foot * y / f.height);
+        double to = Math.min(right, f.width - (f.width - f.foot) * y / f.height);
+        list.add(slot, f.origin.plus(f.along, (from + to) / 2).plus(f.up, y), (to - from) * top / rows);
+      }
+    }
+  }
+
+  private int parts(double length) {
+    return Math.max(1, (int) Math.ceil(length / spacing - EQUAL));
+  }
+}

@@ -1,0 +1,83 @@
+package outrigger.shapes.print.sample;
+
+import outrigger.shapes.print.tree.FacetTree;
+
+/**
+ * Leaves out samples of narrow facets that have another close by that faces nearly the same way: long narrow facets, as
+ * of a round post, would else have far more samples than its surface needs. What is kept stands for what is left out.
+ */
+public final class Thinning {
+  /** cos 20 degrees. */
+  private static final double ALIKE = 0.94;
+  /** How many of the last ones kept are looked at: those near in a list sorted along a curve are mostly near in place. */
+  private static final int BACK = 12;
+
+  /** Parts of the spacing. */
+  private static final double NARROW = 0.5;
+  private static final double NEAR = 0.8;
+
+  private final FacetTree tree;
+  private final FacetSamples samples;
+  private final double narrowest;
+  private final double apart;
+
+  /** @param spacing of samples, mm */
+  public Thinning(FacetTree tree, FacetSamples samples, double spacing) {
+    this.tree = tree;
+    this.samples = samples;
+    narrowest = NARROW * spacing;
+    apart = NEAR * spacing;
+  }
+
+  /**
+   * Thins a sorted list.
+   *
+   * @param standIn for each slot the one whose samples stand for it, itself at first: changed where none is left
+   */
+  public void thin(SampleList list, int[] standIn) {
+    int kept = 0;
+    boolean[] isNarrow = new boolean[list.size()];
+    boolean narrow = false;
+    int slot = -1;
+    for (int i = 0; i < list.size(); i++) {
+      if (list.slot(i) != slot) {
+        slot = list.slot(i);
+        narrow = samples.breadth(slot) < narrowest;
+      }
+      int near = narrow ? near(list, i, kept, isNarrow) : -1;
+      if (near < 0) {
+        isNarrow[kept] = narrow;
+        list.move(i, kept++);
+      } else {
+        list.merge(i, near);
+        standIn[slot] = list.slot(near);
+      }
+    }
+    list.cut(kept);
+    for (int i = 0; i < kept; i++) {
+      standIn[list.slot(i)] = list.slot(i);
+    }
+  }
+
+  /** One of the last kept that is near a sample and alike, or -1. */
+  private int near(SampleList list, int i, int kept, boolean... isNarrow) {
+    int slot = list.slot(i);
+    for (int k = kept - 1; k >= Math.max(0, kept - BACK); k--) {
+      if (isNarrow[k] && list.slot(k) != slot && isNear(list, i, k) && isAlike(slot, list.slot(k))) {
+        return k;
+      }
+    }
+    return -1;
+  }
+
+  private boolean isNear(SampleList list, int i, int k) {
+    double dx = list.x(i) - list.x(k);
+    double dy = list.y(i) - list.y(k);
+    double dz = list.z(i) - list.z(k);
+    return dx * dx + dy * dy + dz * dz < apart * apart;
+  }
+
+  private boolean isAlike(int slot, int other) {
+    return tree.alongNormal(slot, tree.normalX(other), tree.normalY(other), tree.normalZ(other)) > ALIKE;
+  }
+}

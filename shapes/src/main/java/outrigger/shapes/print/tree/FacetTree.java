@@ -1,0 +1,253 @@
+package outrigger.shapes.print.tree;
+
+import outrigger.shapes.exact.BoxOrder;
+import outrigger.shapes.mesh.Mesh;
+import outrigger.shapes.num.Grid;
+import outrigger.shapes.print.facet.CubeMap;
+import outrigger.shapes.print.facet.Extremes;
+import outrigger.shapes.print.facet.Facets;
+import outrigger.shapes.print.facet.Vec;
+
+/**
+ * The facets of a mesh in mm, laid out for asking which of them lie near a place or face a way.
+ *
+ * <p>Facets stand in slots, by the six sides their normals point to and then along a space-filling curve; a perfect binary
+ * tree of bounds lies over them, a few slots a leaf ({@link LeafRuns}), with the bounds of the normals. So what all looks
+ * alike is dropped high up ({@link Facing}); what lies near a place is found by {@link PlaceTree}. Coordinates of the grid
+ * are whole as 32-bit floats, so nothing is rounded here but the normals. Built in n log n for n facets, some 180 bytes a
+ * facet; may be read by several threads.
+ */
+public final class FacetTree {
+  /** Numbers a node. */
+  public static final int WIDTH = TreeBounds.WIDTH;
+  private static final CubeMap SIDES = new CubeMap(1);
+  /** A side's number stands above the place on the curve, whose lowest bits make room for it. */
+  private static final int SIDE_BITS = 3;
+  private static final int SIDE_SHIFT = 60;
+
+  private final int leaves;
+  private final int[] starts;
+  private final int[] order;
+  private final float[] corners;
+  private final float[] normals;
+  private final float[] nodes;
+  private final float[] normalNodes;
+  private final PlaceTree places;
+
+  private FacetTree(Mesh mesh, Facets facets) {
+    long[] keys = BoxOrder.keys(boxes(mesh));
+    order = new int[keys.length];
+    long[] bySide = new long[keys.length];
+    int[] next = firstOfSides(facets);
+    for (long key : keys) {
+      int facet = BoxOrder.number(key, keys.length);
+      int side = side(facets, facet);
+      int slot = next[side]++;
+      order[slot] = facet;
+      bySide[slot] = (long) side << SIDE_SHIFT | key >>> SIDE_BITS;
+    }
+    corners = new float[9 * order.length];
+    for (int slot = 0; slot < order.length; slot++) {
+      for (int k = 0; k < 3; k++) {
+        int v = mesh.corner(order[slot], k);
+        corners[9 * slot + 3 * k] = (float) Grid.toMm(mesh.x(v));
+        corners[9 * slot + 3 * k + 1] = (float) Grid.toMm(mesh.y(v));
+        corners[9 * slot + 3 * k + 2] = (float) Grid.toMm(mesh.z(v));
+      }
+    }
+    normals = roundedNormals(facets);
+    starts = LeafRuns.starts(corners, bySide);
+    leaves = starts.length - 1;
+    nodes = TreeBounds.of(corners, 3, starts);
+    normalNodes = TreeBounds.of(normals, 1, starts);
+    places = PlaceTree.of(nodes, starts);
+  }
+
+  private static int side(Facets facets, int f) {
+    return SIDES.cell(facets.normal(f, 0), facets.normal(f, 1), facets.normal(f, 2));
+  }
+
+  /** The first slot of each side. */
+  private static int[] firstOfSides(Facets facets) {
+    int[] first = new int[SIDES.cells() + 1];
+    for (int f = 0; f < facets.count(); f++) {
+      first[side(facets, f) + 1]++;
+    }
+    for (int side = 0; side < SIDES.cells(); side++) {
+      first[side + 1] += first[side];
+    }
+    return first;
+  }
+
+  private float[] roundedNormals(Facets facets) {
+    float[] n = new float[3 * order.length];
+    for (int slot = 0; slot < order.length; slot++) {
+      for (int k = 0; k < 3; k++) {
+        n[3 * slot + k] = (float) facets.normal(order[slot], k);
+      }
+    }
+    return n;
+  }
+
+  /** The facets of a mesh. */
+  public static FacetTree of(Mesh mesh) {
+    return of(mesh, new Facets(mesh));
+  }
+
+  /** The same, of a mesh whose normals are known. */
+  public static FacetTree of(Mesh mesh, Facets facets) {
+    return new FacetTree(mesh, facets);
+  }
+
+  private static int[] boxes(Mesh mesh) {
+    int[] boxes = new int[WIDTH * mesh.facetCount()];
+    for (int f = 0; f < mesh.facetCount(); f++) {
+      int a = mesh.corner(f, 0);
+      int b = mesh.corner(f, 1);
+      int c = mesh.corner(f, 2);
+      box(boxes, WIDTH * f, mesh.x(a), mesh.x(b), mesh.x(c));
+      box(boxes, WIDTH * f + 1, mesh.y(a), mesh.y(b), mesh.y(c));
+      box(boxes, WIDTH * f + 2, mesh.z(a), mesh.z(b), mesh.z(c));
+    }
+    return boxes;
+  }
+
+  private static void box(int[] boxes, int at, int a, int b, int c) {
+    boxes[at] = Math.min(a, Math.min(b, c));
+    boxes[at + 3] = Math.max(a, Math.max(b, c));
+  }
+
+  /** Number of facets, and of slots. */
+  public int size() {
+    return order.length;
+  }
+
+  /** The facet in a slot. */
+  public int facet(int slot) {
+    return order[slot];
+  }
+
+  /** A facet's corner, 0 to 2, mm. */
+  public Vec corner(int slot, int corner) {
+    int o = 9 * slot + 3 * corner;
+    return new Vec(corners[o], corners[o + 1], corners[o + 2]);
+  }
+
+  /** Unit outward normal of a facet. */
+  public Vec normal(int slot) {
+    Vec a = corner(slot, 0);
+    Vec n = corner(slot, 1).minus(a).cross(corner(slot, 2).minus(a));
+    return n.times(1 / n.length());
+  }
+
+  /** Part of a facet's rounded normal. */
+  public double normalX(int slot) {
+    return normals[3 * slot];
+  }
+
+  /** Part of a facet's rounded normal. */
+  public double normalY(int slot) {
+    return normals[3 * slot + 1];
+  }
+
+  /** Part of a facet's rounded normal. */
+  public double normalZ(int slot) {
+    return normals[3 * slot + 2];
+  }
+
+  /** The product of a corner and a vector. */
+  public double along(int slot, int corner, double ax, double ay, double az) {
+    int o = 9 * slot + 3 * corner;
+    return corners[o] * ax + corners[o + 1] * ay + corners[o + 2] * az;
+  }
+
+  /** The product of a facet's rounded normal and a vector. */
+  public double alongNormal(int slot, double ax, double ay, double az) {
+    return normals[3 * slot] * ax + normals[3 * slot + 1] * ay + normals[3 * slot + 2] * az;
+  }
+
+  /** A number not below the product of any place in a node's box and a vector. */
+  double mostAlong(int node, double ax, double ay, double az) {
+    int o = WIDTH * node;
+    return Extremes.greater(ax * nodes[o], ax * nodes[o + 3]) + Extremes.greater(ay * nodes[o + 1], ay * nodes[o + 4])
+        + Extremes.greater(az * nodes[o + 2], az * nodes[o + 5]);
+  }
+
+  /** Least coordinate of a facet's corners along an axis, mm. */
+  public double least(int slot, int axis) {
+    int o = 9 * slot + axis;
+    return Extremes.less(corners[o], Extremes.less(corners[o + 3], corners[o + 6]));
+  }
+
+  /** Greatest coordinate of a facet's corners along an axis, mm. */
+  public double most(int slot, int axis) {
+    int o = 9 * slot + axis;
+    return Extremes.greater(corners[o], Extremes.greater(corners[o + 3], corners[o + 6]));
+  }
+
+  /** Least coordinate of what lies below a node, mm; infinite for an empty node. */
+  double low(int node, int axis) {
+    return nodes[WIDTH * node + axis];
+  }
+
+  /** Greatest coordinate of what lies below a node, mm. */
+  double high(int node, int axis) {
+    return nodes[WIDTH * node + 3 + axis];
+  }
+
+  /** Least part along an axis of the normals below a node. */
+  public double leastNormal(int node, int axis) {
+    return normalNodes[WIDTH * node + axis];
+  }
+
+  /** Greatest part along an axis of the normals below a node. */
+  double mostNormal(int node, int axis) {
+    return normalNodes[WIDTH * node + 3 + axis];
+  }
+
+  /** All corners, nine numbers a slot; not to be changed. */
+  float[] corners() {
+    return corners;
+  }
+
+  /** Boxes of all nodes, {@value #WIDTH} numbers each, mm; inside out for an empty one. Not to be changed. */
+  public float[] boxes() {
+    return nodes;
+  }
+
+  /** Bounds of the normals below all nodes, likewise. */
+  float[] normalBounds() {
+    return normalNodes;
+  }
+
+  /** The first leaf's node; nodes below it in number have children. */
+  public int leaves() {
+    return leaves;
+  }
+
+  /** First slot of a leaf. */
+  public int firstSlot(int leaf) {
+    return starts[leaf - leaves];
+  }
+
+  /** The slot after a leaf's last. */
+  public int endSlot(int leaf) {
+    return starts[leaf - leaves + 1];
+  }
+
+  /** The same facets in a tree by place alone. */
+  PlaceTree places() {
+    return places;
+  }
+
+  /** Length of the diagonal of all bounds, mm; 0 for a mesh without facets. */
+  double diagonal() {
+    if (order.length == 0) {
+      return 0;
+    }
+    double dx = nodes[WIDTH + 3] - nodes[WIDTH];
+    double dy = nodes[WIDTH + 4] - nodes[WIDTH + 1];
+    double dz = nodes[WIDTH + 5] - nodes[WIDTH + 2];
+    return Math.sqrt(dx * dx + dy * dy + dz * dz);
+  }
+}

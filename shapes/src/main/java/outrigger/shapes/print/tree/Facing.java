@@ -1,0 +1,272 @@
+package outrigger.shapes.print.tree;
+
+import java.util.List;
+import outrigger.shapes.num.Workers;
+import outrigger.shapes.print.facet.Extremes;
+
+/**
+ * Finds where facets stand against each other nearer than a width, through the solid or through the air: nowhere else can
+ * a ball narrower than that be held.
+ *
+ * <p>What holds a ball pulls it no way, so of its spokes two stand more than square to each other, and so do two of the
+ * facets they rest on. Both touch the ball, so they are no farther apart than it is wide, and each lies on that side of
+ * the other on which the ball does. Nodes of the tree are paired from the root down, both one level at a time, each pair
+ * once; pairs far from each other or with all normals alike are dropped, and so are those near nothing that is not taken
+ * yet. Small ones of which two facets stand against each other are taken whole, so that a finer mesh of the same thin place
+ * costs little more. On a part without thin places nearly all pairs end high up.
+ */
+public final class Facing {
+  /** Facets whose normals' product is no less stand at most square; more than normals are rounded by. */
+  private static final double SQUARE = -0.02;
+  /** Subtrees that are given to threads. */
+  private static final int PIECES = 64;
+  private static final int AXES = 3;
+  /** Nodes no larger than this part of the width are taken whole. */
+  private static final double SMALL = 0.5;
+  /** Far more than rounding to 32 bits puts places off, mm. */
+  private static final double ROUNDING = 1e-3;
+
+  private final FacetTree tree;
+  private final float[] boxes;
+  private final float[] normals;
+  private final float side;
+  private final double width;
+  private final double reach2;
+  private final double margin;
+  private final float[] regions;
+
+  private Facing(FacetTree tree, boolean inward, double width, double margin) {
+    this.tree = tree;
+    boxes = tree.boxes();
+    normals = tree.normalBounds();
+    side = inward ? -1 : 1;
+    this.width = width;
+    reach2 = (width + ROUNDING) * (width + ROUNDING);
+    this.margin = margin;
+    regions = NearRegions.empty(tree.size());
+  }
+
+  /**
+   * The regions near both of two facets that stand against each other.
+   *
+   * @param inward whether through the solid, not the air
+   * @param width how far apart they may be, mm
+   * @param margin how far from each of both a region reaches, mm, at least the width
+   */
+  public static NearRegions of(FacetTree tree, boolean inward, double width, double margin, Workers workers) {
+    Facing facing = new Facing(tree, inward, width, margin);
+    int first = Math.min(tree.leaves(), PIECES);
+    workers.each(first, i -> {
+      facing.start(first + i, first);
+      return List.of();
+    });
+    return new NearRegions(tree, facing.regions);
+  }
+
+  /** Pairs a node with all of its level. */
+  private void start(int node, int first) {
+    int[] others = new int[first];
+    NodeBounds bounds = new NodeBounds(node);
+    int count = 0;
+    for (int other = node; other < 2 * first; other++) {
+      if (bounds.mayFace(other)) {
+        others[count++] = other;
+      }
+    }
+    descend(node, others, count);
+  }
+
+  /** Facets below a node lie in slots of their own, so threads do not meet. */
+  private void descend(int node, int[] others, int count) {
+    if (count == 0) {
+      return;
+    }
+    if (node >= tree.leaves()) {
+      pair(node, others, count);
+      return;
+    }
+    int[] next = new int[2 * count];
+    for (int child = 2 * node; child <= 2 * node + 1; child++) {
+      NodeBounds bounds = new NodeBounds(child);
+      int slot = firstSlot(child);
+      int kept = 0;
+      for (int i = 0; i < count; i++) {
+        for (int other = 2 * others[i]; other <= 2 * others[i] + 1; other++) {
+          if (other >= child && !NearRegions.holds(regions, tree, slot, child, other, margin) && bounds.mayFace(other)) {
+            next[kept] = other;
+            kept += takesWhole(child, other) ? 0 : 1;
+          }
+        }
+      }
+      descend(child, next, left(child, slot, next, kept));
+    }
+  }
+
+  /** Drops the nodes that add nothing to what was taken whole, and returns how many are left. */
+  private int left(int node, int slot, int[] others, int count) {
+    int kept = 0;
+    for (int i = 0; i < count; i++) {
+      others[kept] = others[i];
+      kept += NearRegions.holds(regions, tree, slot, node, others[i], margin) ? 0 : 1;
+    }
+    return kept;
+  }
+
+  /** The slot whose region takes what is near all of a node. */
+  private int firstSlot(int node) {
+    int first = node;
+    while (first < tree.leaves()) {
+      first *= 2;
+    }
+    return tree.firstSlot(first);
+  }
+
+  /** The bounds of a node, read once to be held against those of many others. */
+  private final class NodeBounds {
+    private final float lowX;
+    private final float lowY;
+    private final float lowZ;
+    private final float highX;
+    private final float highY;
+    private final float highZ;
+    private final float leastX;
+    private final float leastY;
+    private final float leastZ;
+    private final float mostX;
+    private final float mostY;
+    private final float mostZ;
+
+    private NodeBounds(int node) {
+      int o = FacetTree.WIDTH * node;
+      lowX = boxes[o];
+      lowY = boxes[o + 1];
+      lowZ = boxes[o + 2];
+      highX = boxes[o + 3];
+      highY = boxes[o + 4];
+      highZ = boxes[o + 5];
+      leastX = normals[o];
+      leastY = normals[o + 1];
+      leastZ = normals[o + 2];
+      mostX = normals[o + 3];
+      mostY = normals[o + 4];
+      mostZ = normals[o + 5];
+    }
+
+    /** Whether facets of this node and another may stand against each other; none does with those of an empty one. */
+    private boolean mayFace(int other) {
+      int o = FacetTree.WIDTH * other;
+      float dx = Extremes.greater(0, Extremes.greater(lowX - boxes[o + 3], boxes[o] - highX));
+      float dy = Extremes.greater(0, Extremes.greater(lowY - boxes[o + 4], boxes[o + 1] - highY));
+      float dz = Extremes.greater(0, Extremes.greater(lowZ - boxes[o + 5], boxes[o + 2] - highZ));
+      return dx * dx + dy * dy + dz * dz <= reach2 && leastProduct(o) < SQUARE && mayReach(o);
+    }
+
+    private float leastProduct(int o) {
+      return product(leastX, mostX, normals[o], normals[o + 3]) + product(leastY, mostY, normals[o + 1], normals[o + 4])
+          + product(leastZ, mostZ, normals[o + 2], normals[o + 5]);
+    }
+
+    /** Whether something of each may lie before something of the other, no farther than the width. */
+    private boolean mayReach(int o) {
+      float fromX = side * (boxes[o] - highX);
+      float fromY = side * (boxes[o + 1] - highY);
+      float fromZ = side * (boxes[o + 2] - highZ);
+      float toX = side * (boxes[o + 3] - lowX);
+      float toY = side * (boxes[o + 4] - lowY);
+      float toZ = side * (boxes[o + 5] - lowZ);
+      float low = product(fromX, toX, leastX, mostX) + product(fromY, toY, leastY, mostY)
+          + product(fromZ, toZ, leastZ, mostZ);
+      float high = -product(-toX, -fromX, leastX, mostX) - product(-toY, -fromY, leastY, mostY)
+          - product(-toZ, -fromZ, leastZ, mostZ);
+      if (!(high > -ROUNDING && low < width + ROUNDING)) {
+        return false;
+      }
+      float back = product(-toX, -fromX, normals[o], normals[o + 3]) + product(-toY, -fromY, normals[o + 1], normals[o + 4])
+          + product(-toZ, -fromZ, normals[o + 2], normals[o + 5]);
+      float far = -product(fromX, toX, normals[o], normals[o + 3]) - product(fromY, toY, normals[o + 1], normals[o + 4])
+          - product(fromZ, toZ, normals[o + 2], normals[o + 5]);
+      return far > -ROUNDING && back < width + ROUNDING;
+    }
+  }
+
+  /** The least product of two numbers, each between bounds in either order. */
+  private static float product(float a, float b, float c, float d) {
+    return Extremes.less(Extremes.less(a * c, a * d), Extremes.less(b * c, b * d));
+  }
+
+  /** Takes a pair of small nodes, of which two facets stand against each other. */
+  private boolean takesWhole(int a, int b) {
+    double size = SMALL * width;
+    for (int k = 0; k < AXES; k++) {
+      if (tree.high(a, k) - tree.low(a, k) > size || tree.high(b, k) - tree.low(b, k) > size) {
+        return false;
+      }
+    }
+    if (!standAgainst(middleSlot(a), middleSlot(b))) {
+      return false;
+    }
+    NearRegions.addNodes(regions, tree, firstSlot(a), a, b, margin);
+    return true;
+  }
+
+  /** A slot in the middle of a node that holds some. */
+  private int middleSlot(int node) {
+    int from = node;
+    int to = node;
+    while (from < tree.leaves()) {
+      from *= 2;
+      to = 2 * to + 1;
+    }
+    return (tree.firstSlot(from) + tree.endSlot(to) - 1) / 2;
+  }
+
+  private void pair(int leaf, int[] others, int count) {
+    int end = tree.endSlot(leaf);
+    for (int slot = tree.firstSlot(leaf); slot < end; slot++) {
+      for (int i = 0; i < count; i++) {
+        if (!NearRegions.holds(regions, tree, slot, leaf, others[i], margin)) {
+          pairSlot(slot, others[i]);
+        }
+      }
+    }
+  }
+
+  private void pairSlot(int slot, int leaf) {
+    int end = tree.endSlot(leaf);
+    for (int other = Math.max(tree.firstSlot(leaf), slot + 1); other < end; other++) {
+      if (standAgainst(slot, other)) {
+        NearRegions.add(regions, tree, slot, other, margin);
+      }
+    }
+  }
+
+  private boolean standAgainst(int a, int b) {
+    return tree.alongNormal(b, tree.normalX(a), tree.normalY(a), tree.normalZ(a)) < SQUARE && isNear(a, b) && reaches(a, b)
+        && reaches(b, a);
+  }
+
+  private boolean isNear(int a, int b) {
+    double gap = 0;
+    for (int k = 0; k < AXES; k++) {
+      double d = Extremes.greater(tree.least(a, k) - tree.most(b, k), tree.least(b, k) - tree.most(a, k));
+      gap += d > 0 ? d * d : 0;
+    }
+    return gap <= width * width;
+  }
+
+  /** Whether some of a facet lies before another, no farther than the width. */
+  private boolean reaches(int of, int to) {
+    double nx = side * tree.normalX(of);
+    double ny = side * tree.normalY(of);
+    double nz = side * tree.normalZ(of);
+    double level = tree.along(of, 0, nx, ny, nz);
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    for (int corner = 0; corner < AXES; corner++) {
+      double height = tree.along(to, corner, nx, ny, nz) - level;
+      low = Extremes.less(low, height);
+      high = Extremes.greater(high, height);
+    }
+    return high > 0 && low < width;
+  }
+}

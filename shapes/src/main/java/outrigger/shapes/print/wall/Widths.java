@@ -1,0 +1,73 @@
+package outrigger.shapes.print.wall;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import outrigger.shapes.num.Decimals;
+import outrigger.shapes.print.Concern;
+import outrigger.shapes.print.Limit;
+import outrigger.shapes.print.Specimen;
+import outrigger.shapes.print.Words;
+
+/** What the gauges of walls and of gaps have in common: how far they look, and how they tell what they find. */
+final class Widths {
+  /** A rule names so many places; the rest are counted. */
+  static final int LISTED = 20;
+
+  private static final double SPACING = 0.6;
+  private static final double FINEST = 0.25;
+  private static final double COARSEST = 0.7;
+  private static final double MOST_SAMPLES = 4e6;
+  /** Far below what a printer can hold, mm. */
+  private static final double ROUNDING = 2e-3;
+
+  /** Smaller areas would be told as nothing, mm^2. */
+  private static final double TOLD_AREA = 0.05;
+
+  private Widths() {}
+
+  /**
+   * Distance of samples, mm: about half the thinnest wall, within bounds, and wider where a part's surface would need
+   * more than four million.
+   */
+  static double spacing(Specimen specimen) {
+    double wanted = Math.min(COARSEST, Math.max(FINEST, SPACING * specimen.limit(Limit.WALL)));
+    return Math.max(wanted, Math.sqrt(specimen.measures().area() / MOST_SAMPLES));
+  }
+
+  /** Whether a width is below a limit by more than the grid and round forms make of it. */
+  static boolean isBelow(double width, double limit) {
+    return width < limit - ROUNDING;
+  }
+
+  /** The first concerns of each rule, and a sentence for each rule with more. */
+  static List<Concern> listed(List<Concern> all, List<String> notListed) {
+    List<Concern> kept = new ArrayList<>();
+    for (String rule : all.stream().map(Concern::rule).distinct().toList()) {
+      List<Concern> same = all.stream().filter(c -> c.rule().equals(rule)).toList();
+      kept.addAll(same.subList(0, Math.min(LISTED, same.size())));
+      if (same.size() > LISTED) {
+        notListed.add("Of " + same.size() + " places of the rule " + rule + " the " + LISTED + " narrowest are told.");
+      }
+    }
+    return kept;
+  }
+
+  /** Says so if samples had to stand too far apart to promise what is promised else. */
+  static Optional<String> coarse(Specimen specimen) {
+    double spacing = spacing(specimen);
+    return spacing <= COARSEST ? Optional.empty()
+        : Optional.of("The surface is so large that widths were measured only every " + mm(spacing)
+            + " mm: a narrow spot smaller than that may be missed.");
+  }
+
+  /** Over how much surface something is so, mm^2: of a tip there is none to speak of. */
+  static String over(double area) {
+    return area < TOLD_AREA ? " at that spot alone" : " over " + Words.number(area, 1) + " mm2 of surface";
+  }
+
+  /** A length to the hundredth, mm. */
+  static String mm(double length) {
+    return Decimals.fixed(length, 2);
+  }
+}
