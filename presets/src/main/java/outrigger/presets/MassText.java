@@ -11,7 +11,9 @@ public final class MassText {
 
   private MassText() {}
 
-  /** Reads a mass, in g unless it carries {@code g}, {@code kg}, {@code oz} or {@code lb}; any sign and 0 are let through. */
+  /**
+   * Reads a mass, in g unless it carries {@code g}, {@code kg}, {@code oz} or {@code lb}; any sign and 0 are let through.
+   */
   public static LengthText.Result parse(String text) {
     return LengthText.parse(text, GRAMS_PER, "g", "g, kg, oz or lb", "a number with g, kg, oz or lb, such as 150, 0.4kg or 6oz");
   }

@@ -5,8 +5,8 @@ public final class Nesting {
   private Nesting() {}
 
   /**
-   * The line, counted from 1, with the first bracket that more are open around than around any before it. Texts in quotes are
-   * passed by where they end on their line.
+   * The line, counted from 1, with the first bracket that more are open around than around any before it. Texts in quotes
+   * are passed by where they end on their line.
    */
   public static int deepestLine(String text) {
     int line = 1;

@@ -14,7 +14,9 @@ import javax.lang.model.element.RecordComponentElement;
 import javax.lang.model.element.TypeElement;
 import javax.tools.Diagnostic;
 
-/** Writes {@code XDeclared} beside each record {@code X} whose every component carries {@code @Param}, nested ones left out. */
+/**
+ * Writes {@code XDeclared} beside each record {@code X} whose every component carries {@code @Param}, nested ones left out.
+ */
 @SupportedAnnotationTypes(ParamProcessor.PARAM)
 public final class ParamProcessor extends AbstractProcessor {
   static final String PARAM = "outrigger.generator.param.Param";

@@ -90,7 +90,8 @@ final class CheckReport {
     int hollows = m.shells() - m.pieces();
     return (m.pieces() == 1 ? "one body" : m.pieces() + " bodies that are not joined") + ", "
         + (hollows == 0 ? "" : hollows == 1 ? "one closed hollow inside, " : hollows + " closed hollows inside, ")
-        + (m.genus() == 0 ? "no hole" : m.genus() == 1 ? "one hole" : m.genus() + " holes") + (m.pieces() == 1 ? " through it" : " through them");
+        + (m.genus() == 0 ? "no hole" : m.genus() == 1 ? "one hole" : m.genus() + " holes")
+        + (m.pieces() == 1 ? " through it" : " through them");
   }
 
   private static String finite(double value) {

@@ -15,7 +15,9 @@ final class MakeCommand implements Command {
     this.kinds = kinds;
   }
 
-  /** @param asked the kind that is asked for and alone described; all are where it is none of them, so that help lists them */
+  /**
+   * @param asked the kind that is asked for and alone described; all are where it is none of them, so that help lists them
+   */
   static CommandLine of(Root root, Kinds kinds, String asked) {
     CommandLine make = new CommandLine(new MakeCommand(kinds.names()));
     for (Accessory<?> accessory : kinds.all()) {

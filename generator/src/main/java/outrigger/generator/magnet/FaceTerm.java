@@ -6,7 +6,8 @@ package outrigger.generator.magnet;
  *
  * <p>It is R1^2 R2^2 times the integral over th from 0 to pi of sin^2(th) / (s (s + z)), where s^2 = z^2 +
  * (R1 - R2)^2 + 4 R1 R2 sin^2(th / 2): the Bessel integral of Vokoun, Beleggia, Heller, Sittner 2009 (J. Magn. Magn.
- * Mater. 321, 3758) after Neumann's addition theorem. All of it is positive, so nothing cancels and no special function is needed.
+ * Mater. 321, 3758) after Neumann's addition theorem. All of it is positive, so nothing cancels and no special function is
+ * needed.
  */
 final class FaceTerm {
   private FaceTerm() {}

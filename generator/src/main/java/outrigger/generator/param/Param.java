@@ -12,7 +12,8 @@ import java.lang.annotation.Target;
  * says how it is written: {@code double} a length, an angle, a mass, a temperature or a plain number by {@link #unit};
  * {@code int} a count; {@code boolean} yes or no; an enum one of its constants in lower case with dashes; a preset
  * record (such as {@code Printer}) the name of an item on the shelf; {@code String} free text; {@code Measure} a length
- * with what it may be off, or {@code solve}; {@code List<Double>} lengths separated by commas; {@code List<Item>} (see {@code accessory.tray}) one sized item each, in its own text form.
+ * with what it may be off, or {@code solve}; {@code List<Double>} lengths separated by commas; {@code List<Item>} (see
+ * {@code accessory.tray}) one sized item each, in its own text form.
  */
 @Retention(RetentionPolicy.RUNTIME)
 @Target(ElementType.RECORD_COMPONENT)

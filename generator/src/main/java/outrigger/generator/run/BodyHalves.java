@@ -23,7 +23,8 @@ final class BodyHalves {
   /** One entry for each site of a solved truck over which no pad is made, as pads list their own. */
   static List<Fitted> of(Optional<TruckFit> fit, List<Draft> drafts) {
     Set<String> padded = drafts.stream().flatMap(draft -> draft.request().site().stream()).collect(Collectors.toSet());
-    return fit.map(solved -> solved.sites().stream().filter(site -> !padded.contains(site.name())).map(site -> of(site, solved.choices().get(site))).toList())
+    return fit.map(solved -> solved.sites().stream().filter(site -> !padded.contains(site.name()))
+        .map(site -> of(site, solved.choices().get(site))).toList())
         .orElse(List.of());
   }
 

@@ -14,7 +14,10 @@ public abstract class Extra {
   /** {@code manifest.json}: of every part, where its parameters came from, what it promises and measures. */
   public static final Extra MANIFEST = manifest(json -> { });
 
-  /** A picture of each part beside its print file, a coloured map of what was measured on it, and of more than one all together as {@code parts.png}. */
+  /**
+   * A picture of each part beside its print file, a coloured map of what was measured on it, and of more than one all
+   * together as {@code parts.png}.
+   */
   public static final Extra PICTURES = new Extra() {
     @Override
     List<OutputFile> files(Batch batch, Crew crew) {

@@ -17,9 +17,9 @@ import org.openjdk.jmh.runner.options.OptionsBuilder;
 import outrigger.shapes.exact.LevelCounts;
 
 /**
- * Runs the benchmarks with JMH's own options, then tells medians and how time grows with size. {@code --write FOLDER NAME...}
- * writes parts as text instead, for timing a peer on the same ones. {@code --levels NAME...} counts instead how many exact
- * decisions rested on each level of arithmetic.
+ * Runs the benchmarks with JMH's own options, then tells medians and how time grows with size. {@code --write FOLDER
+ * NAME...} writes parts as text instead, for timing a peer on the same ones. {@code --levels NAME...} counts instead how
+ * many exact decisions rested on each level of arithmetic.
  */
 public final class Benchmarks {
   private Benchmarks() {}

@@ -16,8 +16,8 @@ import org.openjdk.jmh.annotations.Warmup;
 
 /**
  * The spatial way, from numbers to operands, Booleans, rounding, proof and the bytes of the file, on one thread; memory is
- * cleared on that thread too, as the launcher has it. What is called but once an evaluation is fully compiled only after some
- * thousand of them: hence the long warming up.
+ * cleared on that thread too, as the launcher has it. What is called but once an evaluation is fully compiled only after
+ * some thousand of them: hence the long warming up.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.SampleTime)

@@ -36,7 +36,9 @@ public final class BoxOrder {
     return order;
   }
 
-  /** The order as numbers that rise: the place of a box on the curve in the high bits, its {@link #number} in the low ones. */
+  /**
+   * The order as numbers that rise: the place of a box on the curve in the high bits, its {@link #number} in the low ones.
+   */
   public static long[] keys(int[] boxes) {
     return keys(boxes, Workers.of(1));
   }

@@ -232,7 +232,9 @@ public final class ExactPoint {
     return k == 0 ? planeA : k == 1 ? planeB : planeC;
   }
 
-  /** Whether three different planes are known in which both points lie: of points where planes meet, they are the same then. */
+  /**
+   * Whether three different planes are known in which both points lie: of points where planes meet, they are the same then.
+   */
   private boolean hasPlanesOf(ExactPoint p) {
     return planeA >= 0 && planeB >= 0 && planeC >= 0 && planeA != planeB && planeB != planeC && planeC != planeA
         && p.isIn(planeA) && p.isIn(planeB) && p.isIn(planeC);

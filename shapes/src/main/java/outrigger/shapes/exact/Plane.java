@@ -66,7 +66,8 @@ public final class Plane {
 
   /**
    * A number that is the same for all directions of one line: of the quotients by the longest component, which come out
-   * alike from any multiple below 2^53, for a division is rounded once. So planes can be told apart without a common divisor.
+   * alike from any multiple below 2^53, for a division is rounded once. So planes can be told apart without a common
+   * divisor.
    */
   public static long directionKey(long nx, long ny, long nz) {
     long ax = Math.abs(nx);

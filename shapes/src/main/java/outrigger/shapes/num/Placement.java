@@ -24,8 +24,8 @@ public record Placement(double xx, double xy, double xz, double yx, double yy, d
   }
 
   /**
-   * How far a component may be off for a turn to count as one by quarters, as one of turns that cancel out is: three such move
-   * a corner anywhere on the grid, within 2^24 steps, by less than 2^-14 of a step.
+   * How far a component may be off for a turn to count as one by quarters, as one of turns that cancel out is: three such
+   * move a corner anywhere on the grid, within 2^24 steps, by less than 2^-14 of a step.
    */
   private static final double OFF = 0x1p-40;
 

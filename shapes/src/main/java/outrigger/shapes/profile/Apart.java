@@ -98,7 +98,9 @@ final class Apart {
     return false;
   }
 
-  /** Whether a ring lies wholly on a side of an edge's line, 1 left or -1 right; on the line itself if the edge is its own. */
+  /**
+   * Whether a ring lies wholly on a side of an edge's line, 1 left or -1 right; on the line itself if the edge is its own.
+   */
   private static boolean isOnSide(Ring edges, int from, int to, Ring ring, int side) {
     for (int i = 0; i < ring.size(); i++) {
       int turn = Sign.turn(edges.x(from), edges.y(from), edges.x(to), edges.y(to), ring.x(i), ring.y(i)) * side;

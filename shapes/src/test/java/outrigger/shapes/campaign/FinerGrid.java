@@ -7,7 +7,8 @@ import outrigger.shapes.num.Grid;
 import outrigger.shapes.solid.Solid;
 
 /**
- * The same operands on a grid many times finer, as far as the operands stay within its range: tells a touch that is there from one that rounding made.
+ * The same operands on a grid many times finer, as far as the operands stay within its range: tells a touch that is there
+ * from one that rounding made.
  *
  * <p>Operands stand on the grid exactly, so those that touch do so on any finer grid as well; where only rounding closed
  * a gap, a finer grid keeps it open.

@@ -18,7 +18,9 @@ final class Points {
 
   private Points() {}
 
-  /** A point that the mesh holds and the expression does not, or the other way round, as words; nothing if none was found. */
+  /**
+   * A point that the mesh holds and the expression does not, or the other way round, as words; nothing if none was found.
+   */
   static String differing(Expression expression, Mesh mesh, Random random) {
     Predicate<double[]> holds = holds(expression);
     for (int i = 0; i < COUNT; i++) {

@@ -13,8 +13,9 @@ import outrigger.shapes.num.Workers;
 import outrigger.shapes.stl.StlReader;
 
 /**
- * Times each gauge beside reading, welding and proving the same file: {@code PrintTimes RUNS FILE...}. Medians of processor time
- * on one thread, milliseconds, so that other work on the machine does not count; quote ratios of one run on one machine.
+ * Times each gauge beside reading, welding and proving the same file: {@code PrintTimes RUNS FILE...}. Medians of processor
+ * time on one thread, milliseconds, so that other work on the machine does not count; quote ratios of one run on one
+ * machine.
  */
 final class PrintTimes {
   private static final double NANOS_PER_MS = 1e6;

@@ -24,8 +24,8 @@ import outrigger.shapes.stl.StlReader;
 import outrigger.shapes.stl.StlWriter;
 
 /**
- * Processor time, on one thread, of the gauges of walls and gaps against reading, welding and proving the same part. Not a test:
- * {@code java -cp shapes/target/classes:shapes/target/test-classes:JTS outrigger.shapes.print.WallTimes [NAME]}
+ * Processor time, on one thread, of the gauges of walls and gaps against reading, welding and proving the same part. Not a
+ * test: {@code java -cp shapes/target/classes:shapes/target/test-classes:JTS outrigger.shapes.print.WallTimes [NAME]}
  */
 final class WallTimes {
   private WallTimes() {}

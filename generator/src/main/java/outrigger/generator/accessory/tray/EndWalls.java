@@ -76,7 +76,8 @@ final class EndWalls {
     if (!order.isEmpty() && !TrayFrame.keeps(gap, wall)) {
       String key = p.notches() > 0 ? "notch-width" : "ties";
       throw new BadDimension(key, many(p.notches(), "notch", "notches") + " and "
-          + many(p.ties(), "tie slot", "tie slots") + " take " + Words.mm(taken) + " and " + Words.mm((order.size() + 1) * wall) + " of wall around them, but the end wall is straight for "
+          + many(p.ties(), "tie slot", "tie slots") + " take " + Words.mm(taken) + " and "
+          + Words.mm((order.size() + 1) * wall) + " of wall around them, but the end wall is straight for "
           + Words.mm(straight()), "Make notches narrower or fewer, or leave out tie slots.");
     }
     return gap;

@@ -5,8 +5,8 @@ import java.util.List;
 import outrigger.shapes.exact.Plane;
 
 /**
- * Numbers planes from 0, equal ones alike, by an open-addressed table. A slot holds a plane's hash beside its number, so that
- * most others are told apart without being fetched.
+ * Numbers planes from 0, equal ones alike, by an open-addressed table. A slot holds a plane's hash beside its number, so
+ * that most others are told apart without being fetched.
  */
 final class PlaneNumbers {
   private final List<Plane> planes = new ArrayList<>();

@@ -5,8 +5,8 @@ import outrigger.shapes.num.Workers;
 /**
  * Finds for each directed edge the one that runs the other way.
  *
- * <p>Both lie in the list of that end of theirs at which fewer edges meet. On a closed surface such a list is short even where
- * thousands of edges meet in one corner.
+ * <p>Both lie in the list of that end of theirs at which fewer edges meet. On a closed surface such a list is short even
+ * where thousands of edges meet in one corner.
  */
 public final class Twins {
   /** No edge runs the other way. */

@@ -5,8 +5,8 @@ import outrigger.shapes.mesh.leaf.Polyhedron;
 import outrigger.shapes.mesh.leaf.Upright;
 
 /**
- * A number for how operands lie in each of some frames: equal where they look the same, whatever the order of operands, faces
- * and corners, and different otherwise but for chance of one in 2^64.
+ * A number for how operands lie in each of some frames: equal where they look the same, whatever the order of operands,
+ * faces and corners, and different otherwise but for chance of one in 2^64.
  *
  * <p>Sums over faces of what their corners hash to, about the middle of the bounds.
  */

@@ -9,7 +9,8 @@ import outrigger.shapes.mesh.triangulation.Triangulation;
 import outrigger.shapes.num.Interrupt;
 
 /**
- * Cuts caps into facets: constrained Delaunay, no corner added. What lies inside an odd number of a cap's rims belongs to it.
+ * Cuts caps into facets: constrained Delaunay, no corner added. What lies inside an odd number of a cap's rims belongs to
+ * it.
  *
  * <p>Caps with the same rims, as at both ends of a plate, are cut once.
  */

@@ -69,7 +69,9 @@ final class PlanarOutline {
     addCaps(right, left, b, a);
   }
 
-  /** Whether a wall with the matter on its left looks the way of its plane's normal; it runs from its lesser end or to it. */
+  /**
+   * Whether a wall with the matter on its left looks the way of its plane's normal; it runs from its lesser end or to it.
+   */
   private boolean looksUp(int wall, boolean fromLesser) {
     Plane plane = faces.plane(wall);
     long v = plane.normal((axis + 2) % 3);

@@ -18,8 +18,8 @@ import outrigger.shapes.solid.Solid;
  * Evaluates expressions whose operands all stand along one axis with straight walls: in the plane, with a column of heights
  * over each of its cells.
  *
- * <p>What it makes is what the {@link Kernel} makes of the same. Where it is in doubt, and where the result is to be refused,
- * it makes nothing, and the spatial way has the last word.
+ * <p>What it makes is what the {@link Kernel} makes of the same. Where it is in doubt, and where the result is to be
+ * refused, it makes nothing, and the spatial way has the last word.
  */
 public final class PlanarWay {
   private PlanarWay() {}

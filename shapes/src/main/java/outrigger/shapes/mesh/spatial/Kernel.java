@@ -82,7 +82,8 @@ public final class Kernel {
   /**
    * Makes one solid of facets that cross and overlap: all that they wind round, without facets if that is nothing.
    *
-   * @param moved of each facet whether it may meet others otherwise than in common corners and edges; two that may not do not
+   * @param moved of each facet whether it may meet others otherwise than in common corners and edges; two that may not do
+   *     not
    */
   public static Rounded resolve(int[] xyz, int[] corners, boolean[] moved, Attempt attempt) {
     Faces faces = new Faces();

@@ -11,8 +11,8 @@ import outrigger.shapes.num.Grid;
  * only shapes the facets, uses the points rounded to the grid. That is safe: each flip lowers the volume under the
  * lifted rounded points, so flipping ends whatever the rounding did.
  *
- * <p>Where points are inserted one by one, vertices 0, 1 and 2 are the corners of one huge triangle round everything. A point
- * is found by walking from the last triangle, so neighbours should be inserted one after the other.
+ * <p>Where points are inserted one by one, vertices 0, 1 and 2 are the corners of one huge triangle round everything. A
+ * point is found by walking from the last triangle, so neighbours should be inserted one after the other.
  */
 public final class Triangulation extends Triangles {
   /** Corners of the huge triangle, far outside the grid. */

@@ -32,7 +32,9 @@ public final class Rim {
     return new Rim(ends, carried);
   }
 
-  /** The same, corners left out that lie nearer than a distance to the line of those kept, mm, where both edges are alike. */
+  /**
+   * The same, corners left out that lie nearer than a distance to the line of those kept, mm, where both edges are alike.
+   */
   Rim simplified(double within) {
     double[] kept = new double[ends.length];
     boolean[] alike = new boolean[carried.length];

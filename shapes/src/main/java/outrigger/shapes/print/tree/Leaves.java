@@ -2,8 +2,8 @@ package outrigger.shapes.print.tree;
 
 /**
  * Shares a sorted row of items out to the leaves of a perfect binary tree, at most one each, so that each node holds a
- * cell of the order where it can: there are more leaves than items, and each node splits what it holds where the order makes its greatest jump.
- * A node that held the end of one cell and the beginning of a far one would be a large box of nothing.
+ * cell of the order where it can: there are more leaves than items, and each node splits what it holds where the order makes
+ * its greatest jump. A node that held the end of one cell and the beginning of a far one would be a large box of nothing.
  */
 final class Leaves {
   /** So many times as many leaves as items, at least. */

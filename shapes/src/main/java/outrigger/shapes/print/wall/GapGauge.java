@@ -79,7 +79,8 @@ public final class GapGauge implements Gauge {
     String what = place.form() == NarrowPlace.Form.STRIP ? "groove" : "gap";
     return concern("narrow-" + what, place, bound, Limit.GAP, "the " + what + " is "
         + Widths.mm(place.narrowest().width()) + " mm wide, narrower than one printed line of " + Widths.mm(bound)
-        + " mm" + Widths.over(place.area(bound)) + ": it will close up", "Make it " + Widths.mm(bound) + " mm or wider, or join the two sides.");
+        + " mm" + Widths.over(place.area(bound)) + ": it will close up",
+        "Make it " + Widths.mm(bound) + " mm or wider, or join the two sides.");
   }
 
   private static Concern concern(String rule, NarrowPlace place, double bound, Limit limit, String message,

@@ -13,7 +13,9 @@ import outrigger.shapes.num.Grid;
 import outrigger.shapes.num.Placement;
 
 class FrameTest {
-  /** A tetrahedron that looks different from every side; its bounds have odd sums, so that no grid point is in the middle. */
+  /**
+   * A tetrahedron that looks different from every side; its bounds have odd sums, so that no grid point is in the middle.
+   */
   private static final Polyhedron ODD = new Polyhedron(new int[] {0, 0, 0, 1001, 0, 0, 100, 2003, 0, 300, 500, 3007},
       List.of(new int[][] {{0, 2, 1}}, new int[][] {{0, 1, 3}}, new int[][] {{1, 2, 3}}, new int[][] {{2, 0, 3}}));
 
