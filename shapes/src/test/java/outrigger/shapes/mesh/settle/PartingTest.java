@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
@@ -23,20 +22,10 @@ import outrigger.shapes.profile.Profile;
 import outrigger.shapes.solid.Prism;
 
 class PartingTest {
-  private static final Mesh CUBE = Mesher.mesh(Prism.of(Profile.rectangle(2, 2), 0, 2));
-
   /** The cube and a copy moved by whole millimetres, welded where they touch. */
   private static Mesh cubes(double x, double y, double z) {
     Mesh other = Mesher.mesh(Prism.of(Profile.rectangle(2, 2), 0, 2).place(Placement.move(x, y, z)));
-    int n = CUBE.vertexCount();
-    int[] xyz = Arrays.copyOf(CUBE.xyz(), 3 * (n + other.vertexCount()));
-    System.arraycopy(other.xyz(), 0, xyz, 3 * n, 3 * other.vertexCount());
-    int m = CUBE.corners().length;
-    int[] corners = Arrays.copyOf(CUBE.corners(), m + other.corners().length);
-    for (int i = 0; i < other.corners().length; i++) {
-      corners[m + i] = n + other.corners()[i];
-    }
-    return Mesh.of(xyz, corners);
+    return OnCube.with(other.xyz(), other.corners());
   }
 
   private static void assertParted(Mesh touching) {
@@ -58,24 +47,9 @@ class PartingTest {
     assertParted(cubes(2, 2, 0));
   }
 
-  /** A pyramid stands on its tip in the top of the cube, where no corner of the cube is. */
-  private static Mesh tipOnAFace() {
-    int mm = Grid.PER_MM;
-    int n = CUBE.vertexCount();
-    int[] pyramid = {mm / 4, mm / 2, 2 * mm, -mm, -mm, 3 * mm, mm, -mm, 3 * mm, mm, mm, 3 * mm, -mm, mm, 3 * mm};
-    int[] facets = {0, 2, 1, 0, 3, 2, 0, 4, 3, 0, 1, 4, 1, 2, 3, 1, 3, 4};
-    int[] xyz = Arrays.copyOf(CUBE.xyz(), 3 * n + pyramid.length);
-    System.arraycopy(pyramid, 0, xyz, 3 * n, pyramid.length);
-    int[] corners = Arrays.copyOf(CUBE.corners(), CUBE.corners().length + facets.length);
-    for (int i = 0; i < facets.length; i++) {
-      corners[CUBE.corners().length + i] = n + facets[i];
-    }
-    return Mesh.of(xyz, corners);
-  }
-
   @Test
   void part_tipOnAFace_becomesSound() {
-    Mesh touching = tipOnAFace();
+    Mesh touching = OnCube.pyramid(0);
     Faults faults = Faults.of(touching);
     assertTrue(faults.areTouches());
     assertEquals(1, faults.touching().size());
@@ -87,7 +61,7 @@ class PartingTest {
   /** As where what it touched was put elsewhere before its turn came. */
   @Test
   void part_cornerThatTouchesNothing_leavesIt() {
-    Mesh touching = tipOnAFace();
+    Mesh touching = OnCube.pyramid(0);
     Set<Integer> corners = new HashSet<>(Faults.of(touching).touching());
     Rounded alone = Parting.part(touching, corners).orElseThrow();
     for (int v = 0; v < touching.vertexCount(); v++) {
@@ -126,20 +100,20 @@ class PartingTest {
 
   @Test
   void split_twoEdgesOfAFacetInEitherOrder_cutsItAlike() {
-    Mesh one = EdgeSplit.of(CUBE, List.of(0, 1));
-    Mesh other = EdgeSplit.of(CUBE, List.of(1, 0));
+    Mesh one = EdgeSplit.of(OnCube.CUBE, List.of(0, 1));
+    Mesh other = EdgeSplit.of(OnCube.CUBE, List.of(1, 0));
     assertEquals(facets(one.xyz(), one.corners()), facets(other.xyz(), other.corners()));
   }
 
   @Test
   void part_soundMesh_leavesIt() {
-    assertTrue(Parting.part(CUBE, Set.of()).isEmpty());
+    assertTrue(Parting.part(OnCube.CUBE, Set.of()).isEmpty());
   }
 
   @Test
   void split_anEdge_keepsTheCubeSound() {
-    Mesh split = EdgeSplit.of(CUBE, List.of(0));
-    assertEquals(CUBE.facetCount() + 2, split.facetCount());
+    Mesh split = EdgeSplit.of(OnCube.CUBE, List.of(0));
+    assertEquals(OnCube.CUBE.facetCount() + 2, split.facetCount());
     assertEquals(8, Proof.judge(split).measures().volume());
     assertTrue(Proof.judge(split).proven().isPresent());
   }
@@ -155,15 +129,8 @@ class PartingTest {
   @Test
   void without_filmThinnerThanTheGrid_leavesIt() {
     int mm = Grid.PER_MM;
-    int n = CUBE.vertexCount();
     int[] film = {3 * mm, 0, 0, 4 * mm, 0, 0, 3 * mm, mm, 0, 3 * mm + 1, 1, 2};
     int[] facets = {0, 1, 2, 0, 3, 1, 1, 3, 2, 2, 3, 0};
-    int[] xyz = Arrays.copyOf(CUBE.xyz(), 3 * n + film.length);
-    System.arraycopy(film, 0, xyz, 3 * n, film.length);
-    int[] corners = Arrays.copyOf(CUBE.corners(), CUBE.corners().length + facets.length);
-    for (int i = 0; i < facets.length; i++) {
-      corners[CUBE.corners().length + i] = n + facets[i];
-    }
-    assertArrayEquals(CUBE.corners(), Slivers.without(Mesh.of(xyz, corners)));
+    assertArrayEquals(OnCube.CUBE.corners(), Slivers.without(OnCube.with(film, facets)));
   }
 }
