@@ -16,6 +16,12 @@ public final class FacetSamples {
   /** Edges are equal if they differ by less than this part: rounding to the grid is not to decide. */
   private static final double EQUAL = 1e-3;
 
+  /**
+   * Of a facet less high than this rounding to the grid decides which way it faces, mm: sixteen grid steps turn it by some
+   * six degrees.
+   */
+  public static final double NEEDLE = 1e-3;
+
   private final FacetTree tree;
   private final double spacing;
 
@@ -42,6 +48,11 @@ public final class FacetSamples {
       longest = Math.max(longest, corner(slot, k).distance(corner(slot, k + 1)));
     }
     return 2 * area(slot) / longest;
+  }
+
+  /** Whether it is too narrow to tell which way it faces, so that nothing can be measured from it. */
+  public boolean isNeedle(int slot) {
+    return breadth(slot) < NEEDLE;
   }
 
   /** Middle of the corners. */

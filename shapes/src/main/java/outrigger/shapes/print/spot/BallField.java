@@ -118,7 +118,7 @@ public final class BallField {
         starts[count++] = slot;
         load = 0;
       }
-      meets[slot] = regions.meets(slot);
+      meets[slot] = regions.meets(slot) && !samples.isNeedle(slot);
       double area = meets[slot] ? samples.area(slot) : 0;
       load += Math.min(1, area / cell) + area / (reach.spacing * reach.spacing);
     }

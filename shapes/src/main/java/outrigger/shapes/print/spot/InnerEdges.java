@@ -12,6 +12,7 @@ import outrigger.shapes.print.facet.CubeMap;
 import outrigger.shapes.print.facet.Facets;
 import outrigger.shapes.print.facet.Seams;
 import outrigger.shapes.print.facet.Vec;
+import outrigger.shapes.print.sample.FacetSamples;
 import outrigger.shapes.print.tree.FacetTree;
 import outrigger.shapes.print.tree.NearRegions;
 
@@ -33,6 +34,8 @@ public final class InnerEdges {
   private static final double WITHIN = 0.999;
   /** Samples keep this far from the ends of their edge, mm: at the end itself there is no saying which edge is touched. */
   private static final double INSET = 1e-3;
+  /** So many needles beside each other are looked over for the facet behind them. */
+  private static final int NEEDLES = 4;
   private static final int PIECE = 16384;
   /** Room for 20 bits of cell number along each axis, and for a side. */
   private static final int BITS = 20;
@@ -85,6 +88,37 @@ public final class InnerEdges {
     return product < BLUNT && rise > 0;
   }
 
+  /** Whether a facet is too narrow to tell which way it faces. */
+  private boolean isNeedle(int facet) {
+    double longest = 0;
+    for (int half = 3 * facet; half < 3 * facet + 3; half++) {
+      longest = Math.max(longest, square(half));
+    }
+    double area = facets.area(facet);
+    return 4 * area * area < FacetSamples.NEEDLE * FacetSamples.NEEDLE * longest;
+  }
+
+  /** Length of an edge, squared, mm^2. */
+  private double square(int half) {
+    int a = Seams.from(mesh, half);
+    int b = Seams.to(mesh, half);
+    double x = Grid.toMm(mesh.x(b) - mesh.x(a));
+    double y = Grid.toMm(mesh.y(b) - mesh.y(a));
+    double z = Grid.toMm(mesh.z(b) - mesh.z(a));
+    return x * x + y * y + z * z;
+  }
+
+  /** The half-edge across, or where that is one of a needle, the one across the needle's other long edge; -1 for none. */
+  private int across(int half) {
+    int across = seams.across(half);
+    for (int i = 0; i < NEEDLES && isNeedle(across / 3); i++) {
+      int first = across / 3 * 3 + (across + 1) % 3;
+      int second = across / 3 * 3 + (across + 2) % 3;
+      across = seams.across(square(first) > square(second) ? first : second);
+    }
+    return across / 3 == half / 3 || isNeedle(across / 3) ? -1 : across;
+  }
+
   private Vec place(int vertex) {
     return new Vec(Grid.toMm(mesh.x(vertex)), Grid.toMm(mesh.y(vertex)), Grid.toMm(mesh.z(vertex)));
   }
@@ -102,7 +136,7 @@ public final class InnerEdges {
 
     List<Spot> of(int from, int to) {
       for (int slot = from; slot < to; slot++) {
-        if (regions.meets(slot)) {
+        if (regions.meets(slot) && !isNeedle(tree.facet(slot))) {
           round(slot, tree.facet(slot));
         }
       }
@@ -111,7 +145,7 @@ public final class InnerEdges {
 
     private void round(int slot, int facet) {
       for (int half = 3 * facet; half < 3 * facet + 3; half++) {
-        int across = seams.across(half);
+        int across = across(half);
         if (half < across && isInner(facet, half, across)) {
           along(slot, half, normal(across / 3));
         }

@@ -8,6 +8,7 @@
  * <ol>
  * <li>{@link BallField} asks where facets stand against each other; nowhere else can a narrow ball be held.
  * <li>It lays samples on these facets, thins them, and asks a ball at each, in pieces that several threads take.
+ *     Needles, whose way of facing is rounding's, are left out.
  * <li>{@link InnerEdges} does the same on edges that look inward, where a ball may lie any way between two faces, and no
  *     sample of either face shows what is left.
  * </ol>

@@ -33,7 +33,9 @@ final class Thinnest {
     int step = Math.max(1, tree.size() / SAMPLES);
     for (int slot = 0; slot < tree.size() && probe.work() < LAID; slot += step) {
       list.clear();
-      samples.addTo(list, slot);
+      if (!samples.isNeedle(slot)) {
+        samples.addTo(list, slot);
+      }
       Vec normal = tree.normal(slot);
       for (int i = 0; i < list.size(); i++) {
         Vec u = reach.direction(normal);
