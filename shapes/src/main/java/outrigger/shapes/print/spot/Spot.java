@@ -21,6 +21,8 @@ public record Spot(int slot, Vec place, Vec normal, BallProbe.Ball ball, double 
 
   /** A sample of an edge stands for a strip as wide as this, mm: for next to no surface. */
   static final double EDGE = 1e-6;
+  /** Of two faces less than three degrees apart. */
+  private static final double EVEN = 0.05;
 
   /** How wide it is there, mm. */
   public double width() {
@@ -30,6 +32,11 @@ public record Spot(int slot, Vec place, Vec normal, BallProbe.Ball ball, double 
   /** Whether it lies on an inner edge and stands for no surface. */
   public boolean isEdge() {
     return ball.grip() == BallProbe.Grip.EDGE;
+  }
+
+  /** Whether two faces hold it that are next to parallel, as those of a wall are and those of a sharp edge are not. */
+  public boolean isEven() {
+    return ball.grip() == BallProbe.Grip.FACING && ball.slope() < EVEN;
   }
 
   /** How much wider it is at the far side of the square it stands for than in its middle, mm. */

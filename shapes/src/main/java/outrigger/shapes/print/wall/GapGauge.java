@@ -26,6 +26,8 @@ import outrigger.shapes.print.spot.Spot;
  */
 public final class GapGauge implements Gauge {
   private static final double LEAST_AREA = 0.06;
+  /** Narrower gaps would be told as 0.00 mm wide. */
+  private static final double NOTHING = 0.005;
   /** Balls with their middles so many spacings apart belong together. */
   private static final double LINK = 2;
   /** The same for holes, whose middles lie on a line; by more, holes beside each other would be one place of no form. */
@@ -77,9 +79,10 @@ public final class GapGauge implements Gauge {
   private static Concern gap(Specimen specimen, NarrowPlace place) {
     double bound = specimen.limit(Limit.GAP);
     String what = place.form() == NarrowPlace.Form.STRIP ? "groove" : "gap";
-    return concern("narrow-" + what, place, bound, Limit.GAP, "the " + what + " is "
-        + Widths.mm(place.narrowest().width()) + " mm wide, narrower than one printed line of " + Widths.mm(bound)
-        + " mm" + Widths.over(place.area(bound)) + ": it will close up",
+    String wide = place.narrowest().width() < NOTHING ? " runs out to nothing" : " is "
+        + Widths.mm(place.narrowest().width()) + " mm wide";
+    return concern("narrow-" + what, place, bound, Limit.GAP, "the " + what + wide + ", narrower than one printed line of "
+        + Widths.mm(bound) + " mm" + Widths.over(place.area(bound)) + ": it will close up",
         "Make it " + Widths.mm(bound) + " mm or wider, or join the two sides.");
   }
 

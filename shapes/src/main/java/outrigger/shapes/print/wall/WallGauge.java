@@ -66,8 +66,10 @@ public final class WallGauge implements Gauge {
     field.show(edges);
     List<Spot> narrow = new ArrayList<>(field.narrow());
     narrow.addAll(edges);
-    List<NarrowPlace> places = NarrowPlaces.of(narrow, field.rims(), 2 * Math.max(spacing, bound / 2),
-        Math.min(LEAST_AREA * bound * bound, specimen.measures().area() / 4), descent);
+    double least = Math.min(LEAST_AREA * bound * bound, specimen.measures().area() / 4);
+    List<NarrowPlace> places = NarrowPlaces.of(narrow, field.rims(), 2 * Math.max(spacing, bound / 2), least, descent);
+    places.addAll(NarrowPlaces.of(besideEdges(places, wall), field.rims(), 2 * Math.max(spacing, bound / 2), wall * wall,
+        descent).stream().filter(place -> !runsOut(place, wall)).toList());
     List<Concern> concerns = new ArrayList<>();
     places.forEach(place -> concern(specimen, place).ifPresent(concerns::add));
     List<String> left = new ArrayList<>();
@@ -84,6 +86,23 @@ public final class WallGauge implements Gauge {
     return new Reading(Widths.listed(concerns, left), facts,
         List.of(new FacetField("wall-thickness", "mm", wall, true, shown).withPlaces(field.places(), SHOWN * bound)),
         left);
+  }
+
+  private static boolean runsOut(NarrowPlace place, double wall) {
+    return place.isSharp(wall) || place.runsOut(wall);
+  }
+
+  /** Of places that run out to nothing what is no thinner than the even wall in them, which an edge is not to hide. */
+  private static List<Spot> besideEdges(List<NarrowPlace> places, double wall) {
+    List<Spot> beside = new ArrayList<>();
+    for (NarrowPlace place : places) {
+      List<Spot> even = place.spots().stream().filter(Spot::isEven).toList();
+      if (runsOut(place, wall) && even.stream().mapToDouble(Spot::area).sum() >= wall * wall) {
+        double least = even.stream().mapToDouble(Spot::width).min().orElseThrow();
+        place.spots().stream().filter(spot -> spot.width() >= least).forEach(beside::add);
+      }
+    }
+    return beside;
   }
 
   private static Fact fact(Spot thinnest) {
@@ -103,6 +122,12 @@ public final class WallGauge implements Gauge {
     if (place.runsOut(wall)) {
       return Optional.of(sharp(specimen, place, Severity.ERROR, Limit.LINE));
     }
+    // of a neck a little may be held by faces too
+    Optional<Concern> neck = place.area(wall) < wall * wall ? place.onEdges().flatMap(edges -> neck(specimen, edges))
+        : Optional.empty();
+    if (neck.isPresent() && place.form() != NarrowPlace.Form.STRIP && place.onEdges().orElseThrow().length() >= wall) {
+      return neck;
+    }
     double width = place.narrowest().width();
     boolean isWall = place.form() == NarrowPlace.Form.SHEET || place.form() == NarrowPlace.Form.LUMP;
     Limit line = isWall ? Limit.LINE : Limit.STROKE;
@@ -114,11 +139,7 @@ public final class WallGauge implements Gauge {
     }
     // raised text, low ribs, and webs no larger than a wall is thick carry nothing: one line will do for them
     boolean carries = place.form() != NarrowPlace.Form.STRIP && place.area(wall) >= wall * wall;
-    if (carries && Widths.isBelow(width, wall)) {
-      return Optional.of(told(specimen, place, Severity.CAUTION, Limit.WALL));
-    }
-    // of a neck a little may be held by faces too
-    return place.area(wall) < wall * wall ? place.onEdges().flatMap(edges -> neck(specimen, edges)) : Optional.empty();
+    return carries && Widths.isBelow(width, wall) ? Optional.of(told(specimen, place, Severity.CAUTION, Limit.WALL)) : neck;
   }
 
   /** What inner edges leave between them carries like a wall where it is long or all that is there, else like a rib. */

@@ -1,6 +1,7 @@
 package outrigger.shapes.print.wall;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -14,6 +15,7 @@ import outrigger.shapes.print.PrintLimits;
 import outrigger.shapes.print.Reading;
 import outrigger.shapes.print.Severity;
 import outrigger.shapes.print.Specimen;
+import outrigger.shapes.print.Specimens;
 import outrigger.shapes.print.WallShapes;
 import outrigger.shapes.profile.Profile;
 import outrigger.shapes.solid.Prism;
@@ -88,6 +90,14 @@ class GapGaugeTest {
     assertEquals("narrow-gap", c.rule());
     assertEquals(0.3, c.measured(), CLOSE);
     assertEquals(List.of(), read(holed(Profile.slot(10, 0.6), 5)));
+  }
+
+  @Test
+  void read_notchOfASharpAngle_isNotSaidToBeNothingWide() {
+    Solid block = WallShapes.block(20, 10, 4).cut(Specimens.along(22, -0.2, 0, 0, -1.5, 0.2, 0).move(0, -11, 4.0001));
+    List<Concern> told = new GapGauge().read(WallShapes.specimen(block)).concerns();
+    assertEquals(1, told.size(), told.toString());
+    assertTrue(told.get(0).message().startsWith("the gap runs out to nothing, narrower"), told.get(0).message());
   }
 
   @Test

@@ -1,0 +1,45 @@
+package outrigger.shapes.print.wall;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import outrigger.shapes.print.Concern;
+import outrigger.shapes.print.Severity;
+import outrigger.shapes.print.Specimens;
+import outrigger.shapes.print.WallShapes;
+import outrigger.shapes.solid.Solid;
+
+/** Walls that end in a sharp edge, and pockets that leave no wall but an edge: neither hides the other. */
+class WallsAndEdgesTest {
+  private static List<Concern> read(Solid solid) {
+    return new WallGauge().read(WallShapes.specimen(solid)).concerns();
+  }
+
+  /** The edge is 20 degrees sharp, the wall below it 10 mm high. */
+  @Test
+  void read_thinWallWithASharpTop_isToldBoth() {
+    Solid wall = Specimens.along(12, 0, 0, 20, 0, 20, 3, 10.6, 3, 10.6, 13, 10.3, 14.7, 10, 13, 10, 3, 0, 3);
+    for (Solid solid : List.of(wall, WallShapes.turned(wall))) {
+      List<Concern> told = read(solid);
+      assertEquals(List.of("thin-edge", "thin-wall"), told.stream().map(Concern::rule).sorted().toList(), told.toString());
+      Concern thin = told.stream().filter(c -> c.rule().equals("thin-wall")).findFirst().orElseThrow();
+      assertEquals(0.6, thin.measured(), 0.01);
+      assertEquals(2 * 10 * 12 + 2 * 10 * 0.6, thin.area(), 25);
+    }
+  }
+
+  /** Nothing of them faces each other, and all that holds both sides together is what their edges leave. */
+  @Test
+  void read_pocketsFromBothSidesThatEndAtOneHeight_leaveANeckOfTheirLength() {
+    Solid block = Specimens.box(0, 0, 0, 30, 20, 6).cut(Specimens.box(3, 3, 3, 7, 14, 5),
+        Specimens.box(10.4, 3, -1, 10, 14, 4));
+    List<Concern> told = read(block);
+    assertEquals(1, told.size(), told.toString());
+    assertEquals("thin-neck", told.get(0).rule());
+    assertEquals(Severity.ERROR, told.get(0).severity());
+    assertEquals(0.4, told.get(0).measured(), 0.01);
+    assertTrue(told.get(0).message().matches(".* along 14([.]\\d)? mm: .*"), told.get(0).message());
+  }
+}
