@@ -25,6 +25,7 @@ record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area)
   /** The steepest are sought first among slopes of this part of the greatest. */
   private static final float FIRST = 0.2f;
   private static final double HEIGHT = 100;
+  private static final int STEPS = 3;
 
   Hanging {
     hangs = List.copyOf(hangs);
@@ -50,6 +51,19 @@ record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area)
   /** The piece with the longest span. */
   Hang widest() {
     return hangs.stream().max(Comparator.comparingDouble(Hang::span)).orElseThrow();
+  }
+
+  /**
+   * Lean of what stands out in steps on the whole, degrees from the vertical; not a number unless there are three or more.
+   *
+   * @param most a step that stands out further is none, mm
+   */
+  double lean(double most) {
+    double[] heights = hangs.stream().filter(hang -> hang.depth() > 0).mapToDouble(Hang::z).distinct().sorted().toArray();
+    double deepest = hangs.stream().mapToDouble(Hang::depth).max().orElse(0);
+    int steps = heights.length;
+    return steps < STEPS || deepest > most ? Double.NaN
+        : StrictMath.toDegrees(StrictMath.atan2(depth, (heights[steps - 1] - heights[0]) * steps / (steps - 1)));
   }
 
   /** Middle of the undersides, x, y, z; of the lowest piece if there is no underside to speak of. */

@@ -3,6 +3,7 @@ package outrigger.shapes.print.hang;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 import outrigger.shapes.print.Concern;
 import outrigger.shapes.print.Fact;
 import outrigger.shapes.print.Limit;
@@ -23,6 +24,10 @@ final class HangingWords {
    * standard limit is past all of them.
    */
   private static final double HOPELESS = 3;
+  /** Undersides of steps are level but for rounding, degrees from the vertical. */
+  private static final double LEVEL = 89;
+  /** What is exactly at a limit is within it, however the part is turned: lengths change by as much in rounding, mm. */
+  private static final double ROUNDING = 5e-3;
 
   private final Specimen specimen;
   private final Undersides undersides;
@@ -32,9 +37,13 @@ final class HangingWords {
     this.undersides = undersides;
   }
 
+  private static boolean isBeyond(double length, double limit) {
+    return length > limit + ROUNDING;
+  }
+
   /** Whether it stands out further than a ledge may without being held at both ends. */
   private boolean isLoose(Hanging hanging) {
-    return !hanging.starts() && hanging.depth() > specimen.limit(Limit.LEDGE);
+    return !hanging.starts() && isBeyond(hanging.depth(), specimen.limit(Limit.LEDGE));
   }
 
   List<Concern> concerns(Hanging hanging, Optional<RoundRoof> roof) {
@@ -42,22 +51,29 @@ final class HangingWords {
     if (hanging.starts()) {
       concerns.add(island(hanging));
     } else if (roof.isPresent()) {
-      if (roof.get().diameter() > specimen.limit(Limit.ROOF_HOLE)) {
+      if (isBeyond(roof.get().diameter(), specimen.limit(Limit.ROOF_HOLE))) {
         concerns.add(roundRoof(hanging, roof.get()));
       }
     } else if (isLoose(hanging)) {
       concerns.add(isFlat(hanging) ? ledge(hanging) : slope(hanging));
     }
-    if (!hanging.starts() && hanging.widest().span() > specimen.limit(Limit.BRIDGE)) {
+    if (!hanging.starts() && isBeyond(hanging.widest().span(), specimen.limit(Limit.BRIDGE))) {
       concerns.add(bridge(hanging));
     }
     return concerns;
   }
 
   private boolean isFlat(Hanging hanging) {
-    double flat = hanging.patches().stream().filter(patch -> undersides.isFlat(patch.facet()))
-        .mapToDouble(Patch::area).sum();
-    return flat > hanging.area() / 2;
+    return isMostly(hanging, undersides::isFlat);
+  }
+
+  private boolean isLevel(Hanging hanging) {
+    return isMostly(hanging, facet -> undersides.lean(facet) > LEVEL);
+  }
+
+  private static boolean isMostly(Hanging hanging, IntPredicate wanted) {
+    double all = hanging.patches().stream().filter(patch -> wanted.test(patch.facet())).mapToDouble(Patch::area).sum();
+    return all > hanging.area() / 2;
   }
 
   private Concern island(Hanging hanging) {
@@ -73,20 +89,28 @@ final class HangingWords {
 
   private Concern ledge(Hanging hanging) {
     double limit = specimen.limit(Limit.LEDGE);
-    return at(hanging, "ledge", hanging.depth() > HOPELESS * limit ? Severity.ERROR : Severity.CAUTION,
+    double lean = hanging.lean(limit + ROUNDING);
+    if (lean > specimen.limit(Limit.OVERHANG) && isLevel(hanging)) {
+      return slope(hanging, lean, "an underside in steps leans ", " from the vertical on the whole");
+    }
+    boolean several = hanging.hangs().stream().anyMatch(hang -> hang.rim().holds() > 1);
+    return at(hanging, "ledge", isBeyond(hanging.depth(), HOPELESS * limit) ? Severity.ERROR : Severity.CAUTION,
         hanging.depth(), Limit.LEDGE,
-        "a flat underside stands out " + Words.mm(hanging.depth()) + " into the air, held on one side only: "
-            + extent(hanging),
+        "a flat underside stands out " + Words.mm(hanging.depth()) + " into the air, "
+            + (several ? "with no straight way across from hold to hold: " : "held on one side only: ") + extent(hanging),
         isShutIn(hanging) ? shutIn() : "Carry it by a slope of " + Words.degrees(specimen.limit(Limit.OVERHANG))
             + " from the vertical, turn the part over, or print it with support.");
   }
 
   private Concern slope(Hanging hanging) {
-    double lean = hanging.steepest(undersides);
+    return slope(hanging, hanging.steepest(undersides), "an underside leans up to ", " from the vertical");
+  }
+
+  private Concern slope(Hanging hanging, double lean, String leans, String from) {
     boolean hopeless = lean > specimen.limit(Limit.OVERHANG) + COOLED
-        && hanging.depth() > HOPELESS * specimen.limit(Limit.LEDGE);
+        && isBeyond(hanging.depth(), HOPELESS * specimen.limit(Limit.LEDGE));
     return at(hanging, "overhang", hopeless ? Severity.ERROR : Severity.CAUTION, lean, Limit.OVERHANG,
-        "an underside leans up to " + Words.degrees(lean) + " from the vertical and stands out " + Words.mm(hanging.depth())
+        leans + Words.degrees(lean) + from + " and stands out " + Words.mm(hanging.depth())
             + ": " + extent(hanging),
         isShutIn(hanging) ? shutIn() : "Lean it no further than " + Words.degrees(specimen.limit(Limit.OVERHANG))
             + ", turn the part, or print it with support.");
@@ -104,7 +128,7 @@ final class HangingWords {
     double angle = StrictMath.toDegrees(StrictMath.atan2(widest.alongY(), widest.alongX()));
     double turned = Math.rint(((angle % 180) + 180) % 180) % 180;
     double[] middle = Hanging.of(List.of(widest), 0).middle();
-    boolean hopeless = widest.span() > specimen.limit(Limit.BRIDGE_MOST);
+    boolean hopeless = isBeyond(widest.span(), specimen.limit(Limit.BRIDGE_MOST));
     Limit limit = hopeless ? Limit.BRIDGE_MOST : Limit.BRIDGE;
     return new Concern("bridge", hopeless ? Severity.ERROR : Severity.CAUTION, widest.midX(), widest.midY(), middle[2],
         widest.span(), specimen.limit(limit), limit, hanging.area(),

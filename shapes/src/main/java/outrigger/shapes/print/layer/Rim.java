@@ -93,6 +93,31 @@ public final class Rim {
     return carried[e];
   }
 
+  /** How many lengths of it are carried, each parted from the next by a free one or on a loop of its own. */
+  public int holds() {
+    int holds = 0;
+    int first = 0;
+    for (int e = 0; e < size(); e++) {
+      boolean ends = x1(e) == x0(first) && y1(e) == y0(first);
+      int next = ends ? first : e + 1;
+      holds += carried[e] && !(next < size() && carried[next]) ? 1 : 0;
+      if (ends) {
+        holds += allCarried(first, e) ? 1 : 0;
+        first = e + 1;
+      }
+    }
+    return holds;
+  }
+
+  private boolean allCarried(int from, int to) {
+    for (int e = from; e <= to; e++) {
+      if (!carried[e]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   double length(int e) {
     return Math.sqrt((x1(e) - x0(e)) * (x1(e) - x0(e)) + (y1(e) - y0(e)) * (y1(e) - y0(e)));
   }

@@ -24,6 +24,8 @@ import outrigger.shapes.print.slice.Slicer;
 public final class StandingGauge implements Gauge {
   /** Flat parts are not torn off: the moment of a nozzle that catches grows with height. From this height on, mm. */
   private static final double TALL = 2;
+  /** What is exactly at a limit is within it, however the part is turned: rounding changes it by less than this part. */
+  private static final double ROUNDING = 1e-3;
   /** Smaller areas would be told as nothing, mm^2. */
   private static final double POINT = 0.05;
 
@@ -43,7 +45,7 @@ public final class StandingGauge implements Gauge {
     facts.add(new Fact("contact-area", area, "mm2", onBed(area, "first layer")));
     FlatHull hull = FlatHull.around(foot.outer());
     double tall = specimen.measures().maxZ() - specimen.bed();
-    if (tall > TALL && area < specimen.limit(Limit.CONTACT)) {
+    if (tall > TALL && area < specimen.limit(Limit.CONTACT) * (1 - ROUNDING)) {
       concerns.add(small(specimen, hull, area));
     }
     if (hull.isArea()) {
@@ -85,7 +87,7 @@ public final class StandingGauge implements Gauge {
           specimen.limit(Limit.BEYOND), Limit.BEYOND, 0,
           "the part may tip over: its centre of mass lies " + Words.mm(-inside) + " beyond what stands on the bed",
           "Print it with a brim, turn it onto another face, or widen its foot."));
-    } else if (tall > specimen.limit(Limit.SLENDERNESS) * width) {
+    } else if (tall > specimen.limit(Limit.SLENDERNESS) * width * (1 + ROUNDING)) {
       concerns.add(new Concern("slender", Severity.CAUTION, x, y, specimen.bed(), tall / width,
           specimen.limit(Limit.SLENDERNESS), Limit.SLENDERNESS, 0,
           "the part is " + Words.mm(tall) + " tall on a foot " + Words.mm(width) + " wide and may be knocked over",

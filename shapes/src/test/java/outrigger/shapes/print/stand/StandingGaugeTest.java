@@ -46,6 +46,14 @@ class StandingGaugeTest {
   }
 
   @Test
+  void exactlyAtALimit_passesHoweverTurned() {
+    for (int degrees = 0; degrees < 360; degrees += 17) {
+      assertEquals(List.of(), rules(Specimens.box(0, 0, 0, 4, 5, 10).turn(Axis.Z, degrees)), "20 mm2, " + degrees);
+      assertEquals(List.of(), rules(Specimens.box(0, 0, 0, 5, 5, 40).turn(Axis.Z, degrees)), "8 times, " + degrees);
+    }
+  }
+
+  @Test
   void box_tipsAtTheAngleOfItsHalfWidth() {
     Solid box = Specimens.box(5, 5, 3, 10, 40, 30);
     assertEquals(400, fact(box, "contact-area"), 1e-6);

@@ -1,0 +1,73 @@
+package outrigger.shapes.print.hang;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import outrigger.shapes.num.Axis;
+import outrigger.shapes.print.Concern;
+import outrigger.shapes.print.Severity;
+import outrigger.shapes.print.Specimens;
+import outrigger.shapes.profile.Profile;
+import outrigger.shapes.solid.Prism;
+import outrigger.shapes.solid.Solid;
+
+/** How level undersides are told: at the limits themselves, in steps, and held at both ends by no straight way. */
+class LevelUndersidesTest {
+  private static List<Concern> concerns(Solid solid) {
+    return new OverhangGauge().read(Specimens.of(solid)).concerns();
+  }
+
+  private static Concern only(Solid solid) {
+    List<Concern> found = concerns(solid);
+    assertEquals(1, found.size(), found.toString());
+    return found.get(0);
+  }
+
+  @Test
+  void read_exactlyAtALimit_passesHoweverTurned() {
+    List<Solid> parts = List.of(Specimens.table(10, 8), Specimens.holed(6, 9),
+        Specimens.along(8, 0, 0, 10, 0, 10, 5, 10.5, 5, 10.5, 9, 0, 9));
+    for (int degrees = 0; degrees < 360; degrees += 31) {
+      for (Solid part : parts) {
+        assertEquals(List.of(), concerns(part.turn(Axis.Z, degrees).move(0.3, -0.7, 0)), "turned by " + degrees);
+      }
+    }
+  }
+
+  /** Steps of 0.45 mm every 0.4 mm up lean 48.4 degrees: no worse than the slope they stand for. */
+  @Test
+  void read_levelSteps_areASlopeOnTheWhole() {
+    double[] section = new double[4 + 4 * 10 + 4];
+    section[2] = 10;
+    for (int i = 0; i < 10; i++) {
+      section[4 + 4 * i] = 10 + 0.45 * i;
+      section[6 + 4 * i] = 10 + 0.45 * (i + 1);
+      section[5 + 4 * i] = 4 + 0.4 * i;
+      section[7 + 4 * i] = 4 + 0.4 * i;
+    }
+    section[44] = 14.5;
+    section[45] = 12;
+    section[47] = 12;
+    Concern steps = only(Specimens.along(10, section));
+    assertEquals("overhang", steps.rule());
+    assertEquals(Severity.CAUTION, steps.severity());
+    assertEquals(StrictMath.toDegrees(StrictMath.atan2(4.5, 4)), steps.measured(), 0.1);
+    assertTrue(steps.message().startsWith("an underside in steps leans 48.4 degrees"), steps.message());
+  }
+
+  /** Half a ring from one leg to the other is held at both ends, but no straight line across it is. */
+  @Test
+  void read_archOfALevelRing_isNotSaidToBeHeldOnOneSide() {
+    Solid ring = Prism.of(Profile.post(20).cut(Profile.hole(14)), 8, 10);
+    List<Concern> told = concerns(Solid.union(ring, Specimens.box(-10, -1.5, 0, 3.5, 3, 9),
+        Specimens.box(6.5, -1.5, 0, 3.5, 3, 9)));
+    assertEquals(2, told.size(), told.toString());
+    for (Concern c : told) {
+      assertEquals("ledge", c.rule());
+      assertTrue(c.message().contains("with no straight way across from hold to hold"), c.message());
+    }
+    assertTrue(only(Specimens.along(8, 0, 0, 10, 0, 10, 5, 13, 5, 13, 9, 0, 9)).message().contains("held on one side only"));
+  }
+}
