@@ -89,6 +89,9 @@ final class Clearance {
   }
 
   private int[] boxes(int[] chosen) {
+    if (chosen.length == patches.count()) {
+      return boxes;
+    }
     int[] b = new int[6 * chosen.length];
     for (int i = 0; i < chosen.length; i++) {
       System.arraycopy(boxes, 6 * chosen[i], b, 6 * i, 6);
@@ -97,6 +100,9 @@ final class Clearance {
   }
 
   private int[] groups(int[] chosen) {
+    if (chosen.length == patches.count()) {
+      return groups;
+    }
     int[] g = new int[chosen.length];
     for (int i = 0; i < g.length; i++) {
       g[i] = groups[chosen[i]];

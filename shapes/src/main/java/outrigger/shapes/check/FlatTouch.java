@@ -28,8 +28,8 @@ final class FlatTouch {
     int b = next(p, a + 1, axis, x);
     int c = next(q, rims.start(q), axis, x);
     int d = next(q, c + 1, axis, x);
-    int pEnd = rims.start(p + 1);
-    int qEnd = rims.start(q + 1);
+    int pEnd = rims.end(p);
+    int qEnd = rims.end(q);
     if (b < pEnd && next(p, b + 1, axis, x) < pEnd || d < qEnd && next(q, d + 1, axis, x) < qEnd) {
       return false;
     }
@@ -50,7 +50,7 @@ final class FlatTouch {
   /** Place of the next corner of a patch in the plane, from a place on; the patch's end if there is none. */
   private int next(int patch, int from, int axis, int x) {
     int i = from;
-    while (i < rims.start(patch + 1) && surface.xyz()[3 * corner(i) + axis] != x) {
+    while (i < rims.end(patch) && surface.xyz()[3 * corner(i) + axis] != x) {
       i++;
     }
     return i;
@@ -77,7 +77,7 @@ final class FlatTouch {
   }
 
   private boolean haveCommonEdge(int p, int q, int v, int w) {
-    for (int i = rims.start(p); i < rims.start(p + 1); i++) {
+    for (int i = rims.start(p); i < rims.end(p); i++) {
       int h = rims.half(i);
       if (patches.of(edges.across(h)) == q && Math.min(edges.from(h), edges.to(h)) == Math.min(v, w)
           && Math.max(edges.from(h), edges.to(h)) == Math.max(v, w)) {

@@ -40,7 +40,7 @@ final class PatchContact {
     this.surface = surface;
     this.edges = edges;
     this.patches = patches;
-    rims = new Rims(edges, patches);
+    rims = new Rims(edges, patches, surface.workers());
     touch = new FlatTouch(surface, edges, patches, rims);
     marks = unmarked(surface.vertices());
     boxes = boxesOfPatches();
@@ -88,7 +88,7 @@ final class PatchContact {
 
   /** Makes a large patch the one that others are compared with. */
   void choose(int p) {
-    for (int i = rims.start(p); i < rims.start(p + 1); i++) {
+    for (int i = rims.start(p); i < rims.end(p); i++) {
       marks[edges.from(rims.half(i))] = p;
     }
     facets = BoxTree.of(new int[0]);
@@ -125,7 +125,7 @@ final class PatchContact {
   private boolean standsOn(int q, int p) {
     int facet = facet(p, 0);
     int side = 0;
-    for (int i = rims.start(q); i < rims.start(q + 1); i++) {
+    for (int i = rims.start(q); i < rims.end(q); i++) {
       int h = rims.half(i);
       if (isCorner(edges.from(h), p)) {
         if (isCorner(edges.to(h), p) && patches.of(edges.across(h)) != p) {
@@ -147,7 +147,7 @@ final class PatchContact {
     if (isLarge(p)) {
       return marks[v] == p;
     }
-    for (int i = rims.start(p); i < rims.start(p + 1); i++) {
+    for (int i = rims.start(p); i < rims.end(p); i++) {
       if (edges.from(rims.half(i)) == v) {
         return true;
       }
@@ -224,7 +224,7 @@ final class PatchContact {
     surface.workers().split(patches.count(), AT_ONCE, (from, to) -> {
       for (int p = from; p < to; p++) {
         BoxTree.clear(b, p);
-        for (int i = rims.start(p); i < rims.start(p + 1); i++) {
+        for (int i = rims.start(p); i < rims.end(p); i++) {
           enclose(b, p, edges.from(rims.half(i)));
         }
       }

@@ -23,6 +23,8 @@ public final class BoxTree {
   static final int WIDTH = 6;
   /** Leaves that are worth a thread. */
   private static final int AT_ONCE = 1 << 12;
+  /** Branches, a power of 2, that a large tree is built in by several threads. Any such number would do. */
+  private static final int BRANCHES = 16;
   /** Levels of the tree at which a search is divided for threads, into a hundred parts and more. */
   private static final int LEVELS = 6;
 
@@ -56,15 +58,22 @@ public final class BoxTree {
   private final int[] boxes;
   private final int[] nodes;
 
-  private BoxTree(int[] given, int[] order, Workers workers) {
-    count = order.length;
-    this.order = order;
+  /** Over boxes in the order of their keys. */
+  private BoxTree(int[] given, long[] keys, Workers workers) {
+    count = keys.length;
+    order = new int[count];
     boxes = new int[given.length];
     int needed = Math.max(1, (count + PER_LEAF - 1) / PER_LEAF);
     leaves = Integer.highestOneBit(2 * needed - 1);
     nodes = new int[2 * leaves * WIDTH];
-    workers.split(leaves, AT_ONCE, (from, to) -> fill(given, from, to));
-    boundNodes();
+    int branches = workers.threads() == 1 ? 1 : Math.max(1, Math.min(BRANCHES, leaves / AT_ONCE));
+    workers.each(branches, i -> {
+      fill(given, keys, leaves / branches * i, leaves / branches * (i + 1));
+      return i;
+    });
+    for (int i = branches - 1; i > 0; i--) {
+      enclose(i);
+    }
   }
 
   /**
@@ -78,14 +87,14 @@ public final class BoxTree {
 
   /** The same, built by some threads. */
   public static BoxTree of(int[] boxes, Workers workers) {
-    return new BoxTree(boxes, BoxOrder.of(boxes, workers), workers);
+    return new BoxTree(boxes, BoxOrder.keys(boxes, workers), workers);
   }
 
   /** A tree over boxes that come in a good order already: each near those before and after it, as along a loop. */
   public static BoxTree inOrder(int[] boxes) {
-    int[] order = new int[boxes.length / WIDTH];
-    Arrays.setAll(order, i -> i);
-    return new BoxTree(boxes, order, Workers.of(1));
+    long[] keys = new long[boxes.length / WIDTH];
+    Arrays.setAll(keys, i -> i);
+    return new BoxTree(boxes, keys, Workers.of(1));
   }
 
   /**
@@ -100,38 +109,51 @@ public final class BoxTree {
 
   /** The boxes of facets, as a tree over them takes them; arguments as above. */
   public static int[] boxesOfFacets(int[] xyz, int[] corners) {
+    return boxesOfFacets(xyz, corners, Workers.of(1));
+  }
+
+  /** The same by some threads. */
+  public static int[] boxesOfFacets(int[] xyz, int[] corners, Workers workers) {
     int[] boxes = new int[2 * corners.length];
-    for (int i = 0; i < corners.length / 3; i++) {
-      int a = 3 * corners[3 * i];
-      int b = 3 * corners[3 * i + 1];
-      int c = 3 * corners[3 * i + 2];
-      for (int k = 0; k < 3; k++) {
-        boxes[WIDTH * i + k] = Math.min(xyz[a + k], Math.min(xyz[b + k], xyz[c + k]));
-        boxes[WIDTH * i + 3 + k] = Math.max(xyz[a + k], Math.max(xyz[b + k], xyz[c + k]));
+    workers.split(corners.length / 3, PER_LEAF * AT_ONCE, (from, to) -> {
+      for (int i = from; i < to; i++) {
+        int a = 3 * corners[3 * i];
+        int b = 3 * corners[3 * i + 1];
+        int c = 3 * corners[3 * i + 2];
+        for (int k = 0; k < 3; k++) {
+          boxes[WIDTH * i + k] = Math.min(xyz[a + k], Math.min(xyz[b + k], xyz[c + k]));
+          boxes[WIDTH * i + 3 + k] = Math.max(xyz[a + k], Math.max(xyz[b + k], xyz[c + k]));
+        }
       }
-    }
+    });
     return boxes;
   }
 
-  /** Puts the boxes of some leaves in order and bounds the leaves; bounds of nothing are turned inside out. */
-  private void fill(int[] given, int fromLeaf, int toLeaf) {
+  /** Puts the boxes of the leaves of one branch in order and bounds all its nodes, from the leaves up. */
+  private void fill(int[] given, long[] keys, int fromLeaf, int toLeaf) {
+    for (int i = fromLeaf * PER_LEAF; i < Math.min(count, toLeaf * PER_LEAF); i++) {
+      order[i] = BoxOrder.number(keys[i], count);
+      System.arraycopy(given, WIDTH * order[i], boxes, WIDTH * i, WIDTH);
+    }
     for (int leaf = fromLeaf; leaf < toLeaf; leaf++) {
       clear(nodes, leaves + leaf);
       for (int i = leaf * PER_LEAF; i < Math.min(count, (leaf + 1) * PER_LEAF); i++) {
-        System.arraycopy(given, WIDTH * order[i], boxes, WIDTH * i, WIDTH);
         enclose(nodes, leaves + leaf, boxes, i);
+      }
+    }
+    int from = leaves + fromLeaf;
+    for (int width = (toLeaf - fromLeaf) / 2; width > 0; width /= 2) {
+      from /= 2;
+      for (int i = from; i < from + width; i++) {
+        enclose(i);
       }
     }
   }
 
-  /** Node i has children 2i and 2i + 1; leaf k is node {@code leaves + k}. */
-  private void boundNodes() {
-    for (int i = 0; i < leaves; i++) {
-      clear(nodes, i);
-    }
-    for (int i = 2 * leaves - 1; i > 1; i--) {
-      enclose(nodes, i / 2, nodes, i);
-    }
+  /** Bounds a node by its children, 2i and 2i + 1; leaf k is node {@code leaves + k}. */
+  private void enclose(int i) {
+    System.arraycopy(nodes, 2 * i * WIDTH, nodes, i * WIDTH, WIDTH);
+    enclose(nodes, i, nodes, 2 * i + 1);
   }
 
   /** Turns one of some boxes inside out, as that of nothing. */

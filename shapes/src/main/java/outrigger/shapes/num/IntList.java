@@ -35,6 +35,11 @@ public final class IntList {
     size = 0;
   }
 
+  /** Drops all from a place on; the room stays. */
+  public void cut(int newSize) {
+    size = newSize;
+  }
+
   /** All of them, a copy. */
   public int[] toArray() {
     return Arrays.copyOf(items, size);

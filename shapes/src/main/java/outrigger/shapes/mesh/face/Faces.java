@@ -249,10 +249,12 @@ public final class Faces {
   /**
    * Adds facets that may cross, overlap and meet anyhow as the only operand; together they must bound something. Their
    * planes are numbered as they are asked for.
+   *
+   * @param some threads that put them in place
    */
-  public void addSoup(int[] xyz, int[] corners) {
+  public void addSoup(int[] xyz, int[] corners, Workers some) {
     addVertices(xyz);
-    halfEdges.addTriangles(corners);
+    halfEdges.addTriangles(corners, some);
     count = corners.length / 3;
     faces = new Face[count];
     groupOf = new int[count];

@@ -6,6 +6,9 @@ import outrigger.shapes.num.Workers;
 
 /** Where each directed edge starts, its face and loop, which one follows it, and which runs the other way. */
 public final class HalfEdges {
+  /** Edges that are worth a thread. */
+  private static final int AT_ONCE = 1 << 15;
+
   private int[] from = {};
   private int[] face = {};
   private int[] next = {};
@@ -54,20 +57,22 @@ public final class HalfEdges {
     }
   }
 
-  /** Adds the edges of triangles, three corners each, numbered as their faces from 0. */
-  void addTriangles(int[] corners) {
+  /** Adds the edges of triangles, three corners each, numbered as their faces from 0; some threads do. */
+  void addTriangles(int[] corners, Workers workers) {
     int n = corners.length;
     from = corners.clone();
     face = new int[n];
     next = new int[n];
     loop = new int[n];
     twin = new int[n];
-    Arrays.fill(twin, -1);
-    for (int h = 0; h < n; h++) {
-      face[h] = h / 3;
-      loop[h] = h / 3;
-      next[h] = FacetCorner.next(h);
-    }
+    workers.split(n, AT_ONCE, (first, end) -> {
+      for (int h = first; h < end; h++) {
+        face[h] = h / 3;
+        loop[h] = h / 3;
+        next[h] = FacetCorner.next(h);
+        twin[h] = -1;
+      }
+    });
     size = n;
     loops = n / 3;
   }
@@ -84,10 +89,12 @@ public final class HalfEdges {
   public int[] twins(int first, int end, int base, int vertices, Workers workers) {
     int[] starts = new int[end - first];
     int[] ends = new int[end - first];
-    for (int h = first; h < end; h++) {
-      starts[h - first] = from[h] - base;
-      ends[h - first] = to(h) - base;
-    }
+    workers.split(end - first, AT_ONCE, (one, other) -> {
+      for (int i = one; i < other; i++) {
+        starts[i] = from[first + i] - base;
+        ends[i] = to(first + i) - base;
+      }
+    });
     return Twins.of(starts, ends, vertices, workers);
   }
 

@@ -21,9 +21,6 @@ public final class Outline {
   /** Ends of the edges of a group that is one triangle. */
   public static final int TRIANGLE = 6;
 
-  /** Room for so many points is made at once; more come by doubling. Any number would do. */
-  private static final int AT_FIRST = 1 << 13;
-
   private final Faces faces;
   private final PointNumbers points;
   /** Edges by group; null where a group has none. */
@@ -33,10 +30,15 @@ public final class Outline {
   private final IntList pinned = new IntList();
   private boolean[] bends = new boolean[0];
 
-  /** An empty outline; the faces know the planes. */
+  /** An empty outline; the faces know the planes. There is room at once for as many points as they have corners. */
   public Outline(Faces faces) {
+    this(faces, faces.vertexCount());
+  }
+
+  /** The same where so many points, about, are expected. */
+  public Outline(Faces faces, int room) {
     this.faces = faces;
-    points = new PointNumbers(Math.min(AT_FIRST, faces.vertexCount()));
+    points = new PointNumbers(room);
     byGroup = new IntList[2 * faces.planeCount()];
   }
 
@@ -55,7 +57,12 @@ public final class Outline {
     return points.size();
   }
 
-  /** All groups that have edges, in order once simplified. */
+  /** Number of the greatest group there may be, and one. */
+  public int groupEnd() {
+    return byGroup.length;
+  }
+
+  /** All groups that have edges, in order, once simplified. */
   public IntList groups() {
     return groups;
   }
@@ -70,11 +77,10 @@ public final class Outline {
     return points.number(p);
   }
 
-  /** Adds a directed edge to a group. */
+  /** Adds a directed edge to a group. Several threads may, each to groups of its own. */
   public void add(int group, int from, int to) {
     if (byGroup[group] == null) {
       byGroup[group] = new IntList();
-      groups.add(group);
     }
     byGroup[group].add(from);
     byGroup[group].add(to);

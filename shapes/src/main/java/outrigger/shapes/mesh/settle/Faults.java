@@ -2,17 +2,20 @@ package outrigger.shapes.mesh.settle;
 
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicInteger;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.FacetContact;
 import outrigger.shapes.exact.Sign;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.num.IntList;
 import outrigger.shapes.num.Interrupt;
-import outrigger.shapes.num.Shares;
 import outrigger.shapes.num.Workers;
 
 /** What is wrong with a mesh on the grid: facets without area, and facets that meet other than in a corner or an edge. */
 final class Faults {
+  /** Facets that are worth a thread. */
+  private static final int AT_ONCE = 1 << 13;
+
   private final int[] xyz;
   private final int[] corners;
   private final Set<Integer> touching = new TreeSet<>();
@@ -20,12 +23,8 @@ final class Faults {
   private int first = -1;
 
   private Faults(Mesh mesh) {
-    this(mesh.xyz(), mesh.corners());
-  }
-
-  private Faults(int[] xyz, int[] corners) {
-    this.xyz = xyz;
-    this.corners = corners;
+    xyz = mesh.xyz();
+    corners = mesh.corners();
   }
 
   /** All faults of a mesh. */
@@ -52,24 +51,33 @@ final class Faults {
         faults.checkArea(f);
       }
     }
-    if (those.size() == 0 || !faults.isNone()) {
-      return faults;
+    if (those.size() > 0 && faults.isNone()) {
+      faults.meet(those.toArray(), moved, workers);
     }
-    BoxTree tree = BoxTree.of(BoxTree.boxesOfFacets(faults.xyz, faults.corners), workers);
-    return Shares.of(workers, those.size(), i -> 1).<Faults>each(() -> (from, to) -> {
-      Faults some = new Faults(faults.xyz, faults.corners);
-      for (int i = from; i < to && some.isNone(); i++) {
-        some.meetMoved(tree, moved, those.get(i));
-      }
-      return some;
-    }).stream().filter(some -> !some.isNone()).findFirst().orElse(faults);
+    return faults;
   }
 
-  private void meetMoved(BoxTree tree, boolean[] moved, int f) {
-    Interrupt.check();
-    tree.forEachOverlap(least(f, 0), least(f, 1), least(f, 2), greatest(f, 0), greatest(f, 1), greatest(f, 2), g -> {
-      if (isNone() && (!moved[g] || g > f)) {
-        check(f, g);
+  /** Finds the least of the moved facets that meets another: all facets are asked which of those they are near. */
+  private void meet(int[] those, boolean[] moved, Workers workers) {
+    int[] some = new int[3 * those.length];
+    for (int i = 0; i < those.length; i++) {
+      System.arraycopy(corners, 3 * those[i], some, 3 * i, 3);
+    }
+    BoxTree tree = BoxTree.of(BoxTree.boxesOfFacets(xyz, some), workers);
+    AtomicInteger least = new AtomicInteger(moved.length);
+    workers.split(moved.length, AT_ONCE, (from, to) -> {
+      for (int g = from; g < to; g++) {
+        meet(g, tree, those, moved, least);
+      }
+    });
+    first = least.get() < moved.length ? 3 * least.get() : -1;
+  }
+
+  private void meet(int g, BoxTree tree, int[] those, boolean[] moved, AtomicInteger least) {
+    tree.forEachOverlap(least(g, 0), least(g, 1), least(g, 2), greatest(g, 0), greatest(g, 1), greatest(g, 2), i -> {
+      int f = those[i];
+      if (f < least.get() && (moved[g] ? f < g : f != g) && isImproper(f, g)) {
+        least.accumulateAndGet(f, Math::min);
       }
     });
   }
@@ -110,13 +118,17 @@ final class Faults {
   }
 
   private void check(int f, int g) {
-    if (FacetContact.improper(xyz, corners[3 * f], corners[3 * f + 1], corners[3 * f + 2], corners[3 * g],
-        corners[3 * g + 1], corners[3 * g + 2])) {
+    if (isImproper(f, g)) {
       first = first < 0 ? 3 * f : first;
       // both are asked, whichever comes first: each may have corners in the other's plane
       boolean touch = touches(f, g);
       crossing |= !touches(g, f) && !touch;
     }
+  }
+
+  private boolean isImproper(int f, int g) {
+    return FacetContact.improper(xyz, corners[3 * f], corners[3 * f + 1], corners[3 * f + 2], corners[3 * g],
+        corners[3 * g + 1], corners[3 * g + 2]);
   }
 
   /** Whether a facet lies on one side of another's plane but for corners in it, which are noted. */

@@ -184,7 +184,7 @@ public final class Settler {
 
   private static Optional<Mesh> withoutSlivers(Mesh mesh) {
     int[] corners = Slivers.without(mesh);
-    return corners.length == 0 ? Optional.empty() : corners.length == mesh.corners().length ? Optional.of(mesh)
+    return corners.length == 0 ? Optional.empty() : corners.length == 3 * mesh.facetCount() ? Optional.of(mesh)
         : Optional.of(Mesh.of(mesh.xyz(), corners));
   }
 

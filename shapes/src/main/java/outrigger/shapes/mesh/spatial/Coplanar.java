@@ -9,12 +9,16 @@ import outrigger.shapes.mesh.face.Faces;
 import outrigger.shapes.mesh.meet.Contacts;
 import outrigger.shapes.num.IntList;
 import outrigger.shapes.num.LongMap;
+import outrigger.shapes.num.Workers;
 
 /**
  * Finds the facets of a soup that lie in a plane in which another needs a sheet: a sheet is for all of its plane. Of the
  * facets that it passes over, no plane is worked out.
  */
 final class Coplanar {
+  /** Facets that are worth a thread. */
+  private static final int AT_ONCE = 1 << 13;
+
   private final Faces faces;
   private final int[] xyz;
   /** Where in the list those planes with sheets are that have one direction. */
@@ -27,18 +31,20 @@ final class Coplanar {
     this.xyz = xyz;
   }
 
-  /** Marks them. */
-  void spread(Contacts contacts) {
+  /** Marks them; some threads look for them. */
+  void spread(Contacts contacts, Workers workers) {
     for (int f = 0; f < faces.faceCount(); f++) {
       if (contacts.needsSheet(f)) {
         enter(faces.face(f).plane);
       }
     }
-    for (int f = 0; f < faces.faceCount() && !planes.isEmpty(); f++) {
-      if (!contacts.needsSheet(f) && isOnAny(f)) {
-        contacts.mark(f);
+    workers.split(planes.isEmpty() ? 0 : faces.faceCount(), AT_ONCE, (from, to) -> {
+      for (int f = from; f < to; f++) {
+        if (!contacts.needsSheet(f) && isOnAny(f)) {
+          contacts.mark(f);
+        }
       }
-    }
+    });
   }
 
   private void enter(int number) {

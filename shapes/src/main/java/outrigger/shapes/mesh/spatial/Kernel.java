@@ -87,17 +87,17 @@ public final class Kernel {
    */
   public static Rounded resolve(int[] xyz, int[] corners, boolean[] moved, Attempt attempt) {
     Faces faces = new Faces();
-    faces.addSoup(xyz, corners);
+    faces.addSoup(xyz, corners, attempt.workers());
     Membership.Tree tree = new Membership.Tree();
     tree.operand();
-    int[] boxes = BoxTree.boxesOfFacets(xyz, corners);
+    int[] boxes = BoxTree.boxesOfFacets(xyz, corners, attempt.workers());
     BoxTree boxTree = BoxTree.of(boxes, attempt.workers());
     ConvexOperands convex = new ConvexOperands(faces);
     Hiding hiding = new Hiding(faces, boxes, tree, convex, true);
     Locator locator = new Locator(faces, boxTree, convex, hiding);
     Contacts contacts = new Contacts(faces);
     Untouched untouched = Untouched.of(faces, boxTree, boxes, xyz, moved, contacts, attempt.workers());
-    Outline outline = new Outline(faces);
+    Outline outline = new Outline(faces, 0);
     untouched.keep(locator, outline);
     Arranger arranger = Arranger.ofSoup(faces, boxTree, boxes, convex, hiding, contacts);
     addSheets(faces, arranger, () -> new Walker(locator, hiding, tree, 1), outline);

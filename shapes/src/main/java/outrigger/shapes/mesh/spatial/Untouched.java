@@ -34,6 +34,9 @@ final class Untouched {
   /** Weights of a facet's corners for a point in it; others are tried where the first lies on another facet by chance. */
   private static final int[][] WEIGHTS = {{1, 1, 1}, {1, 2, 3}, {5, 3, 1}, {2, 7, 11}, {13, 29, 17}, {97, 89, 83}};
 
+  /** Half-edges that are worth a thread. */
+  private static final int AT_ONCE = 1 << 15;
+
   private final Faces faces;
   private final Contacts contacts;
   /** Of each facet whether it is untouched and has a neighbour that is not. */
@@ -64,8 +67,8 @@ final class Untouched {
       untouched.meetMoved(tree, boxes, xyz, moved, from, to);
       return to;
     });
-    untouched.link();
-    new Coplanar(faces, xyz).spread(contacts);
+    untouched.link(workers);
+    new Coplanar(faces, xyz).spread(contacts, workers);
     untouched.markBeside();
     return untouched;
   }
@@ -95,25 +98,28 @@ final class Untouched {
   }
 
   /** Links facets over edges that two have; those at any other edge are touched. */
-  private void link() {
+  private void link(Workers workers) {
     HalfEdges halfEdges = faces.halfEdges();
-    int[] twin = halfEdges.twins(0, halfEdges.size(), 0, faces.vertexCount(), faces.workers());
-    for (int h = 0; h < twin.length; h++) {
-      if (twin[h] < 0) {
-        contacts.mark(halfEdges.face(h));
-      } else {
-        halfEdges.setTwin(h, twin[h]);
+    int[] twin = halfEdges.twins(0, halfEdges.size(), 0, faces.vertexCount(), workers);
+    workers.split(twin.length, AT_ONCE, (from, to) -> {
+      for (int h = from; h < to; h++) {
+        if (twin[h] < 0) {
+          contacts.mark(halfEdges.face(h));
+        } else {
+          halfEdges.setTwin(h, twin[h]);
+        }
       }
-    }
+    });
   }
 
   private void markBeside() {
     HalfEdges halfEdges = faces.halfEdges();
-    for (int h = 0; h < halfEdges.size(); h++) {
-      int f = halfEdges.face(h);
-      if (contacts.needsSheet(f) && halfEdges.twin(h) >= 0) {
-        int next = halfEdges.face(halfEdges.twin(h));
-        beside[next] = !contacts.needsSheet(next);
+    for (int f = 0; f < beside.length; f++) {
+      for (int h = 3 * f; contacts.needsSheet(f) && h < 3 * f + 3; h++) {
+        if (halfEdges.twin(h) >= 0) {
+          int next = halfEdges.face(halfEdges.twin(h));
+          beside[next] = !contacts.needsSheet(next);
+        }
       }
     }
     for (int f = 0; f < beside.length; f++) {

@@ -21,11 +21,16 @@ import outrigger.shapes.num.Shares;
  * order of the operands. A walk never leaves its operand, so several may go on at once.
  */
 public final class Wires {
+  /** Edges that are worth a thread when written. */
+  private static final int AT_ONCE = 1 << 13;
+
   private final Faces faces;
   private final Arranger arranger;
   private final Supplier<WireWalker> walker;
   private final Piercing[][] onEdge;
   private final CornerNumbers corners;
+  /** Of each corner whether a walk noted it. */
+  private final boolean[] noted;
 
   /** For faces that were arranged; {@code locator} gives each thread one. */
   public Wires(Faces faces, Arranger arranger, Hiding hiding, Supplier<Locator> locator, Membership.Tree tree,
@@ -45,6 +50,7 @@ public final class Wires {
     walker = () -> new WireWalker(faces, arranger.contacts(), hiding, locator.get(), tree, onEdge, seen,
         arranger.stretches().size());
     corners = new CornerNumbers(faces, outline);
+    noted = new boolean[faces.vertexCount()];
   }
 
   private void add(Piercing p) {
@@ -83,7 +89,7 @@ public final class Wires {
   /** Writes what all walks find into an outline. */
   public void outline(Outline outline) {
     WireWalker own = walker.get();
-    WireNotes notes = new WireNotes();
+    WireNotes notes = new WireNotes(noted);
     for (boolean fromCorners : new boolean[] {true, false}) {
       if (faces.workers().threads() == 1) {
         for (int k = 0; k < faces.operandCount(); k++) {
@@ -100,21 +106,29 @@ public final class Wires {
     }
   }
 
+  /** Ends are numbered in the order of the operands, while others are walked; then each thread writes some groups. */
   private void walkAll(boolean fromCorners, Outline outline) {
+    List<WireNotes> written = new ArrayList<>();
     Shares.of(faces.workers(), faces.operandCount(), k -> faces.firstFace(k + 1) - faces.firstFace(k)).eachInOrder(() -> {
       WireWalker own = walker.get();
       return (from, to) -> {
         List<WireNotes> all = new ArrayList<>();
         for (int k = from; k < to; k++) {
-          all.add(own.walk(k, fromCorners, new WireNotes()));
+          all.add(own.walk(k, fromCorners, new WireNotes(noted)));
         }
         return all;
       };
-    }, all -> all.forEach(notes -> write(notes, outline)));
+    }, all -> all.forEach(notes -> {
+      notes.number(arranger.stretches(), corners, outline);
+      written.add(notes);
+    }));
+    faces.workers().from(AT_ONCE, written.stream().mapToLong(WireNotes::size).sum()).parts(outline.groupEnd(),
+        (from, to) -> written.forEach(notes -> notes.write(corners, outline, from, to)));
   }
 
   private void write(WireNotes notes, Outline outline) {
-    notes.write(arranger.stretches(), corners, outline);
+    notes.number(arranger.stretches(), corners, outline);
+    notes.write(corners, outline, 0, outline.groupEnd());
     notes.clear();
   }
 }
