@@ -1,7 +1,7 @@
 package outrigger.shapes.check;
 
+import java.util.Arrays;
 import java.util.function.IntConsumer;
-import java.util.stream.IntStream;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.num.Shares;
 
@@ -33,8 +33,8 @@ final class Clearance {
 
   /** Whether all patches keep clear of each other. */
   boolean holds(Surface surface, HalfEdges edges, Regions regions) {
-    int[] small = IntStream.range(0, patches.count()).filter(p -> !contact.isLarge(p)).toArray();
-    int[] large = IntStream.range(0, patches.count()).filter(contact::isLarge).toArray();
+    int[] small = choose(false);
+    int[] large = choose(true);
     BoxTree smallTree = BoxTree.of(boxes(small), surface.workers());
     Layers layers = new Layers(surface, edges, regions, boxesOfRegions(regions));
     smallTree.pairsAcross(groups(small), layers, surface.workers(), () -> new SmallPairs(small), ok -> {});
@@ -52,6 +52,18 @@ final class Clearance {
       };
     });
     return !meets;
+  }
+
+  /** The patches that are large, or those that are not. */
+  private int[] choose(boolean large) {
+    int[] chosen = new int[patches.count()];
+    int n = 0;
+    for (int p = 0; p < chosen.length; p++) {
+      if (contact.isLarge(p) == large) {
+        chosen[n++] = p;
+      }
+    }
+    return Arrays.copyOf(chosen, n);
   }
 
   /** Compares pairs of small patches on one thread, until any thread finds some that meet. */
@@ -121,5 +133,4 @@ final class Clearance {
     }
     return b;
   }
-
 }

@@ -25,4 +25,11 @@ final class DisjointSets {
     int b = find(j);
     parent[Math.max(a, b)] = Math.min(a, b);
   }
+
+  /** Joins what others of the same numbers have joined; several threads may do so. */
+  synchronized void joinAll(DisjointSets others) {
+    for (int i = 0; i < parent.length; i++) {
+      join(i, others.find(i));
+    }
+  }
 }

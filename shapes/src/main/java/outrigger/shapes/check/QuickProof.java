@@ -76,13 +76,17 @@ final class QuickProof {
 
   private static Shells shells(Surface surface, HalfEdges edges, Regions regions) {
     DisjointSets joined = new DisjointSets(regions.count());
-    for (int h = 0; h < surface.corners().length; h++) {
-      int one = regions.of(h / 3);
-      int other = regions.of(edges.across(h));
-      if (one < other) {
-        joined.join(one, other);
+    surface.workers().parts(surface.corners().length, (from, to) -> {
+      DisjointSets some = new DisjointSets(regions.count());
+      for (int h = from; h < to; h++) {
+        int one = regions.of(h / 3);
+        int other = regions.of(edges.across(h));
+        if (one < other) {
+          some.join(one, other);
+        }
       }
-    }
+      joined.joinAll(some);
+    });
     return Shells.of(surface, regions, joined);
   }
 }

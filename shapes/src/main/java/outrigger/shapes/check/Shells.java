@@ -15,6 +15,9 @@ import outrigger.shapes.num.Axis;
  * greater x and a yet smaller one to greater y, so every edge is on one definite side of it.
  */
 final class Shells {
+  /** Facets that are worth a thread. */
+  private static final int AT_ONCE = 1 << 14;
+
   private final Surface surface;
   private final int[] shellOf;
   private final int[] firstFacet;
@@ -32,28 +35,39 @@ final class Shells {
 
   /** Shells from sets of facets. */
   static Shells of(Surface surface, DisjointSets sets) {
-    return gather(surface, sets::find);
+    return of(surface, sets, surface.facets(), f -> f, f -> f);
   }
 
-  /** Shells from sets of regions. */
+  /** Shells from sets of regions, which are numbered in the order of their first facets. */
   static Shells of(Surface surface, Regions regions, DisjointSets sets) {
-    return gather(surface, f -> regions.facet(regions.start(sets.find(regions.of(f)))));
+    return of(surface, sets, regions.count(), regions::of, r -> regions.facet(regions.start(r)));
   }
 
-  /** Shells of facets for which the same facet stands, the first of them all. */
-  private static Shells gather(Surface surface, IntUnaryOperator standsFor) {
-    int[] shellOf = new int[surface.facets()];
-    int[] firstFacet = new int[surface.facets()];
+  /**
+   * Shells from sets of pieces.
+   *
+   * @param piece of each facet the piece it is in
+   * @param first of each piece the first facet
+   */
+  private static Shells of(Surface surface, DisjointSets sets, int pieces, IntUnaryOperator piece, IntUnaryOperator first) {
+    int[] shellOfPiece = new int[pieces];
+    int[] firstFacet = new int[pieces];
     int count = 0;
-    for (int f = 0; f < shellOf.length; f++) {
-      int root = standsFor.applyAsInt(f);
-      if (root == f) {
-        firstFacet[count] = f;
-        shellOf[f] = count++;
+    for (int p = 0; p < pieces; p++) {
+      int root = sets.find(p);
+      if (root == p) {
+        firstFacet[count] = first.applyAsInt(p);
+        shellOfPiece[p] = count++;
       } else {
-        shellOf[f] = shellOf[root];
+        shellOfPiece[p] = shellOfPiece[root];
       }
     }
+    int[] shellOf = new int[surface.facets()];
+    surface.workers().split(shellOf.length, AT_ONCE, (from, to) -> {
+      for (int f = from; f < to; f++) {
+        shellOf[f] = shellOfPiece[piece.applyAsInt(f)];
+      }
+    });
     Shells shells = new Shells(surface, shellOf, Arrays.copyOf(firstFacet, count));
     shells.weigh();
     return shells;

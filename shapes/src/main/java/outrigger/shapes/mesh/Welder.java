@@ -22,9 +22,11 @@ final class Welder {
       return p;
     });
     int[] welded = new int[corners.length];
-    for (int i = 0; i < corners.length; i++) {
-      welded[i] = same[corners[i]];
-    }
+    some.split(corners.length, AT_ONCE, (from, to) -> {
+      for (int i = from; i < to; i++) {
+        welded[i] = same[corners[i]];
+      }
+    });
     return inOrder(xyz, welded);
   }
 

@@ -48,9 +48,14 @@ public final class Shares {
         each[i] = weight.applyAsLong(i);
       }
     });
-    long limit = Arrays.stream(each).sum() / ((long) RUNS * workers.threads()) + 1;
-    int[] ends = new int[count];
-    long[] weights = new long[count];
+    long sum = 0;
+    for (long one : each) {
+      sum += one;
+    }
+    long limit = sum / ((long) RUNS * workers.threads()) + 1;
+    // two runs side by side weigh more than the limit
+    int[] ends = new int[Math.min(count, 2 * RUNS * workers.threads() + 1)];
+    long[] weights = new long[ends.length];
     int runs = 0;
     for (int i = 0; i < count; i++) {
       if (i > 0 && weights[runs] + each[i] > limit) {

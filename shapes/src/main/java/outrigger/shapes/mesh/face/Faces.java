@@ -219,19 +219,23 @@ public final class Faces {
   public void addAll(List<Polyhedron> polyhedra) {
     List<FlatOperand> flat = workers.each(polyhedra.size(), i -> FlatOperand.of(polyhedra.get(i)));
     SolidFaces solids = new SolidFaces(this);
-    int edges = 0;
-    int loops = 0;
+    int corners = vertices;
+    int edges = halfEdges.size();
+    int loops = halfEdges.loopCount();
     for (int i = 0; i < polyhedra.size(); i++) {
-      int base = addVertices(polyhedra.get(i).xyz());
-      solids.add(flat.get(i), base, halfEdges.size() + edges, halfEdges.loopCount() + loops);
+      solids.add(flat.get(i), corners, edges, loops);
+      corners += polyhedra.get(i).xyz().length / 3;
       edges += flat.get(i).edgeCount();
       loops += flat.get(i).loopCount();
       count += flat.get(i).faceCount();
       endOperand();
     }
+    int allEdges = edges;
+    int allLoops = loops;
+    growVertices(corners);
+    workers.both(() -> polyhedra.forEach(p -> addVertices(p.xyz())), () -> halfEdges.grow(allEdges, allLoops));
     faces = Arrays.copyOf(faces, count);
     groupOf = Arrays.copyOf(groupOf, count);
-    halfEdges.grow(edges, loops);
     solids.fill();
   }
 
@@ -253,6 +257,7 @@ public final class Faces {
    * @param some threads that put them in place
    */
   public void addSoup(int[] xyz, int[] corners, Workers some) {
+    growVertices(vertices + xyz.length / 3);
     addVertices(xyz);
     halfEdges.addTriangles(corners, some);
     count = corners.length / 3;
@@ -269,16 +274,17 @@ public final class Faces {
     return operands++;
   }
 
-  private int addVertices(int[] xyz) {
-    int base = vertices;
-    int n = xyz.length / 3;
-    if (vertices + n > x.length) {
-      int size = Math.max(vertices + n, 2 * x.length);
+  private void growVertices(int size) {
+    if (size > x.length) {
       x = Arrays.copyOf(x, size);
       y = Arrays.copyOf(y, size);
       z = Arrays.copyOf(z, size);
     }
-    for (int i = 0; i < n; i++) {
+  }
+
+  /** Adds vertices for which there is room. */
+  private void addVertices(int[] xyz) {
+    for (int i = 0; i < xyz.length / 3; i++) {
       x[vertices] = xyz[3 * i];
       y[vertices] = xyz[3 * i + 1];
       z[vertices++] = xyz[3 * i + 2];
@@ -287,7 +293,6 @@ public final class Faces {
         bounds[3 + k] = Math.max(bounds[3 + k], xyz[3 * i + k]);
       }
     }
-    return base;
   }
 
   /** Number of a plane, a new one where it has none. */

@@ -27,10 +27,10 @@ public final class HalfEdges {
     return loops;
   }
 
-  /** Makes room for edges and loops to be put where they belong, in any order. */
-  void grow(int edges, int moreLoops) {
-    size += edges;
-    loops += moreLoops;
+  /** Makes room for so many edges and loops in all, to be put where they belong, in any order. */
+  void grow(int edges, int allLoops) {
+    size = edges;
+    loops = allLoops;
     from = Arrays.copyOf(from, size);
     face = Arrays.copyOf(face, size);
     next = Arrays.copyOf(next, size);

@@ -4,6 +4,7 @@ import outrigger.shapes.exact.Plane;
 import outrigger.shapes.mesh.face.Face;
 import outrigger.shapes.mesh.face.Faces;
 import outrigger.shapes.mesh.face.HalfEdges;
+import outrigger.shapes.num.IntList;
 
 /**
  * Which faces need a sheet because others touch them, and where one may step across an edge from face to face.
@@ -18,6 +19,7 @@ public final class Contacts {
   private final boolean[] marked;
   private final boolean[] blocked;
   private final boolean[] touched;
+  private boolean anyBlocked;
 
   /** Of faces of which nothing is noted yet. */
   public Contacts(Faces faces) {
@@ -70,6 +72,7 @@ public final class Contacts {
         touched[face.from[e]] = true;
         if (faces.side(face.to[e], plane) == 0) {
           int h = face.first + e;
+          anyBlocked = true;
           blocked[h] = true;
           blocked[faces.halfEdges().twin(h)] = true;
         }
@@ -79,6 +82,13 @@ public final class Contacts {
 
   /** Gives a sheet to the neighbours too, where an operand goes on flat across an edge, and to faces without a free rim. */
   void spread() {
+    if (anyBlocked) {
+      spreadFromBlocked();
+    }
+    spreadFlat();
+  }
+
+  private void spreadFromBlocked() {
     HalfEdges halfEdges = faces.halfEdges();
     for (int h = 0; h < blocked.length; h++) {
       if (blocked[h] && isFlat(h)) {
@@ -92,7 +102,6 @@ public final class Contacts {
     for (int h = 0; h < blocked.length; h++) {
       marked[halfEdges.face(h)] |= !free[halfEdges.loop(h)];
     }
-    spreadFlat();
   }
 
   /** Whether the neighbour across an edge lies in the same plane. */
@@ -103,19 +112,18 @@ public final class Contacts {
 
   /** Gives a sheet to every face whose operand goes on flat from it into one that has. */
   void spreadFlat() {
-    int[] queue = new int[marked.length];
-    int tail = 0;
+    IntList queue = new IntList();
     for (int f = 0; f < marked.length; f++) {
       if (marked[f]) {
-        queue[tail++] = f;
+        queue.add(f);
       }
     }
-    for (int head = 0; head < tail; head++) {
-      Face face = faces.face(queue[head]);
+    for (int head = 0; head < queue.size(); head++) {
+      Face face = faces.face(queue.get(head));
       for (int g : face.across) {
         if (!marked[g] && faces.face(g).plane == face.plane) {
           marked[g] = true;
-          queue[tail++] = g;
+          queue.add(g);
         }
       }
     }

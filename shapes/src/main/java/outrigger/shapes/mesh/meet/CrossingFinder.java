@@ -5,13 +5,13 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.IntStream;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.Plane;
 import outrigger.shapes.mesh.face.Face;
 import outrigger.shapes.mesh.face.Faces;
 import outrigger.shapes.mesh.inside.Hiding;
+import outrigger.shapes.num.IntList;
 import outrigger.shapes.num.Interrupt;
 import outrigger.shapes.num.Shares;
 
@@ -43,15 +43,19 @@ final class CrossingFinder {
   /** Finds all crossings of the stretches that faces without a sheet need, and marks faces that turn out to need one. */
   static void find(Faces faces, Hiding hiding, Contacts contacts, List<Stretch> stretches) {
     List<List<Stretch>> onFace = onFaces(faces, stretches);
-    int[] clean = IntStream.range(0, faces.faceCount()).filter(f -> !contacts.needsSheet(f) && onFace.get(f) != null)
-        .toArray();
-    Shares shares = Shares.of(faces.workers(), clean.length, i -> onFace.get(clean[i]).size());
+    IntList clean = new IntList();
+    for (int f = 0; f < faces.faceCount(); f++) {
+      if (onFace.get(f) != null && !contacts.needsSheet(f)) {
+        clean.add(f);
+      }
+    }
+    Shares shares = Shares.of(faces.workers(), clean.size(), i -> onFace.get(clean.get(i)).size());
     shares.<Void>each(() -> {
       CrossingFinder finder = new CrossingFinder(faces, hiding);
       return (from, to) -> {
         for (int i = from; i < to; i++) {
           Interrupt.check();
-          finder.examine(clean[i], onFace.get(clean[i]), contacts);
+          finder.examine(clean.get(i), onFace.get(clean.get(i)), contacts);
         }
         return null;
       };

@@ -1,6 +1,7 @@
 package outrigger.shapes.mesh.meet;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import outrigger.shapes.exact.ExactPoint;
@@ -15,16 +16,14 @@ import outrigger.shapes.mesh.face.Faces;
  */
 public final class SheetSegments {
   private final Faces faces;
-  private final List<List<Foreign>> foreign = new ArrayList<>();
+  private final List<List<Foreign>> foreign;
 
   /** A segment, and the face of the plane that it was found on. */
   private record Foreign(int on, Segment segment) {}
 
   SheetSegments(Faces faces) {
     this.faces = faces;
-    for (int p = 0; p < faces.planeCount(); p++) {
-      foreign.add(null);
-    }
+    foreign = new ArrayList<>(Collections.nCopies(faces.planeCount(), null));
   }
 
   /** Adds what a face leaves on another's plane. */

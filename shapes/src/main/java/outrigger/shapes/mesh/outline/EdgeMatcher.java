@@ -14,6 +14,9 @@ import outrigger.shapes.num.ShapeException;
 
 /** Sees to it that every edge of an outline has one that runs the other way, splitting edges at corners within them. */
 final class EdgeMatcher {
+  /** Lists of edges that are worth a thread. */
+  private static final int AT_ONCE = 1 << 13;
+
   private final Outline outline;
   private final boolean soup;
 
@@ -53,19 +56,21 @@ final class EdgeMatcher {
 
   /** Whether each edge has just one that runs the other way, and none the same way: nearly always so. */
   private boolean areTwins() {
-    int n = 0;
+    int[] starts = new int[lists() + 1];
     for (int k = 0; k < lists(); k++) {
-      n += list(k).size() / 2;
+      starts[k + 1] = starts[k] + list(k).size() / 2;
     }
-    int[] from = new int[n];
-    int[] to = new int[n];
-    for (int k = 0; k < lists(); k++) {
-      IntList edges = list(k);
-      for (int i = 0; i < edges.size(); i += 2) {
-        from[--n] = edges.get(i);
-        to[n] = edges.get(i + 1);
+    int[] from = new int[starts[lists()]];
+    int[] to = new int[from.length];
+    outline.workers().split(lists(), AT_ONCE, (first, end) -> {
+      for (int k = first; k < end; k++) {
+        IntList edges = list(k);
+        for (int i = 0; i < edges.size(); i += 2) {
+          from[starts[k] + i / 2] = edges.get(i);
+          to[starts[k] + i / 2] = edges.get(i + 1);
+        }
       }
-    }
+    });
     for (int twin : Twins.of(from, to, outline.vertexCount(), outline.workers())) {
       if (twin < 0) {
         return false;

@@ -3,12 +3,12 @@ package outrigger.shapes.mesh.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
-import java.util.stream.IntStream;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.mesh.face.Faces;
 import outrigger.shapes.mesh.meet.Arranger;
 import outrigger.shapes.mesh.meet.SheetSegments;
 import outrigger.shapes.mesh.outline.Outline;
+import outrigger.shapes.num.IntList;
 import outrigger.shapes.num.Interrupt;
 import outrigger.shapes.num.Shares;
 
@@ -18,7 +18,7 @@ public final class SheetLabels {
   private final Arranger arranger;
   private final Supplier<Walker> walker;
   private final List<List<Integer>> onPlane;
-  private final int[] planes;
+  private final IntList planes = new IntList();
 
   /** An edge that bounds a sheet's part of the result. */
   private record Edge(int group, ExactPoint from, ExactPoint to) {}
@@ -34,18 +34,22 @@ public final class SheetLabels {
     this.arranger = arranger;
     this.walker = walker;
     this.onPlane = onPlane;
-    planes = IntStream.range(0, onPlane.size()).filter(p -> onPlane.get(p) != null).toArray();
+    for (int p = 0; p < onPlane.size(); p++) {
+      if (onPlane.get(p) != null) {
+        planes.add(p);
+      }
+    }
   }
 
   /** Writes what all sheets bound into an outline. */
   public void outline(Outline outline) {
     if (faces.workers().threads() == 1) {
-      label(0, planes.length, new Sheet(faces), walker.get(),
+      label(0, planes.size(), new Sheet(faces), walker.get(),
           (group, from, to) -> outline.add(group, outline.vertex(from), outline.vertex(to)));
       return;
     }
     SheetSegments segments = arranger.segments();
-    Shares.of(faces.workers(), planes.length, i -> segments.countOf(planes[i], onPlane.get(planes[i]))).eachInOrder(() -> {
+    Shares.of(faces.workers(), planes.size(), i -> segments.countOf(planes.get(i), onPlane.get(planes.get(i)))).eachInOrder(() -> {
       Sheet sheet = new Sheet(faces);
       Walker own = walker.get();
       return (from, to) -> {
@@ -59,7 +63,7 @@ public final class SheetLabels {
   private void label(int from, int to, Sheet sheet, Walker own, Sheet.Rim rim) {
     for (int i = from; i < to; i++) {
       Interrupt.check();
-      int p = planes[i];
+      int p = planes.get(i);
       sheet.lay(p, arranger.segments().of(p, onPlane.get(p), arranger.contacts()));
       own.label(sheet);
       sheet.rim(rim);

@@ -12,7 +12,6 @@ import outrigger.shapes.mesh.frame.Rounded;
 import outrigger.shapes.mesh.inside.Locator;
 import outrigger.shapes.mesh.meet.Contacts;
 import outrigger.shapes.mesh.outline.Outline;
-import outrigger.shapes.num.IntList;
 import outrigger.shapes.num.Interrupt;
 import outrigger.shapes.num.Shares;
 import outrigger.shapes.num.Workers;
@@ -42,8 +41,9 @@ final class Untouched {
   /** Of each facet whether it is untouched and has a neighbour that is not. */
   private final boolean[] beside;
   private int[] queue = new int[16];
-  /** Corners of the facets that stay. */
-  private final IntList kept = new IntList();
+  /** Corners of the facets that stay, and how many. */
+  private final int[] kept;
+  private int keptCount;
   /** Of each corner of facets the number it has among the vertices of the result, and one; 0 while it has none. */
   private final int[] numbers;
 
@@ -52,6 +52,7 @@ final class Untouched {
     this.contacts = contacts;
     numbers = new int[faces.vertexCount()];
     beside = new boolean[faces.faceCount()];
+    kept = new int[3 * faces.faceCount()];
   }
 
   /**
@@ -222,7 +223,7 @@ final class Untouched {
   private void keep(int first, boolean asItIs, Outline outline) {
     HalfEdges halfEdges = faces.halfEdges();
     for (int h = first; h < first + 3; h++) {
-      kept.add(halfEdges.from(asItIs ? h : 2 * first + 2 - h));
+      kept[keptCount++] = halfEdges.from(asItIs ? h : 2 * first + 2 - h);
       if (beside[halfEdges.face(halfEdges.twin(h))]) {
         int from = number(halfEdges.from(h), outline);
         int to = number(halfEdges.to(h), outline);
@@ -241,11 +242,11 @@ final class Untouched {
   /** The facets that stay, and after them those that were made of the others. */
   Rounded join(Rounded others, int[] xyz) {
     int vertices = others.moved().length;
-    int[] corners = Arrays.copyOf(kept.toArray(), kept.size() + others.corners().length);
-    System.arraycopy(others.corners(), 0, corners, kept.size(), others.corners().length);
+    int[] corners = Arrays.copyOf(kept, keptCount + others.corners().length);
+    System.arraycopy(others.corners(), 0, corners, keptCount, others.corners().length);
     int[] places = Arrays.copyOf(others.xyz(), others.xyz().length + xyz.length);
-    for (int i = 0; i < kept.size(); i++) {
-      int corner = kept.get(i);
+    for (int i = 0; i < keptCount; i++) {
+      int corner = kept[i];
       if (numbers[corner] == 0) {
         System.arraycopy(xyz, 3 * corner, places, 3 * vertices, 3);
         numbers[corner] = ++vertices;
