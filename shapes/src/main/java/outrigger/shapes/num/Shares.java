@@ -19,6 +19,8 @@ public final class Shares {
   private static final int RUNS = 16;
   /** Items that are worth a thread when weighed. */
   private static final int AT_ONCE = 1 << 13;
+  /** Items that go to a run together where there is room for all of them. Any small number would do. */
+  private static final int BLOCK = 1 << 8;
 
   private final Workers workers;
   private final int[] ends;
@@ -42,27 +44,26 @@ public final class Shares {
     if (workers.threads() == 1 || count < 2) {
       return new Shares(workers, new int[] {count}, new int[] {0});
     }
-    long[] each = new long[count];
-    workers.split(count, AT_ONCE, (from, to) -> {
-      for (int i = from; i < to; i++) {
-        each[i] = weight.applyAsLong(i);
+    long[] blocks = new long[(count + BLOCK - 1) / BLOCK];
+    workers.split(blocks.length, AT_ONCE / BLOCK, (from, to) -> {
+      for (int i = from * BLOCK; i < Math.min(count, to * BLOCK); i++) {
+        blocks[i / BLOCK] += weight.applyAsLong(i);
       }
     });
-    long sum = 0;
-    for (long one : each) {
-      sum += one;
-    }
-    long limit = sum / ((long) RUNS * workers.threads()) + 1;
+    long limit = Arrays.stream(blocks).sum() / ((long) RUNS * workers.threads()) + 1;
     // two runs side by side weigh more than the limit
     int[] ends = new int[Math.min(count, 2 * RUNS * workers.threads() + 1)];
     long[] weights = new long[ends.length];
     int runs = 0;
-    for (int i = 0; i < count; i++) {
-      if (i > 0 && weights[runs] + each[i] > limit) {
+    for (int i = 0; i < count;) {
+      boolean whole = i % BLOCK == 0 && weights[runs] + blocks[i / BLOCK] <= limit;
+      long next = whole ? blocks[i / BLOCK] : weight.applyAsLong(i);
+      if (i > 0 && weights[runs] + next > limit) {
         runs++;
       }
-      weights[runs] += each[i];
-      ends[runs] = i + 1;
+      weights[runs] += next;
+      i = whole ? Math.min(count, i + BLOCK) : i + 1;
+      ends[runs] = i;
     }
     int[] order = IntStream.rangeClosed(0, runs).boxed().sorted(Comparator.comparingLong(k -> -weights[k]))
         .mapToInt(k -> k).toArray();

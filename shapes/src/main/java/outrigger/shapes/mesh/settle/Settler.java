@@ -3,6 +3,7 @@ package outrigger.shapes.mesh.settle;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.IntPredicate;
 import java.util.function.Predicate;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.mesh.frame.Attempt;
@@ -161,6 +162,9 @@ public final class Settler {
   private Rounded resolved(Mesh mesh, boolean[] moved) {
     int[] xyz = mesh.xyz();
     int[] corners = mesh.corners();
+    if (!isAny(moved.length, f -> !Faults.hasArea(xyz, corners, 3 * f))) {
+      return Kernel.resolve(xyz, corners, moved, attempt);
+    }
     int[] kept = new int[corners.length];
     boolean[] keptMoved = new boolean[moved.length];
     int n = 0;
@@ -221,15 +225,7 @@ public final class Settler {
   /** Facets two corners of which fell together are gone; their neighbours then share an edge. */
   private int[] withoutCollapsed(Rounded facets) {
     int[] c = facets.corners();
-    AtomicBoolean any = new AtomicBoolean();
-    attempt.workers().split(c.length / 3, AT_ONCE, (from, to) -> {
-      for (int f = from; f < to && !any.get(); f++) {
-        if (isCollapsed(facets.xyz(), c, 3 * f)) {
-          any.set(true);
-        }
-      }
-    });
-    if (!any.get()) {
+    if (!isAny(c.length / 3, f -> isCollapsed(facets.xyz(), c, 3 * f))) {
       return c;
     }
     int[] kept = new int[c.length];
@@ -241,6 +237,19 @@ public final class Settler {
       }
     }
     return Arrays.copyOf(kept, n);
+  }
+
+  /** Whether any of some facets is such. */
+  private boolean isAny(int facets, IntPredicate such) {
+    AtomicBoolean any = new AtomicBoolean();
+    attempt.workers().split(facets, AT_ONCE, (from, to) -> {
+      for (int f = from; f < to && !any.get(); f++) {
+        if (such.test(f)) {
+          any.set(true);
+        }
+      }
+    });
+    return any.get();
   }
 
   private static boolean isCollapsed(int[] xyz, int[] corners, int i) {

@@ -44,7 +44,7 @@ final class Untouched {
   /** Corners of the facets that stay, and how many. */
   private final int[] kept;
   private int keptCount;
-  /** Of each corner of facets the number it has among the vertices of the result, and one; 0 while it has none. */
+  /** Of each corner of facets the number it has in the outline of the others, and one; 0 where it has none. */
   private final int[] numbers;
 
   private Untouched(Faces faces, Contacts contacts) {
@@ -239,20 +239,24 @@ final class Untouched {
     return numbers[corner] - 1;
   }
 
-  /** The facets that stay, and after them those that were made of the others. */
+  /** The facets that stay, with the soup's vertices, and after them those that were made of the others. */
   Rounded join(Rounded others, int[] xyz) {
-    int vertices = others.moved().length;
-    int[] corners = Arrays.copyOf(kept, keptCount + others.corners().length);
-    System.arraycopy(others.corners(), 0, corners, keptCount, others.corners().length);
-    int[] places = Arrays.copyOf(others.xyz(), others.xyz().length + xyz.length);
-    for (int i = 0; i < keptCount; i++) {
-      int corner = kept[i];
-      if (numbers[corner] == 0) {
-        System.arraycopy(xyz, 3 * corner, places, 3 * vertices, 3);
-        numbers[corner] = ++vertices;
+    int vertices = xyz.length / 3;
+    int[] vertexOf = new int[others.moved().length];
+    Arrays.setAll(vertexOf, v -> vertices + v);
+    for (int v = 0; v < numbers.length; v++) {
+      if (numbers[v] != 0) {
+        vertexOf[numbers[v] - 1] = v;
       }
-      corners[i] = numbers[corner] - 1;
     }
-    return new Rounded(Arrays.copyOf(places, 3 * vertices), corners, Arrays.copyOf(others.moved(), vertices));
+    int[] corners = Arrays.copyOf(kept, keptCount + others.corners().length);
+    for (int i = keptCount; i < corners.length; i++) {
+      corners[i] = vertexOf[others.corners()[i - keptCount]];
+    }
+    int[] places = Arrays.copyOf(xyz, xyz.length + others.xyz().length);
+    System.arraycopy(others.xyz(), 0, places, xyz.length, others.xyz().length);
+    boolean[] moved = new boolean[vertices + others.moved().length];
+    System.arraycopy(others.moved(), 0, moved, vertices, others.moved().length);
+    return new Rounded(places, corners, moved);
   }
 }
