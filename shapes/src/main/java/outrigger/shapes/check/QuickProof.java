@@ -1,6 +1,5 @@
 package outrigger.shapes.check;
 
-import java.util.List;
 import java.util.Optional;
 import outrigger.shapes.num.Shares;
 
@@ -15,14 +14,14 @@ import outrigger.shapes.num.Shares;
 final class QuickProof {
   private final Surface surface;
   private final HalfEdges edges;
-  private final Regions patches;
-  private final Regions regions;
+  private Regions patches = Regions.none();
+  private Regions regions = Regions.none();
+  /** Of each region whether its outline shows that nothing within it meets. */
+  private boolean[] shown = {};
 
-  private QuickProof(Surface surface, HalfEdges edges, Regions patches, Regions regions) {
+  private QuickProof(Surface surface, HalfEdges edges) {
     this.surface = surface;
     this.edges = edges;
-    this.patches = patches;
-    this.regions = regions;
   }
 
   /** The shells of a surface without fault; empty if it has any. */
@@ -41,17 +40,22 @@ final class QuickProof {
       return Optional.of(shells(surface, edges, plate.get()));
     }
     Flatness flatness = new Flatness(surface, edges);
-    List<Regions> divided = surface.workers().each(2, i -> i == 1 && flatness.foundFold() ? Regions.none()
-        : Regions.flood(edges, surface.facets(), i == 0 ? flatness : new Facing(surface, edges)));
+    QuickProof proof = new QuickProof(surface, edges);
+    surface.workers().both(() -> proof.patches = Regions.flood(edges, surface.facets(), flatness), () -> {
+      if (!flatness.foundFold()) {
+        proof.regions = Regions.flood(edges, surface.facets(), new Facing(surface, edges));
+        proof.showSimple();
+      }
+    });
     if (flatness.foundFold()) {
       return Optional.empty();
     }
-    QuickProof proof = new QuickProof(surface, edges, divided.get(0), divided.get(1));
     return proof.holds() ? Optional.of(shells(surface, edges, proof.regions)) : Optional.empty();
   }
 
-  private boolean holds() {
-    boolean[] shown = new boolean[regions.count()];
+  /** Finds out which regions are simple; patches are not asked for. */
+  private void showSimple() {
+    shown = new boolean[regions.count()];
     Shares.of(surface.workers(), shown.length, regions::size).each(() -> {
       Outline outline = new Outline(surface, edges);
       return (from, to) -> {
@@ -61,6 +65,9 @@ final class QuickProof {
         return to;
       };
     });
+  }
+
+  private boolean holds() {
     PatchContact contact = new PatchContact(surface, edges, patches);
     Outline outline = new Outline(surface, edges);
     int[] groups = new int[patches.count()];

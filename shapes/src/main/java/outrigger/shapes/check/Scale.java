@@ -1,6 +1,5 @@
 package outrigger.shapes.check;
 
-import java.util.List;
 import outrigger.shapes.exact.Total;
 import outrigger.shapes.num.Grid;
 
@@ -8,6 +7,8 @@ import outrigger.shapes.num.Grid;
 final class Scale {
   /** A normal's length, 1 to 2^52 or 0, is a whole number of 2^-52 as a double. */
   private static final int FRACTION_BITS = 52;
+  /** Facets that are worth a thread. */
+  private static final int AT_ONCE = 1 << 13;
 
   private final Surface surface;
   private final int[] min = new int[3];
@@ -40,35 +41,46 @@ final class Scale {
     Scale s = new Scale(surface);
     Total sixVolume = shells.sixVolume();
     double volume = sixVolume.toDouble() / 6 * Grid.STEP * Grid.STEP * Grid.STEP;
-    List<double[]> weighed = surface.workers().each(2, i -> i == 0 ? s.centroid(sixVolume) : new double[] {s.area()});
-    return s.measures(volume, weighed.get(1)[0], weighed.get(0), genus, shells.count(), shells.outerCount());
+    Total doubled = new Total();
+    Total[] moments = {new Total(), new Total(), new Total()};
+    surface.workers().split(surface.facets(), AT_ONCE, (from, to) -> s.add(from, to, doubled, moments));
+    double area = Math.scalb(doubled.toDouble(), -FRACTION_BITS - 1) * Grid.STEP * Grid.STEP;
+    return s.measures(volume, area, s.centroid(moments, sixVolume), genus, shells.count(), shells.outerCount());
   }
 
-  /** Each facet's area is rounded, but their sum is exact, so that their order does not matter. */
-  private double area() {
-    Total doubled = new Total();
-    for (int f = 0; f < surface.facets(); f++) {
-      double x = surface.normal(f, 0);
-      double y = surface.normal(f, 1);
-      double z = surface.normal(f, 2);
-      double length = Math.sqrt(x * x + y * y + z * z);
-      if (length > 0) {
-        long bits = Double.doubleToRawLongBits(length);
-        long leading = 1L << FRACTION_BITS;
-        doubled.add(bits & leading - 1 | leading, 1L << Math.getExponent(length));
+  /** Adds areas and moments of the facets from one up to another; sums are exact, so that their order does not matter. */
+  private void add(int from, int to, Total doubled, Total[] moments) {
+    Total someDoubled = new Total();
+    Total[] someMoments = {new Total(), new Total(), new Total()};
+    for (int f = from; f < to; f++) {
+      addDoubledArea(f, someDoubled);
+      addMoments(f, someMoments);
+    }
+    synchronized (moments) {
+      doubled.add(someDoubled);
+      for (int k = 0; k < 3; k++) {
+        moments[k].add(someMoments[k]);
       }
     }
-    return Math.scalb(doubled.toDouble(), -FRACTION_BITS - 1) * Grid.STEP * Grid.STEP;
+  }
+
+  /** Each facet's area is rounded, but their sum is exact. */
+  private void addDoubledArea(int f, Total to) {
+    double x = surface.normal(f, 0);
+    double y = surface.normal(f, 1);
+    double z = surface.normal(f, 2);
+    double length = Math.sqrt(x * x + y * y + z * z);
+    if (length > 0) {
+      long bits = Double.doubleToRawLongBits(length);
+      long leading = 1L << FRACTION_BITS;
+      to.add(bits & leading - 1 | leading, 1L << Math.getExponent(length));
+    }
   }
 
   /** First moments of the tetrahedra from the origin to each facet, exact, over four times their volume. */
-  private double[] centroid(Total sixVolume) {
+  private double[] centroid(Total[] moments, Total sixVolume) {
     if (sixVolume.signum() == 0) {
       return new double[] {middle(0), middle(1), middle(2)};
-    }
-    Total[] moments = {new Total(), new Total(), new Total()};
-    for (int f = 0; f < surface.facets(); f++) {
-      addMoments(f, moments);
     }
     double[] c = new double[3];
     for (int k = 0; k < 3; k++) {

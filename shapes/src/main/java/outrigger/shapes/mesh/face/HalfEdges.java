@@ -63,12 +63,12 @@ public final class HalfEdges {
     from = corners.clone();
     face = new int[n];
     next = new int[n];
-    loop = new int[n];
+    // each has one loop, of its own number
+    loop = face;
     twin = new int[n];
     workers.split(n, AT_ONCE, (first, end) -> {
       for (int h = first; h < end; h++) {
         face[h] = h / 3;
-        loop[h] = h / 3;
         next[h] = FacetCorner.next(h);
         twin[h] = -1;
       }

@@ -22,14 +22,14 @@ final class Faults {
   private boolean crossing;
   private int first = -1;
 
-  private Faults(Mesh mesh) {
-    xyz = mesh.xyz();
-    corners = mesh.corners();
+  private Faults(int[] xyz, int[] corners) {
+    this.xyz = xyz;
+    this.corners = corners;
   }
 
   /** All faults of a mesh. */
   static Faults of(Mesh mesh) {
-    Faults faults = new Faults(mesh);
+    Faults faults = new Faults(mesh.xyz(), mesh.corners());
     for (int f = 0; f < mesh.facetCount(); f++) {
       faults.checkArea(f);
     }
@@ -42,8 +42,8 @@ final class Faults {
   }
 
   /** The first fault in which a facet with a moved corner has a part: what did not move meets as exactly as it was made. */
-  static Faults firstOf(Mesh mesh, boolean[] moved, Workers workers) {
-    Faults faults = new Faults(mesh);
+  static Faults firstOf(int[] xyz, int[] corners, boolean[] moved, Workers workers) {
+    Faults faults = new Faults(xyz, corners);
     IntList those = new IntList();
     for (int f = 0; f < moved.length && faults.isNone(); f++) {
       if (moved[f]) {

@@ -84,7 +84,9 @@ public final class Settler {
         return shown;
       }
       boolean[] moved = movedFacets(now, corners);
-      Faults faults = Faults.firstOf(mesh, moved, attempt.workers());
+      int[] xyz = mesh.xyz();
+      int[] inMesh = mesh.corners();
+      Faults faults = Faults.firstOf(xyz, inMesh, moved, attempt.workers());
       if (faults.isNone()) {
         if (pass == 0 && whole) {
           return finished(mesh);
@@ -98,9 +100,9 @@ public final class Settler {
         now = parted.get();
       } else if (pass == PASSES || corners.length > GROWTH * given.corners().length + ROOM) {
         checkTouch();
-        throw new UnsettledException(Place.of(mesh.xyz(), faults.vertex()));
+        throw new UnsettledException(Place.of(xyz, faults.vertex()));
       } else {
-        now = pass < NUDGED ? resolved(mesh, moved) : nudged(mesh, moved);
+        now = pass < NUDGED ? resolved(xyz, inMesh, moved) : nudged(mesh, moved);
       }
     }
   }
@@ -155,13 +157,12 @@ public final class Settler {
     for (int f = 0; f < nudged.length; f++) {
       nudged[f] |= moved[f];
     }
-    return resolved(Mesh.of(facets.xyz(), facets.corners()), nudged);
+    Mesh welded = Mesh.of(facets.xyz(), facets.corners());
+    return resolved(welded.xyz(), welded.corners(), nudged);
   }
 
   /** Resolved again, without the facets that have no area. */
-  private Rounded resolved(Mesh mesh, boolean[] moved) {
-    int[] xyz = mesh.xyz();
-    int[] corners = mesh.corners();
+  private Rounded resolved(int[] xyz, int[] corners, boolean[] moved) {
     if (!isAny(moved.length, f -> !Faults.hasArea(xyz, corners, 3 * f))) {
       return Kernel.resolve(xyz, corners, moved, attempt);
     }

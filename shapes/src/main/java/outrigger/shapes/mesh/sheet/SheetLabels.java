@@ -49,7 +49,9 @@ public final class SheetLabels {
       return;
     }
     SheetSegments segments = arranger.segments();
-    Shares.of(faces.workers(), planes.size(), i -> segments.countOf(planes.get(i), onPlane.get(planes.get(i)))).eachInOrder(() -> {
+    Shares shares = Shares.of(faces.workers(), planes.size(),
+        i -> segments.countOf(planes.get(i), onPlane.get(planes.get(i))));
+    shares.eachInOrder(() -> {
       Sheet sheet = new Sheet(faces);
       Walker own = walker.get();
       return (from, to) -> {

@@ -14,8 +14,9 @@
  *     differ, the face at the edge bounds the result: as it is, or turned over where the operand is cut away.
  * <li>At a piercing the walk follows the stretches there in the same way, asking with either operand in and out:
  *     {@code WireOutline} reads off the four answers which of the four pieces of surface at a stretch bound the result.
- * <li>{@code WireNotes} holds what each walk finds until all walks before it are written down. Stretches that no walk came
- *     by are followed last, each with a look of its own.
+ * <li>{@code WireNotes} holds what each walk finds until the ends of all walks before it have numbers in the outline; then
+ *     edges are written down, by several threads if there are many. Stretches that no walk came by are followed last, each
+ *     with a look of its own.
  * </ol>
  *
  * <p><b>Sources.</b> Requicha and Voelcker, <i>Boolean operations in solid modeling</i>, Proc. IEEE 73 (1985): an edge
