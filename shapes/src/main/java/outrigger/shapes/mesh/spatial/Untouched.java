@@ -148,7 +148,10 @@ final class Untouched {
     int[] ways = new int[faces.faceCount()];
     boolean[] seen = new boolean[ways.length];
     for (int f = 0; f < ways.length; f++) {
-      if (!seen[f] && !contacts.needsSheet(f)) {
+      seen[f] = contacts.needsSheet(f);
+    }
+    for (int f = 0; f < ways.length; f++) {
+      if (!seen[f]) {
         Interrupt.check();
         int way = way(f, locator);
         int size = gather(f, seen);
@@ -185,7 +188,7 @@ final class Untouched {
     return inside == outside ? 0 : inside ? 1 : -1;
   }
 
-  /** Puts all untouched facets that hang together with one into the queue; returns how many. */
+  /** Puts all facets not seen that hang together with one into the queue; returns how many. Twins' facets are not fetched. */
   private int gather(int first, boolean[] seen) {
     HalfEdges halfEdges = faces.halfEdges();
     int size = 0;
@@ -194,8 +197,8 @@ final class Untouched {
     for (int i = 0; i < size; i++) {
       int h = 3 * queue[i];
       for (int e = h; e < h + 3; e++) {
-        int g = halfEdges.face(halfEdges.twin(e));
-        if (!seen[g] && !contacts.needsSheet(g)) {
+        int g = halfEdges.twin(e) / 3;
+        if (!seen[g]) {
           seen[g] = true;
           if (size == queue.length) {
             queue = Arrays.copyOf(queue, 2 * size);
