@@ -188,7 +188,7 @@ final class Untouched {
     return inside == outside ? 0 : inside ? 1 : -1;
   }
 
-  /** Puts all facets not seen that hang together with one into the queue; returns how many. Twins' facets are not fetched. */
+  /** Puts all facets not seen that hang together with one into the queue; returns how many. */
   private int gather(int first, boolean[] seen) {
     HalfEdges halfEdges = faces.halfEdges();
     int size = 0;
