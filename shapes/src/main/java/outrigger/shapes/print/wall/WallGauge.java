@@ -43,6 +43,8 @@ public final class WallGauge implements Gauge {
   /** Lengths that would be told as nothing are put in words, mm. */
   private static final double TOLD_FROM = 0.005;
   private static final double TOLD_LENGTH = 0.05;
+  /** So many times as much surface is worth a second number. */
+  private static final double MORE = 1.1;
   /** A ridge of less surface than this part of the thinnest wall's square is a speck. */
   private static final double SPECK = 0.5;
   /** Places of less surface than this part of the thinnest wall's square are dropped. */
@@ -203,6 +205,14 @@ public final class WallGauge implements Gauge {
     return length < TOLD_LENGTH ? Widths.over(place.area(bound)) : " along " + Words.number(length, 1) + " mm";
   }
 
+  /** Of a wall that is thinner than a line in part, how much of it is too thin to rely on in all. */
+  private static String rest(Specimen specimen, NarrowPlace place, Limit limit) {
+    double wall = specimen.limit(Limit.WALL);
+    double all = place.area(wall);
+    return limit == Limit.LINE && all > MORE * place.area(specimen.limit(limit)) && all >= wall * wall
+        ? ", and than the " + Widths.mm(wall) + " mm to rely on over " + Words.number(all, 1) + " mm2" : "";
+  }
+
   private static Concern told(Specimen specimen, NarrowPlace place, Severity severity, Limit limit) {
     double bound = specimen.limit(limit);
     Vec at = place.narrowest().ball().middle();
@@ -214,7 +224,7 @@ public final class WallGauge implements Gauge {
       case NOTCH, NECK -> "neck between inner corners";
     };
     String message = "the " + what + " is " + Widths.mm(width) + " mm thick, "
-        + fate(severity, limit, Widths.mm(bound) + " mm", over(place, bound));
+        + fate(severity, limit, Widths.mm(bound) + " mm", over(place, bound) + rest(specimen, place, limit));
     String advice = "Make it " + Widths.mm(specimen.limit(limit == Limit.STROKE ? Limit.STROKE : Limit.WALL))
         + " mm or thicker, or print with a finer nozzle.";
     return new Concern("thin-" + what.split(" ")[0], severity, at.x(), at.y(), at.z(), width, bound, limit,

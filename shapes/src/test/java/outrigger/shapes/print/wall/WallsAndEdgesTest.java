@@ -42,4 +42,14 @@ class WallsAndEdgesTest {
     assertEquals(0.4, told.get(0).measured(), 0.01);
     assertTrue(told.get(0).message().matches(".* along 14([.]\\d)? mm: .*"), told.get(0).message());
   }
+
+  /** 0.3 to 3 mm over 20 mm: a ninth of it is thinner than a line, two ninths are thinner than two. */
+  @Test
+  void read_wedge_tellsWhatIsThinnerThanALineAndWhatCannotBeReliedOn() {
+    List<Concern> told = read(WallShapes.wedge(20, 0.3, 3, 10));
+    assertEquals(1, told.size(), told.toString());
+    String message = told.get(0).message();
+    assertTrue(message.startsWith("the wall is 0.30 mm thick, thinner than one printed line of 0.45 mm over 2"), message);
+    assertTrue(message.matches(".* of surface, and than the 0[.]90 mm to rely on over 9\\d([.]\\d)? mm2: .*"), message);
+  }
 }
