@@ -17,7 +17,8 @@ import outrigger.shapes.print.tree.FacetTree;
 import outrigger.shapes.print.tree.NearRegions;
 
 /**
- * Narrow spots at inner edges, as at the bottom of a notch or where two bodies meet in a neck.
+ * Narrow spots at inner edges, as at the bottom of a notch or where two bodies meet in a neck. For the air, which lies on the
+ * other side, these are the part's outer edges, as of two bodies that stand corner to corner.
  *
  * <p>A ball that touches a face near such an edge leans away from what the edge faces, so what is left between the bottoms
  * of two notches shows at no sample of a face. A ball that touches the edge may lie any way between the normals of its two
@@ -85,7 +86,7 @@ public final class InnerEdges {
       product += facets.normal(facet, k) * facets.normal(other, k);
       rise += facets.normal(facet, k) * way[k];
     }
-    return product < BLUNT && rise > 0;
+    return product < BLUNT && (reach.inward() ? rise > 0 : rise < 0);
   }
 
   /** Whether a facet is too narrow to tell which way it faces. */

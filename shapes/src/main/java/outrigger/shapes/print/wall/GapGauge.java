@@ -16,13 +16,15 @@ import outrigger.shapes.print.place.Descent;
 import outrigger.shapes.print.place.NarrowPlace;
 import outrigger.shapes.print.place.NarrowPlaces;
 import outrigger.shapes.print.spot.BallField;
+import outrigger.shapes.print.spot.InnerEdges;
 import outrigger.shapes.print.spot.Spot;
 
 /**
  * How wide the air before the surface is everywhere: slots and engraved strokes that close up, holes to be drilled.
  *
  * <p>Measured as {@link WallGauge} measures the solid, with balls that rest on the outside; no farther than the smallest
- * hole to rely on, so open air costs little.
+ * hole to rely on, so open air costs little. Between two outer corners no face stands before another: there the balls rest on
+ * the edges ({@link InnerEdges}).
  */
 public final class GapGauge implements Gauge {
   private static final double LEAST_AREA = 0.06;
@@ -53,7 +55,10 @@ public final class GapGauge implements Gauge {
     List<Concern> concerns = new ArrayList<>();
     places(field.narrow(), field.rims(), most, LINK_HOLE * spacing, descent).stream()
         .filter(p -> p.form() == NarrowPlace.Form.ROUND).forEach(p -> concerns.add(hole(specimen, p)));
-    List<Spot> closing = field.narrow().stream().filter(s -> Widths.isBelow(s.width(), gap)).toList();
+    List<Spot> closing = new ArrayList<>(
+        InnerEdges.narrow(specimen, new BallField.Reach(false, gap, gap, gap, gap, spacing), field.regions()));
+    closing.addAll(field.narrow());
+    closing.removeIf(s -> !Widths.isBelow(s.width(), gap));
     List<Spot> beside = field.narrow().stream()
         .filter(s -> !Widths.isBelow(s.width(), gap) && s.reachesBelow(gap)).toList();
     places(closing, beside, gap, LINK * spacing, descent).stream()
@@ -82,7 +87,7 @@ public final class GapGauge implements Gauge {
     String wide = place.narrowest().width() < NOTHING ? " runs out to nothing" : " is "
         + Widths.mm(place.narrowest().width()) + " mm wide";
     return concern("narrow-" + what, place, bound, Limit.GAP, "the " + what + wide + ", narrower than one printed line of "
-        + Widths.mm(bound) + " mm" + Widths.over(place.area(bound)) + ": it will close up",
+        + Widths.mm(bound) + " mm" + Widths.over(place, bound) + ": it will close up",
         "Make it " + Widths.mm(bound) + " mm or wider, or join the two sides.");
   }
 

@@ -42,7 +42,6 @@ public final class WallGauge implements Gauge {
   private static final double TOLD = 8;
   /** Lengths that would be told as nothing are put in words, mm. */
   private static final double TOLD_FROM = 0.005;
-  private static final double TOLD_LENGTH = 0.05;
   /** So many times as much surface is worth a second number. */
   private static final double MORE = 1.1;
   /** A ridge of less surface than this part of the thinnest wall's square is a speck. */
@@ -199,12 +198,6 @@ public final class WallGauge implements Gauge {
         + (severity == Severity.ERROR ? "will be missing or come out thicker" : "is small and may be missing");
   }
 
-  /** Of an edge the length is told, for it has no surface. */
-  private static String over(NarrowPlace place, double bound) {
-    double length = place.form() == NarrowPlace.Form.NOTCH ? place.below(bound).length() : 0;
-    return length < TOLD_LENGTH ? Widths.over(place.area(bound)) : " along " + Words.number(length, 1) + " mm";
-  }
-
   /** Of a wall that is thinner than a line in part, how much of it is too thin to rely on in all. */
   private static String rest(Specimen specimen, NarrowPlace place, Limit limit) {
     double wall = specimen.limit(Limit.WALL);
@@ -224,7 +217,7 @@ public final class WallGauge implements Gauge {
       case NOTCH, NECK -> "neck between inner corners";
     };
     String message = "the " + what + " is " + Widths.mm(width) + " mm thick, "
-        + fate(severity, limit, Widths.mm(bound) + " mm", over(place, bound) + rest(specimen, place, limit));
+        + fate(severity, limit, Widths.mm(bound) + " mm", Widths.over(place, bound) + rest(specimen, place, limit));
     String advice = "Make it " + Widths.mm(specimen.limit(limit == Limit.STROKE ? Limit.STROKE : Limit.WALL))
         + " mm or thicker, or print with a finer nozzle.";
     return new Concern("thin-" + what.split(" ")[0], severity, at.x(), at.y(), at.z(), width, bound, limit,

@@ -8,6 +8,7 @@ import outrigger.shapes.print.Concern;
 import outrigger.shapes.print.Limit;
 import outrigger.shapes.print.Specimen;
 import outrigger.shapes.print.Words;
+import outrigger.shapes.print.place.NarrowPlace;
 
 /** What the gauges of walls and of gaps have in common: how far they look, and how they tell what they find. */
 final class Widths {
@@ -23,6 +24,8 @@ final class Widths {
 
   /** Smaller areas would be told as nothing, mm^2. */
   private static final double TOLD_AREA = 0.05;
+  /** And shorter lengths, mm. */
+  private static final double TOLD_LENGTH = 0.05;
 
   private Widths() {}
 
@@ -64,6 +67,12 @@ final class Widths {
   /** Over how much surface something is so, mm^2: of a tip there is none to speak of. */
   static String over(double area) {
     return area < TOLD_AREA ? " at that spot alone" : " over " + Words.number(area, 1) + " mm2 of surface";
+  }
+
+  /** Over how much surface a place is narrower than a bound; of an edge the length is told, for it has no surface. */
+  static String over(NarrowPlace place, double bound) {
+    double length = place.form() == NarrowPlace.Form.NOTCH ? place.below(bound).length() : 0;
+    return length < TOLD_LENGTH ? over(place.area(bound)) : " along " + Words.number(length, 1) + " mm";
   }
 
   /** A length to the hundredth, mm. */

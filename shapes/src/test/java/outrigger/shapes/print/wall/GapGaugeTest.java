@@ -101,6 +101,23 @@ class GapGaugeTest {
   }
 
   @Test
+  void read_bodiesCornerToCorner_leaveAGapAlongTheirEdges() {
+    for (double apart : new double[] {0.2, 0.3, 0.4}) {
+      Solid towers = Specimens.box(0, 0, 0, 10, 10, 10).join(Specimens.box(10 + apart, 10 + apart, 0, 10, 10, 10),
+          Specimens.box(0, 0, 0, 20 + apart, 20 + apart, 1));
+      for (Solid solid : List.of(towers, WallShapes.turned(towers))) {
+        List<Concern> told = new GapGauge().read(WallShapes.specimen(solid)).concerns();
+        assertEquals(apart < 0.31 ? 1 : 0, told.size(), told.toString());
+        if (!told.isEmpty()) {
+          assertEquals("narrow-gap", told.get(0).rule());
+          assertEquals(apart * Math.sqrt(2), told.get(0).measured(), 0.005);
+          assertTrue(told.get(0).message().matches(".* along (8[.][5-9]|9|9[.][0-5]) mm: .*"), told.get(0).message());
+        }
+      }
+    }
+  }
+
+  @Test
   void read_engravedStroke_isAGroove() {
     Solid cut = WallShapes.block(20, 12, 4).cut(Prism.of(Profile.text("I", 6, 0.3).move(-1, -3), 3.4, 5));
     Concern c = only(cut);
