@@ -1,5 +1,6 @@
 package outrigger.shapes.mesh.inside;
 
+import java.util.function.IntConsumer;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.Plane;
@@ -139,6 +140,22 @@ public final class ConvexOperands {
   /** The boxes of all operands. */
   BoxTree tree() {
     return tree;
+  }
+
+  /** Gives each operand, itself included, whose box meets that of one. */
+  void forEachNear(int operand, IntConsumer consumer) {
+    int b = 6 * operand;
+    tree.forEachOverlap(boxes[b], boxes[b + 1], boxes[b + 2], boxes[b + 3], boxes[b + 4], boxes[b + 5], consumer);
+  }
+
+  /** Whether a box, its bounds found at a place among those of many, meets the box of an operand. */
+  boolean boxMeets(int operand, int[] all, int at) {
+    for (int k = 0; k < 3; k++) {
+      if (all[at + k] > boxes[6 * operand + 3 + k] || all[at + 3 + k] < boxes[6 * operand + k]) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Whether a box, its bounds found at a place among those of many, lies inside the box of an operand. */

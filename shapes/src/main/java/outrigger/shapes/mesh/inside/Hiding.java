@@ -28,8 +28,10 @@ public final class Hiding {
   private final Dominance dominance;
   private final ConvexOperands convex;
   private final boolean[] hides;
-  /** Of each face the operands near it that may hide something; null until asked for. */
+  /** Of each face the operands near it that may hide something, its own left out; null until asked for. */
   private final AtomicReferenceArray<int[]> near;
+  /** Of each operand the others that are near it and may hide something; null until asked for. */
+  private final AtomicReferenceArray<int[]> neighbours;
   /** Of each face whether all of it is hidden: 1 if so, -1 if not, 0 if not yet asked. */
   private final byte[] hidden;
   private final boolean possible;
@@ -48,6 +50,7 @@ public final class Hiding {
     dominance = new Dominance(tree);
     hides = new boolean[faces.operandCount()];
     near = new AtomicReferenceArray<>(faces.faceCount());
+    neighbours = new AtomicReferenceArray<>(hides.length);
     hidden = new byte[faces.faceCount()];
     boolean may = false;
     for (int k = 0; k < hides.length; k++) {
@@ -102,14 +105,28 @@ public final class Hiding {
     int[] known = near.getAcquire(f);
     if (known == null) {
       IntList found = new IntList();
-      convex.tree().forEachOverlap(boxes[6 * f], boxes[6 * f + 1], boxes[6 * f + 2], boxes[6 * f + 3], boxes[6 * f + 4],
-          boxes[6 * f + 5], k -> {
-            if (mayHide(k)) {
-              found.add(k);
-            }
-          });
+      for (int k : neighbours(faces.face(f).operand)) {
+        if (convex.boxMeets(k, boxes, 6 * f)) {
+          found.add(k);
+        }
+      }
       known = found.toArray();
       near.setRelease(f, known);
+    }
+    return known;
+  }
+
+  private int[] neighbours(int operand) {
+    int[] known = neighbours.getAcquire(operand);
+    if (known == null) {
+      IntList found = new IntList();
+      convex.forEachNear(operand, k -> {
+        if (k != operand && mayHide(k)) {
+          found.add(k);
+        }
+      });
+      known = found.toArray();
+      neighbours.setRelease(operand, known);
     }
     return known;
   }
