@@ -33,7 +33,19 @@ final class CrossingFinder {
   private final Map<Meeting, ExactPoint> meetings = new HashMap<>();
 
   /** Three planes, in order of their numbers. */
-  private record Meeting(int p, int q, int r) {}
+  private record Meeting(int p, int q, int r) {
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Meeting m && p == m.p && q == m.q && r == m.r;
+    }
+
+    /** Spread wide: of numbers that run up to a thousand, what a record makes up lets hundreds of triples fall together. */
+    @Override
+    public int hashCode() {
+      int hash = (p * 0x9E3779B1 ^ q) * 0x9E3779B1 ^ r;
+      return hash * 0x9E3779B1;
+    }
+  }
 
   private CrossingFinder(Faces faces, Hiding hiding) {
     this.faces = faces;
