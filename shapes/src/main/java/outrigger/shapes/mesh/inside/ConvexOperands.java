@@ -228,6 +228,43 @@ public final class ConvexOperands {
     return true;
   }
 
+  /** Whether all corners of a face lie strictly beyond one plane of a convex operand. */
+  boolean isBeyond(int operand, Face face) {
+    for (int f = faces.firstFace(operand); f < faces.firstFace(operand + 1); f++) {
+      if (isBeyond(face, faces.face(f))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether two points lie strictly beyond one plane of a convex operand. */
+  boolean areBeyond(int operand, ExactPoint p, ExactPoint q) {
+    for (int f = faces.firstFace(operand), w = 0; f < faces.firstFace(operand + 1); f++, w += WALL) {
+      if (side(walls[operand], w, f, p) > 0 && (p == q || side(walls[operand], w, f, q) > 0)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /**
+   * Whether two points known in doubles are seen to lie strictly beyond one plane of a convex operand.
+   *
+   * @param ends x, y, z of both
+   * @param doubt how many times 2^-24 these may be off
+   */
+  boolean areClearlyBeyond(int operand, double[] ends, int doubt) {
+    double[] all = walls[operand];
+    for (int w = 0; w < all.length; w += WALL) {
+      if (all[w] * ends[0] + all[w + 1] * ends[1] + all[w + 2] * ends[2] - all[w + 3] > doubt * all[w + 4]
+          && all[w] * ends[3] + all[w + 1] * ends[4] + all[w + 2] * ends[5] - all[w + 3] > doubt * all[w + 4]) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** Which way a convex operand's face in a plane looks: 1 up the plane's normal, -1 down it, 0 where it has none there. */
   int lookOf(int operand, int plane) {
     for (int f = faces.firstFace(operand); f < faces.firstFace(operand + 1); f++) {

@@ -1,11 +1,12 @@
 package outrigger.shapes.mesh.inside;
 
 /**
- * Which operands settle an expression for which others: inside the one, it cannot matter where the others begin and end.
+ * Which operands settle an expression for which others: inside the one, or outside of it, it cannot matter where the others
+ * begin and end.
  *
- * <p>In a union any part that holds settles it for all the rest, in a cut any cutter does; and so on upwards as long as a
- * part that holds, or one that does not, settles the whole. Each operand thus has a highest node that it settles by
- * holding, and it dominates all other operands below that.
+ * <p>In a union any part that holds settles it for all the rest, in a cut any cutter does; in a common part one that does
+ * not hold; and so on upwards as long as a part that holds, or one that does not, settles the whole. Each operand thus has a
+ * highest node that it settles by holding, and one by not holding, and it dominates all other operands below that.
  */
 final class Dominance {
   private final int[] leaf;
@@ -13,6 +14,8 @@ final class Dominance {
   private final int[] first;
   private final int[] end;
   private final int[] top;
+  private final int[] topOutside;
+  private final boolean[] inCommon;
 
   Dominance(Membership.Tree tree) {
     int n = tree.nodeCount();
@@ -21,9 +24,13 @@ final class Dominance {
     number(tree, n);
     leaf = new int[tree.operandCount()];
     top = new int[leaf.length];
+    topOutside = new int[leaf.length];
+    inCommon = new boolean[leaf.length];
     for (int k = 0; k < leaf.length; k++) {
       leaf[k] = tree.leaf(k);
-      top[k] = top(tree, leaf[k]);
+      top[k] = top(tree, leaf[k], true);
+      topOutside[k] = top(tree, leaf[k], false);
+      inCommon[k] = tree.parent(leaf[k]) >= 0 && tree.kind(tree.parent(leaf[k])) == Membership.Kind.COMMON;
     }
   }
 
@@ -51,9 +58,9 @@ final class Dominance {
     }
   }
 
-  private static int top(Membership.Tree tree, int leaf) {
+  private static int top(Membership.Tree tree, int leaf, boolean within) {
     int node = leaf;
-    boolean holds = true;
+    boolean holds = within;
     while (tree.parent(node) >= 0) {
       int parent = tree.parent(node);
       boolean cutAway = tree.kind(parent) == Membership.Kind.CUT && !tree.isFirst(node);
@@ -67,14 +74,31 @@ final class Dominance {
     return node;
   }
 
-  /** Whether an operand dominates any. */
+  /** Whether an operand dominates any inside it. */
   boolean isAny(int operand) {
     return top[operand] != leaf[operand];
   }
 
+  /**
+   * Whether an operand dominates any outside of it, being part of a common part. What a cut is taken from does so too, but
+   * to look there costs more than cutters that reach beyond it.
+   */
+  boolean isAnyOutside(int operand) {
+    return inCommon[operand];
+  }
+
   /** Whether strictly inside one operand another cannot matter. */
   boolean over(int operand, int other) {
-    int its = first[leaf[other]];
-    return operand != other && first[top[operand]] <= its && its < end[top[operand]];
+    return operand != other && isBelow(other, top[operand]);
+  }
+
+  /** Whether outside of one operand another cannot matter. */
+  boolean overOutside(int operand, int other) {
+    return operand != other && isBelow(other, topOutside[operand]);
+  }
+
+  private boolean isBelow(int operand, int node) {
+    int its = first[leaf[operand]];
+    return first[node] <= its && its < end[node];
   }
 }

@@ -1,33 +1,52 @@
 package outrigger.shapes.mesh.inside;
 
 import java.util.concurrent.atomic.AtomicReferenceArray;
+import java.util.function.IntPredicate;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.mesh.face.Face;
 import outrigger.shapes.mesh.face.Faces;
 import outrigger.shapes.num.IntList;
 
 /**
- * Finds what need not be looked at because it is hidden: strictly inside an operand that dominates it ({@link Dominance}).
- * Where many operands overlap, most of their surfaces are.
+ * Finds what need not be looked at because it is hidden: strictly inside an operand that dominates it there, or outside of
+ * one that does so there ({@link Dominance}). Where many operands overlap, most of their surfaces are.
  *
  * <p>What is hidden leaves no trace, so whoever carries winding numbers along finds them stale on coming out of an operand
- * that {@link #hidesAny hides} something: there they must be taken anew. Inside they may be stale without harm, for the
- * operand that hides settles the expression. Only {@link ConvexOperands} hide: to see that a straight thing lies in one,
- * its ends suffice.
+ * that hides what is {@link #hidesInside inside} it, or into one that hides what is {@link #hidesOutside outside}: there they
+ * must be taken anew. Before that they may be stale without harm, for the operand that hides settles the expression. Only
+ * {@link ConvexOperands} hide: to see that a straight thing lies in one its ends suffice, and to see that it lies outside, a
+ * plane that both are beyond.
  *
  * <p>Several threads may ask: what one notes is only added to, and what it looks up comes out alike for all.
  */
 public final class Hiding {
-  /** Asks whether an operand holds something. */
+  /** Asks whether something lies in an operand, and whether outside of one. */
   private interface Test {
-    boolean passes(ConvexOperands operands, int operand);
+    boolean isInside(ConvexOperands operands, int operand);
+
+    boolean isOutside(ConvexOperands operands, int operand);
   }
+
+  private static final Test ANY = new Test() {
+    @Override
+    public boolean isInside(ConvexOperands operands, int operand) {
+      return true;
+    }
+
+    @Override
+    public boolean isOutside(ConvexOperands operands, int operand) {
+      return true;
+    }
+  };
 
   private final Faces faces;
   private final int[] boxes;
   private final Dominance dominance;
   private final ConvexOperands convex;
-  private final boolean[] hides;
+  private final boolean[] hidesInside;
+  private final boolean[] hidesOutside;
+  /** Operands that may hide something outside of them. */
+  private final int[] around;
   /** Of each face the operands near it that may hide something, its own left out; null until asked for. */
   private final AtomicReferenceArray<int[]> near;
   /** Of each operand the others that are near it and may hide something; null until asked for. */
@@ -48,15 +67,21 @@ public final class Hiding {
     this.boxes = boxes;
     this.convex = convex;
     dominance = new Dominance(tree);
-    hides = new boolean[faces.operandCount()];
+    hidesInside = new boolean[faces.operandCount()];
+    hidesOutside = new boolean[hidesInside.length];
     near = new AtomicReferenceArray<>(faces.faceCount());
-    neighbours = new AtomicReferenceArray<>(hides.length);
+    neighbours = new AtomicReferenceArray<>(hidesInside.length);
     hidden = new byte[faces.faceCount()];
     boolean may = false;
-    for (int k = 0; k < hides.length; k++) {
+    IntList outside = new IntList();
+    for (int k = 0; k < hidesInside.length; k++) {
       may |= mayHide(k);
+      if (convex.isConvex(k) && dominance.isAnyOutside(k)) {
+        outside.add(k);
+      }
     }
-    possible = may && look;
+    around = outside.toArray();
+    possible = (may || around.length > 0) && look;
   }
 
   private boolean mayHide(int operand) {
@@ -69,8 +94,13 @@ public final class Hiding {
   }
 
   /** Whether something was found hidden in an operand. */
-  public boolean hidesAny(int operand) {
-    return hides[operand];
+  public boolean hidesInside(int operand) {
+    return hidesInside[operand];
+  }
+
+  /** Whether something was found hidden outside of an operand. */
+  public boolean hidesOutside(int operand) {
+    return hidesOutside[operand];
   }
 
   /** Whether a whole face is hidden. */
@@ -89,14 +119,20 @@ public final class Hiding {
         in = convex.holds(k, face.from[e]);
       }
       if (in) {
-        note(k);
+        note(k, hidesInside);
+        return true;
+      }
+    }
+    for (int k : around) {
+      if (dominance.overOutside(k, face.operand) && convex.isBeyond(k, face)) {
+        note(k, hidesOutside);
         return true;
       }
     }
     return false;
   }
 
-  private void note(int operand) {
+  private void note(int operand, boolean[] hides) {
     hides[operand] = true;
     any = true;
   }
@@ -133,26 +169,54 @@ public final class Hiding {
 
   /** Whether a straight piece common to two faces is hidden with its ends, because one of their operands is dominated. */
   public boolean hides(int f, int g, ExactPoint from, ExactPoint to) {
-    return isSettled(f, g, (operands, k) -> operands.isNear(k, from) && operands.isNear(k, to) && operands.holds(k, from)
-        && (from == to || operands.holds(k, to)));
+    return isSettled(f, g, new Test() {
+      @Override
+      public boolean isInside(ConvexOperands operands, int k) {
+        return operands.isNear(k, from) && operands.isNear(k, to) && operands.holds(k, from)
+            && (from == to || operands.holds(k, to));
+      }
+
+      @Override
+      public boolean isOutside(ConvexOperands operands, int k) {
+        return operands.areBeyond(k, from, to);
+      }
+    });
   }
 
   /** Whether doubles tell that a stretch common to two faces is hidden; if not, they may not suffice. */
   public boolean hidesClearly(int f, int g, RoughStretch stretch) {
-    return isSettled(f, g, stretch::isInside);
+    return isSettled(f, g, new Test() {
+      @Override
+      public boolean isInside(ConvexOperands operands, int k) {
+        return stretch.isInside(operands, k);
+      }
+
+      @Override
+      public boolean isOutside(ConvexOperands operands, int k) {
+        return stretch.isOutside(operands, k);
+      }
+    });
   }
 
-  private boolean isSettled(int f, int g, Test inside) {
-    int k = possible ? settling(f, g, inside) : -1;
+  private boolean isSettled(int f, int g, Test test) {
+    if (!possible) {
+      return false;
+    }
+    int k = settling(f, g, test);
     if (k >= 0) {
-      note(k);
+      note(k, hidesInside);
+      return true;
+    }
+    k = settlingOutside(f, g, test);
+    if (k >= 0) {
+      note(k, hidesOutside);
     }
     return k >= 0;
   }
 
   /** Whether anything near two faces may hide what they have in common. */
   public boolean mayHide(int f, int g) {
-    return possible && settling(f, g, (operands, k) -> true) >= 0;
+    return possible && (settling(f, g, ANY) >= 0 || settlingOutside(f, g, ANY) >= 0);
   }
 
   /** An operand near two faces that dominates one of theirs, passes a test, and is neither; -1 if there is none. */
@@ -161,7 +225,19 @@ public final class Hiding {
     int b = faces.face(g).operand;
     for (int k : near(f).length < near(g).length ? near(f) : near(g)) {
       // on its own surface nothing is strictly inside
-      if (k != a && k != b && (dominance.over(k, a) || dominance.over(k, b)) && test.passes(convex, k)) {
+      if (k != a && k != b && (dominance.over(k, a) || dominance.over(k, b)) && test.isInside(convex, k)) {
+        return k;
+      }
+    }
+    return -1;
+  }
+
+  /** The same of an operand outside of which what they have in common lies. */
+  private int settlingOutside(int f, int g, Test test) {
+    int a = faces.face(f).operand;
+    int b = faces.face(g).operand;
+    for (int k : around) {
+      if (k != a && k != b && (dominance.overOutside(k, a) || dominance.overOutside(k, b)) && test.isOutside(convex, k)) {
         return k;
       }
     }
@@ -170,6 +246,16 @@ public final class Hiding {
 
   /** Whether an operand in which a point lies strictly inside keeps another one from mattering there. */
   boolean settles(int operand, int other) {
-    return hides[operand] && dominance.over(operand, other);
+    return hidesInside[operand] && dominance.over(operand, other);
+  }
+
+  /** Whether an operand that is none of some, outside of which a point lies, keeps another one from mattering there. */
+  boolean isSettledOutside(int other, IntPredicate mayHold) {
+    for (int k : around) {
+      if (hidesOutside[k] && dominance.overOutside(k, other) && !mayHold.test(k)) {
+        return true;
+      }
+    }
+    return false;
   }
 }

@@ -99,11 +99,27 @@ public final class Locator {
       });
     }
     for (int i = 0; i < met.size(); i++) {
-      if (!count.settles(hiding, met.get(i)) && !count.settles(hiding, operand) && !count.settles(hiding, other)) {
+      if (!isSettled(met.get(i), operand, other, count) && !isSettled(operand, operand, other, count)
+          && !isSettled(other, operand, other, count)) {
         throw new OnFace();
       }
     }
     return count;
+  }
+
+  /** Whether an operand cannot matter at a point on the surfaces of two and of those met there. */
+  private boolean isSettled(int which, int operand, int other, WindingCount count) {
+    return count.settles(hiding, which)
+        || hiding.isSettledOutside(which, k -> k == operand || k == other || count.holds(k) || isMet(k));
+  }
+
+  private boolean isMet(int operand) {
+    for (int i = 0; i < met.size(); i++) {
+      if (met.get(i) == operand) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Asks the convex operands near a point; returns whether there are others. */

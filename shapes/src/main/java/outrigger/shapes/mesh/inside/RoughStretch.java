@@ -61,6 +61,11 @@ public final class RoughStretch {
         && convex.holdsClearly(operand, ends[3], ends[4], ends[5], DOUBT);
   }
 
+  /** Whether both ends, and so all of it, are seen to lie strictly beyond one plane of a convex operand. */
+  boolean isOutside(ConvexOperands convex, int operand) {
+    return convex.areClearlyBeyond(operand, ends, DOUBT);
+  }
+
   private void cut(Face face, Plane plane) {
     cut[axis] = Double.POSITIVE_INFINITY;
     cut[3 + axis] = Double.NEGATIVE_INFINITY;

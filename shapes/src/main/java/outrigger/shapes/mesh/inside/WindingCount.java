@@ -24,6 +24,16 @@ public final class WindingCount implements Locator.Result {
     }
   }
 
+  /** Whether an operand was found to hold here. */
+  boolean holds(int operand) {
+    for (int i = 0; i < size; i += 3) {
+      if (items[i] == operand && items[i + 1] > 0) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** Whether an operand found here settles the expression whatever another one does. */
   boolean settles(Hiding hiding, int other) {
     for (int i = 0; i < size; i += 3) {

@@ -138,15 +138,17 @@ final class Sheet {
   }
 
   /**
-   * Whether beyond a half-edge the numbers must be taken anew: it leaves an operand that hides something, or a face begins
-   * or ends there, for on either side other things may be hidden.
+   * Whether beyond a half-edge the numbers must be taken anew: it leaves an operand that hides something inside it, enters
+   * one that does so outside of it, or a face begins or ends there, for on either side other things may be hidden.
    */
   boolean goesStale(int h, Hiding hiding) {
     int node = tri.mark(h);
     boolean along = node > 0;
     for (node = Math.abs(node); node != Triangulation.FREE; node = marks.rest(node)) {
       Segment s = segments.get(marks.segment(node));
-      if (s.rim() && hiding.hidesAny() || along == s.change() < 0 && hiding.hidesAny(faces.face(s.face()).operand)) {
+      boolean leaves = along == s.change() < 0;
+      int operand = faces.face(s.face()).operand;
+      if (s.rim() && hiding.hidesAny() || (leaves ? hiding.hidesInside(operand) : hiding.hidesOutside(operand))) {
         return true;
       }
     }

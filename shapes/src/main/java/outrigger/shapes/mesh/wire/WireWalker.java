@@ -204,8 +204,9 @@ final class WireWalker {
   /**
    * Steps over piercings at one point: follows the stretches there, and enters or leaves the operands pierced.
    *
-   * <p>On leaving one that hides something the numbers are taken anew, as on entering one that seems to hold already: it was
-   * left where that was hidden. Several change at one point only where all but one are hidden.
+   * <p>On leaving one that hides something inside it the numbers are taken anew, and on entering one that does so outside of
+   * it; so they are on entering one that seems to hold already, or leaving one that does not seem to: it was left, or
+   * entered, where that was hidden. Several change at one point only where all but one are hidden.
    */
   private void pass(Piercing[] passed, int from, int to, int h) {
     boolean along = h == halfEdges.edge(h);
@@ -216,8 +217,9 @@ final class WireWalker {
       boolean rises = faces.side(faces.from(h), faces.plane(pierced.plane)) < 0;
       boolean leaves = rises == pierced.up;
       int before = place.winding(pierced.operand);
-      if (several || (leaves ? hiding.hidesAny(pierced.operand) : before != 0 && hiding.hidesAny())) {
-        enter(lookBetween(p.at, leaves ? ahead(h, passed, to) : behind(h, passed, from), own, own));
+      if (several || isStale(pierced.operand, leaves, before)) {
+        boolean on = leaves || hiding.hidesOutside(pierced.operand);
+        enter(lookBetween(p.at, on ? ahead(h, passed, to) : behind(h, passed, from), own, own));
         before = leaves ? 1 : 0;
       }
       place.add(pierced.operand, -place.winding(pierced.operand));
@@ -227,6 +229,11 @@ final class WireWalker {
     if (several) {
       enter(lookBetween(at(passed, from, along).at, ahead(h, passed, to), own, own));
     }
+  }
+
+  /** Whether the numbers are not to be relied on at the surface of an operand that winds so often before it. */
+  private boolean isStale(int operand, boolean leaves, int before) {
+    return (leaves ? hiding.hidesInside(operand) : hiding.hidesOutside(operand)) || before != 0 != leaves && hiding.hidesAny();
   }
 
   /** Where a half-edge is pierced for the i-th time, or its end. */
@@ -304,7 +311,7 @@ final class WireWalker {
   }
 
   private void cross(Stretch s, Stretch.Crossing c, int change, ExactPoint beyond) {
-    if (change > 0 || !hiding.hidesAny(c.operand())) {
+    if (!isStale(c.operand(), change < 0, place.winding(c.operand()))) {
       place.add(c.operand(), change);
     } else if (!c.at().equals(beyond)) {
       enter(lookBetween(c.at(), beyond, faces.face(s.f).operand, faces.face(s.g).operand));

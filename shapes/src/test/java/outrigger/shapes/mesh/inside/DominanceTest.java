@@ -15,16 +15,19 @@ class DominanceTest {
   @Test
   void over_randomExpressions_isSoWhereTheOtherCannotMatter() {
     int found = 0;
+    int outside = 0;
     for (int seed = 0; seed < 300; seed++) {
       Random random = new Random(seed);
       Membership.Tree tree = tree(random);
       Dominance dominance = new Dominance(tree);
       boolean[][] matters = new boolean[OPERANDS][OPERANDS];
+      boolean[][] mattersOutside = new boolean[OPERANDS][OPERANDS];
       for (int state = 0; state < 1 << OPERANDS; state++) {
         for (int a = 0; a < OPERANDS; a++) {
           if (inside(tree, state) != inside(tree, state ^ 1 << a)) {
             for (int k = 0; k < OPERANDS; k++) {
               matters[k][a] |= (state >> k & 1) > 0;
+              mattersOutside[k][a] |= (state >> k & 1) == 0;
             }
           }
         }
@@ -32,11 +35,15 @@ class DominanceTest {
       for (int k = 0; k < OPERANDS; k++) {
         for (int a = 0; a < OPERANDS; a++) {
           assertEquals(k != a && !matters[k][a], dominance.over(k, a), "seed " + seed + ", " + k + " over " + a);
+          assertEquals(k != a && !mattersOutside[k][a], dominance.overOutside(k, a), "seed " + seed + ", outside " + k
+              + " over " + a);
           found += dominance.over(k, a) ? 1 : 0;
+          outside += dominance.overOutside(k, a) ? 1 : 0;
         }
       }
     }
     assertTrue(found > 1000, "only " + found);
+    assertTrue(outside > 1000, "only " + outside + " outside");
   }
 
   /** Parts gathered at random until one is left; kinds differ from part to whole, so that each operand can matter. */
