@@ -9,8 +9,12 @@ import outrigger.shapes.mesh.face.Faces;
 import outrigger.shapes.num.Shares;
 
 /**
- * Which operands are convex and of few faces, so that the planes of their faces tell at once what is inside. Several threads
- * may ask: what one asked last decides where it begins, not what it finds.
+ * Which operands are convex and of few faces, so that the planes of their faces tell at once what is inside; and which are so
+ * but for what rounding turned corners to the grid has bent, so that the planes still tell of most places. Several threads may
+ * ask: what one asked last decides where it begins, not what it finds.
+ *
+ * <p>What lies strictly behind all planes of a closed surface lies inside it, convex or not: any ray from there to a face
+ * passes only outward. What lies beyond a plane moved out to the farthest corner lies outside.
  */
 public final class ConvexOperands {
   /**
@@ -18,11 +22,17 @@ public final class ConvexOperands {
    * as much as some hundred planes.
    */
   private static final int FEW = 128;
-  /** Numbers a wall has: three of its normal, its offset, and how far off zero leaves no doubt. */
-  private static final int WALL = 5;
+  /**
+   * Numbers a wall has: three of its normal, its offset, how far off zero leaves no doubt, and the offset of the corner that
+   * is farthest out.
+   */
+  private static final int WALL = 6;
+  /** How far a corner rounded to the grid may come to stand out over a plane through others, grid units. */
+  private static final double BENT = 2;
 
   private final Faces faces;
   private final boolean[] convex;
+  private final boolean[] nearly;
   private final int[] boxes;
   private final BoxTree tree;
   /** Of the faces of each convex operand the planes, normals outward, and how far off zero leaves no doubt. */
@@ -35,15 +45,16 @@ public final class ConvexOperands {
     this.faces = faces;
     int n = faces.operandCount();
     convex = new boolean[n];
+    nearly = new boolean[n];
     boxes = new int[6 * n];
     last = new int[n];
     walls = new double[n][];
     boolean[] counted = new boolean[faces.vertexCount()];
     Shares.of(faces.workers(), n, k -> faces.firstFace(k + 1) - faces.firstFace(k)).each(() -> (from, to) -> {
       for (int k = from; k < to; k++) {
-        convex[k] = faces.firstFace(k + 1) - faces.firstFace(k) <= FEW && isConvex(k, counted);
+        look(k, counted);
         System.arraycopy(faces.operandBox(k), 0, boxes, 6 * k, 6);
-        walls[k] = convex[k] ? walls(faces.firstFace(k), faces.firstFace(k + 1)) : new double[0];
+        walls[k] = nearly[k] ? walls(k) : new double[0];
       }
       return to;
     });
@@ -54,7 +65,9 @@ public final class ConvexOperands {
    * For coordinates within 2^24 of which each is within 2^-24 of itself: with S the sum of the normal's magnitudes, these
    * errors come to 2^-24 S, that of d to 2^-51 2^24 S, and five roundings of 2^-53 of at most 2 S 2^24 to 2^-26 S at most.
    */
-  private double[] walls(int from, int to) {
+  private double[] walls(int operand) {
+    int from = faces.firstFace(operand);
+    int to = faces.firstFace(operand + 1);
     double[] walls = new double[WALL * (to - from)];
     for (int f = from; f < to; f++) {
       Plane plane = faces.plane(faces.planeOf(f));
@@ -67,8 +80,18 @@ public final class ConvexOperands {
       }
       walls[w + 3] = way * plane.roughD();
       walls[w + 4] = size * 0x1.8p-24;
+      walls[w + 5] = convex[operand] ? walls[w + 3] : farthest(operand, walls, w);
     }
     return walls;
+  }
+
+  private double farthest(int operand, double[] walls, int w) {
+    double farthest = walls[w + 3];
+    for (int h = faces.firstEdge(operand); h < faces.firstEdge(operand + 1); h++) {
+      int v = faces.from(h);
+      farthest = Math.max(farthest, walls[w] * faces.x(v) + walls[w + 1] * faces.y(v) + walls[w + 2] * faces.z(v));
+    }
+    return farthest;
   }
 
   /**
@@ -76,26 +99,51 @@ public final class ConvexOperands {
    *
    * @param counted room for a mark a vertex; no two operands share one
    */
-  private boolean isConvex(int operand, boolean[] counted) {
+  private void look(int operand, boolean[] counted) {
+    boolean bent = false;
     int vertices = 0;
     int edges = 0;
     int from = faces.firstFace(operand);
     int to = faces.firstFace(operand + 1);
+    if (to - from > FEW) {
+      return;
+    }
     for (int f = from; f < to; f++) {
       Face face = faces.face(f);
       if (faces.halfEdges().loop(face.first) != faces.halfEdges().loop(face.first + face.edges() - 1)) {
-        return false;
+        return;
       }
       for (int e = 0; e < face.edges(); e++) {
-        if (face.across[e] < 0 || bendsInwards(face, e)) {
-          return false;
+        if (face.across[e] < 0) {
+          return;
+        }
+        if (bendsInwards(face, e)) {
+          bent = true;
+          if (standsOut(faces.face(face.across[e]), face)) {
+            return;
+          }
         }
         vertices += counted[face.from[e]] ? 0 : 1;
         counted[face.from[e]] = true;
       }
       edges += face.edges();
     }
-    return vertices - edges / 2 + to - from == 2;
+    nearly[operand] = vertices - edges / 2 + to - from == 2;
+    convex[operand] = nearly[operand] && !bent;
+  }
+
+  /** Whether a face stands out over the plane of another by more than rounding makes it. */
+  private boolean standsOut(Face face, Face over) {
+    Plane plane = faces.plane(over.plane);
+    double length = Math.sqrt((double) plane.normal(0) * plane.normal(0) + (double) plane.normal(1) * plane.normal(1)
+        + (double) plane.normal(2) * plane.normal(2));
+    for (int v : face.from) {
+      double height = plane.roughOffset(faces.x(v), faces.y(v), faces.z(v)) / length;
+      if ((over.up ? height : -height) > BENT) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** The edge of two faces bends outwards if it runs along the cross product of their outward normals. */
@@ -114,6 +162,11 @@ public final class ConvexOperands {
 
   boolean isConvex(int operand) {
     return convex[operand];
+  }
+
+  /** Whether it is convex but for what rounding has bent. */
+  boolean isNearlyConvex(int operand) {
+    return nearly[operand];
   }
 
   /** Whether an edge of a face of a convex operand is seen to have all of another face of its plane outside of it. */
@@ -180,7 +233,8 @@ public final class ConvexOperands {
   }
 
   /**
-   * Side of a point against a convex operand: -1 strictly inside, 0 on its surface, 1 outside.
+   * Side of a point against a convex operand: -1 strictly inside, 0 on its surface, 1 outside; of a nearly convex one only
+   * -1 is to be relied on.
    *
    * @param but number of a plane that is not asked, or -1
    */
@@ -214,7 +268,7 @@ public final class ConvexOperands {
   }
 
   /**
-   * Whether a point known in doubles is seen to lie strictly inside a convex operand.
+   * Whether a point known in doubles is seen to lie strictly behind all planes of a nearly convex operand.
    *
    * @param doubt how many times 2^-24 its coordinates may be off
    */
@@ -228,20 +282,15 @@ public final class ConvexOperands {
     return true;
   }
 
-  /** Whether all corners of a face lie strictly beyond one plane of a convex operand. */
-  boolean isBeyond(int operand, Face face) {
-    for (int f = faces.firstFace(operand); f < faces.firstFace(operand + 1); f++) {
-      if (isBeyond(face, faces.face(f))) {
-        return true;
+  /** Whether all corners of a face are seen to lie on the far side of one plane of a nearly convex operand. */
+  boolean areClearlyBeyond(int operand, Face face) {
+    double[] all = walls[operand];
+    for (int w = 0; w < all.length; w += WALL) {
+      int e = 0;
+      while (e < face.edges() && isBeyond(all, w, faces.x(face.from[e]), faces.y(face.from[e]), faces.z(face.from[e]), 1)) {
+        e++;
       }
-    }
-    return false;
-  }
-
-  /** Whether two points lie strictly beyond one plane of a convex operand. */
-  boolean areBeyond(int operand, ExactPoint p, ExactPoint q) {
-    for (int f = faces.firstFace(operand), w = 0; f < faces.firstFace(operand + 1); f++, w += WALL) {
-      if (side(walls[operand], w, f, p) > 0 && (p == q || side(walls[operand], w, f, q) > 0)) {
+      if (e == face.edges()) {
         return true;
       }
     }
@@ -249,7 +298,7 @@ public final class ConvexOperands {
   }
 
   /**
-   * Whether two points known in doubles are seen to lie strictly beyond one plane of a convex operand.
+   * Whether two points known in doubles are seen to lie on the far side of one plane of a nearly convex operand.
    *
    * @param ends x, y, z of both
    * @param doubt how many times 2^-24 these may be off
@@ -257,12 +306,32 @@ public final class ConvexOperands {
   boolean areClearlyBeyond(int operand, double[] ends, int doubt) {
     double[] all = walls[operand];
     for (int w = 0; w < all.length; w += WALL) {
-      if (all[w] * ends[0] + all[w + 1] * ends[1] + all[w + 2] * ends[2] - all[w + 3] > doubt * all[w + 4]
-          && all[w] * ends[3] + all[w + 1] * ends[4] + all[w + 2] * ends[5] - all[w + 3] > doubt * all[w + 4]) {
+      if (isBeyond(all, w, ends[0], ends[1], ends[2], doubt) && isBeyond(all, w, ends[3], ends[4], ends[5], doubt)) {
         return true;
       }
     }
     return false;
+  }
+
+  private static boolean isBeyond(double[] all, int w, double x, double y, double z, int doubt) {
+    return all[w] * x + all[w + 1] * y + all[w + 2] * z - all[w + 5] > doubt * all[w + 4];
+  }
+
+  /** Where the planes of a nearly convex operand show a point to lie: -1 inside, 1 outside; 0 where they do not tell. */
+  int clearSide(int operand, ExactPoint p) {
+    double[] all = walls[operand];
+    double x = p.rough(0);
+    double y = p.rough(1);
+    double z = p.rough(2);
+    boolean inside = true;
+    for (int w = 0; w < all.length; w += WALL) {
+      double s = all[w] * x + all[w + 1] * y + all[w + 2] * z;
+      if (s - all[w + 5] > all[w + 4]) {
+        return 1;
+      }
+      inside &= s - all[w + 3] < -all[w + 4];
+    }
+    return inside ? -1 : 0;
   }
 
   /** Which way a convex operand's face in a plane looks: 1 up the plane's normal, -1 down it, 0 where it has none there. */
@@ -275,7 +344,7 @@ public final class ConvexOperands {
     return 0;
   }
 
-  /** Whether a corner lies strictly inside a convex operand. */
+  /** Whether a corner lies strictly behind all planes of a nearly convex operand. */
   boolean holds(int operand, int vertex) {
     for (int f = faces.firstFace(operand); f < faces.firstFace(operand + 1); f++) {
       Face face = faces.face(f);
@@ -287,7 +356,7 @@ public final class ConvexOperands {
     return true;
   }
 
-  /** Whether a point lies strictly inside a convex operand; ask whether it is near first. */
+  /** Whether a point lies strictly behind all planes of a nearly convex operand; ask whether it is near first. */
   boolean holds(int operand, ExactPoint p) {
     return side(operand, p, -1) < 0;
   }

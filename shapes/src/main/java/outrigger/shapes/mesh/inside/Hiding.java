@@ -14,8 +14,8 @@ import outrigger.shapes.num.IntList;
  * <p>What is hidden leaves no trace, so whoever carries winding numbers along finds them stale on coming out of an operand
  * that hides what is {@link #hidesInside inside} it, or into one that hides what is {@link #hidesOutside outside}: there they
  * must be taken anew. Before that they may be stale without harm, for the operand that hides settles the expression. Only
- * {@link ConvexOperands} hide: to see that a straight thing lies in one its ends suffice, and to see that it lies outside, a
- * plane that both are beyond.
+ * operands hide that are convex or nearly so ({@link ConvexOperands}): to see that a straight thing lies in one its ends
+ * suffice, and to see that it lies outside, a plane that both are beyond.
  *
  * <p>Several threads may ask: what one notes is only added to, and what it looks up comes out alike for all.
  */
@@ -76,7 +76,7 @@ public final class Hiding {
     IntList outside = new IntList();
     for (int k = 0; k < hidesInside.length; k++) {
       may |= mayHide(k);
-      if (convex.isConvex(k) && dominance.isAnyOutside(k)) {
+      if (convex.isNearlyConvex(k) && dominance.isAnyOutside(k)) {
         outside.add(k);
       }
     }
@@ -85,7 +85,7 @@ public final class Hiding {
   }
 
   private boolean mayHide(int operand) {
-    return convex.isConvex(operand) && dominance.isAny(operand);
+    return convex.isNearlyConvex(operand) && dominance.isAny(operand);
   }
 
   /** Whether anything was found hidden. */
@@ -124,7 +124,7 @@ public final class Hiding {
       }
     }
     for (int k : around) {
-      if (dominance.overOutside(k, face.operand) && convex.isBeyond(k, face)) {
+      if (dominance.overOutside(k, face.operand) && convex.areClearlyBeyond(k, face)) {
         note(k, hidesOutside);
         return true;
       }
@@ -169,6 +169,7 @@ public final class Hiding {
 
   /** Whether a straight piece common to two faces is hidden with its ends, because one of their operands is dominated. */
   public boolean hides(int f, int g, ExactPoint from, ExactPoint to) {
+    double[] ends = {from.rough(0), from.rough(1), from.rough(2), to.rough(0), to.rough(1), to.rough(2)};
     return isSettled(f, g, new Test() {
       @Override
       public boolean isInside(ConvexOperands operands, int k) {
@@ -178,7 +179,7 @@ public final class Hiding {
 
       @Override
       public boolean isOutside(ConvexOperands operands, int k) {
-        return operands.areBeyond(k, from, to);
+        return operands.areClearlyBeyond(k, ends, 1);
       }
     });
   }

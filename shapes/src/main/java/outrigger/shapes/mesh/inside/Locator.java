@@ -11,8 +11,8 @@ import outrigger.shapes.num.IntList;
 /**
  * Counts how often each operand winds round a point, or round one just above a sheet and just below.
  *
- * <p>Only operands count whose boxes hold the point. Of those that are convex the planes of their faces tell; for all
- * others one ray is sent. The ray runs along the axis nearest to the sheet's normal. Where it meets an edge or a corner of
+ * <p>Only operands count whose boxes hold the point. Of those that are convex the planes of their faces tell, and mostly of
+ * those that are nearly so; for all others one ray is sent. The ray runs along the axis nearest to the sheet's normal. Where it meets an edge or a corner of
  * a face it is taken to run a breath beside it, first along u, then along v, the same for all faces, so that each face
  * counts once or not.
  */
@@ -35,6 +35,9 @@ public final class Locator {
   private final BoxTree tree;
   private final ConvexOperands convex;
   private final Hiding hiding;
+  /** Of each operand the last look that asked it by a ray. */
+  private final int[] rayOf;
+  private int looks;
   /** Operands on whose faces the point lies. */
   private final IntList met = new IntList();
 
@@ -44,6 +47,7 @@ public final class Locator {
     this.tree = tree;
     this.convex = convex;
     this.hiding = hiding;
+    rayOf = new int[faces.operandCount()];
   }
 
   /**
@@ -62,7 +66,7 @@ public final class Locator {
     if (asksOthers(q, planeNumber, -1, -1, count)) {
       alongRay(q, w, upward, f -> {
         Face face = faces.face(f);
-        if (convex.isConvex(face.operand) || !convex.isNear(face.operand, q)) {
+        if (rayOf[face.operand] != looks) {
           return;
         }
         if (face.plane != planeNumber) {
@@ -92,8 +96,7 @@ public final class Locator {
     if (asksOthers(q, -1, operand, other, count)) {
       alongRay(q, axis, upward, f -> {
         Face face = faces.face(f);
-        if (face.operand != operand && face.operand != other && !convex.isConvex(face.operand)
-            && convex.isNear(face.operand, q)) {
+        if (rayOf[face.operand] == looks) {
           addChange(face, q, axis, upward, count);
         }
       });
@@ -122,16 +125,23 @@ public final class Locator {
     return false;
   }
 
-  /** Asks the convex operands near a point; returns whether there are others. */
+  /** Asks the operands near a point as far as their planes tell; returns whether there are others, which it marks. */
   private boolean asksOthers(ExactPoint q, int planeNumber, int operand, int other, WindingCount count) {
     boolean[] others = {false};
+    looks++;
     convex.tree().forEachOverlap(q.grid(0) - 1, q.grid(1) - 1, q.grid(2) - 1, q.grid(0) + 1, q.grid(1) + 1, q.grid(2) + 1,
         k -> {
           if (k == operand || k == other) {
             return;
           }
           if (!convex.isConvex(k)) {
-            others[0] = true;
+            int clear = convex.isNearlyConvex(k) ? convex.clearSide(k, q) : 0;
+            if (clear == 0 && convex.isNear(k, q)) {
+              rayOf[k] = looks;
+              others[0] = true;
+            } else if (clear < 0) {
+              count.add(k, 1, 1);
+            }
             return;
           }
           int side = convex.side(k, q, planeNumber);
