@@ -1,6 +1,7 @@
 package outrigger.shapes.mesh.inside;
 
 import java.util.function.IntConsumer;
+import java.util.function.IntPredicate;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.Plane;
@@ -63,7 +64,7 @@ public final class Locator {
     boolean upward = plane.normal(w) > 0;
     WindingCount count = new WindingCount();
     met.clear();
-    if (asksOthers(q, planeNumber, -1, -1, count)) {
+    if (asksOthers(q, planeNumber, count)) {
       alongRay(q, w, upward, f -> {
         Face face = faces.face(f);
         if (rayOf[face.operand] != looks) {
@@ -83,17 +84,17 @@ public final class Locator {
   }
 
   /**
-   * Looks from a point on no face but those of two operands, which are left out.
+   * Looks from a point on no face but those of some operands, which are left out.
    *
    * @throws OnFace if it lies on a face of another operand and that is not hidden there
    */
-  public WindingCount around(ExactPoint q, int operand, int other) {
+  public WindingCount around(ExactPoint q, int... operands) {
     int w = shortest(q);
     boolean upward = w >= 3;
     int axis = w % 3;
     WindingCount count = new WindingCount();
     met.clear();
-    if (asksOthers(q, -1, operand, other, count)) {
+    if (asksOthers(q, -1, count, operands)) {
       alongRay(q, axis, upward, f -> {
         Face face = faces.face(f);
         if (rayOf[face.operand] == looks) {
@@ -101,19 +102,33 @@ public final class Locator {
         }
       });
     }
-    for (int i = 0; i < met.size(); i++) {
-      if (!isSettled(met.get(i), operand, other, count) && !isSettled(operand, operand, other, count)
-          && !isSettled(other, operand, other, count)) {
-        throw new OnFace();
+    if (met.size() > 0) {
+      IntPredicate mayHold = k -> isOneOf(k, operands) || count.holds(k) || isMet(k);
+      boolean settled = false;
+      for (int operand : operands) {
+        settled |= isSettled(operand, count, mayHold);
+      }
+      for (int i = 0; i < met.size(); i++) {
+        if (!settled && !isSettled(met.get(i), count, mayHold)) {
+          throw new OnFace();
+        }
       }
     }
     return count;
   }
 
-  /** Whether an operand cannot matter at a point on the surfaces of two and of those met there. */
-  private boolean isSettled(int which, int operand, int other, WindingCount count) {
-    return count.settles(hiding, which)
-        || hiding.isSettledOutside(which, k -> k == operand || k == other || count.holds(k) || isMet(k));
+  private static boolean isOneOf(int operand, int... operands) {
+    for (int one : operands) {
+      if (one == operand) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether an operand cannot matter at a point that is outside of all operands but some. */
+  private boolean isSettled(int which, WindingCount count, IntPredicate mayHold) {
+    return count.settles(hiding, which) || hiding.isSettledOutside(which, mayHold);
   }
 
   private boolean isMet(int operand) {
@@ -126,12 +141,12 @@ public final class Locator {
   }
 
   /** Asks the operands near a point as far as their planes tell; returns whether there are others, which it marks. */
-  private boolean asksOthers(ExactPoint q, int planeNumber, int operand, int other, WindingCount count) {
+  private boolean asksOthers(ExactPoint q, int planeNumber, WindingCount count, int... but) {
     boolean[] others = {false};
     looks++;
     convex.tree().forEachOverlap(q.grid(0) - 1, q.grid(1) - 1, q.grid(2) - 1, q.grid(0) + 1, q.grid(1) + 1, q.grid(2) + 1,
         k -> {
-          if (k == operand || k == other) {
+          if (isOneOf(k, but)) {
             return;
           }
           if (!convex.isConvex(k)) {

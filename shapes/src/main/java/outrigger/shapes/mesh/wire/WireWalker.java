@@ -120,6 +120,18 @@ final class WireWalker {
     throw new IllegalStateException("every point tried on an edge lies on a face");
   }
 
+  /**
+   * Looks from where operands meet: between there and the next change that is known, others may change where that is hidden.
+   * Where another one passes through the point itself, looks from beside it.
+   */
+  private WindingCount lookAt(ExactPoint at, ExactPoint near, int... operands) {
+    try {
+      return locator.around(at, operands);
+    } catch (Locator.OnFace chance) {
+      return lookBetween(at, near, operands[0], operands[1]);
+    }
+  }
+
   private void walkShell(int h) {
     push(h);
     while (depth > 0) {
@@ -218,8 +230,8 @@ final class WireWalker {
       boolean leaves = rises == pierced.up;
       int before = place.winding(pierced.operand);
       if (several || isStale(pierced.operand, leaves, before)) {
-        boolean on = leaves || hiding.hidesOutside(pierced.operand);
-        enter(lookBetween(p.at, on ? ahead(h, passed, to) : behind(h, passed, from), own, own));
+        enter(lookAt(p.at, showsAhead(pierced.operand, leaves) ? ahead(h, passed, to) : behind(h, passed, from),
+            onFaces(passed, from, to, along)));
         before = leaves ? 1 : 0;
       }
       place.add(pierced.operand, -place.winding(pierced.operand));
@@ -234,6 +246,21 @@ final class WireWalker {
   /** Whether the numbers are not to be relied on at the surface of an operand that winds so often before it. */
   private boolean isStale(int operand, boolean leaves, int before) {
     return (leaves ? hiding.hidesInside(operand) : hiding.hidesOutside(operand)) || before != 0 != leaves && hiding.hidesAny();
+  }
+
+  /** Whether it is beyond the surface of an operand that something may show. */
+  private boolean showsAhead(int operand, boolean leaves) {
+    return leaves ? hiding.hidesInside(operand) || !hiding.hidesOutside(operand) : hiding.hidesOutside(operand);
+  }
+
+  /** The operands on whose faces the point of some piercings lies. */
+  private int[] onFaces(Piercing[] passed, int from, int to, boolean along) {
+    int[] operands = new int[to - from + 1];
+    operands[0] = own;
+    for (int i = from; i < to; i++) {
+      operands[i - from + 1] = faces.face(at(passed, i, along).face).operand;
+    }
+    return operands;
   }
 
   /** Where a half-edge is pierced for the i-th time, or its end. */
@@ -314,7 +341,8 @@ final class WireWalker {
     if (!isStale(c.operand(), change < 0, place.winding(c.operand()))) {
       place.add(c.operand(), change);
     } else if (!c.at().equals(beyond)) {
-      enter(lookBetween(c.at(), beyond, faces.face(s.f).operand, faces.face(s.g).operand));
+      enter(lookAt(c.at(), beyond, faces.face(s.f).operand, faces.face(s.g).operand, c.operand()));
+      place.add(c.operand(), (change > 0 ? 1 : 0) - place.winding(c.operand()));
     }
   }
 
