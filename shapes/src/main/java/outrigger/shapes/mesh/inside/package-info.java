@@ -11,9 +11,10 @@
  * <li>{@link Locator} finds the numbers at one place. Of the operands whose boxes hold it, {@link ConvexOperands} tells by
  *     the planes of their faces, the others by a ray that is taken to run a breath beside all edges. {@link WindingCount}
  *     hands on what was found.
- * <li>{@code Dominance} reads off the expression inside which operand others cannot matter. {@link Hiding} looks whether a
- *     face, or what two faces may have in common, lies strictly inside such a one that is convex: its ends suffice for that.
- *     For most pairs {@link RoughStretch} tells it in doubles, with a bound.
+ * <li>{@code Dominance} reads off the expression inside which operand others cannot matter, and outside of which. {@link
+ *     Hiding} looks whether a face, or what two faces may have in common, lies strictly inside such a one that is convex but
+ *     for rounding, or beyond a plane of it: its ends suffice for that. For most pairs {@link RoughStretch} tells it in
+ *     doubles, with a bound.
  * </ol>
  *
  * <p><b>Sources.</b> Requicha and Voelcker, <i>Boolean operations in solid modeling</i>, Proc. IEEE 73 (1985), for deciding
