@@ -95,7 +95,8 @@ public final class ConvexOperands {
   }
 
   /**
-   * A sound operand is convex if it is of one shell without handles and no edge of it bends inwards.
+   * Finds whether an operand is convex, or nearly: if it is sound, of one shell without handles, and no edge of it bends
+   * inwards, or none by more than rounding makes it.
    *
    * @param counted room for a mark a vertex; no two operands share one
    */

@@ -13,9 +13,9 @@ import outrigger.shapes.num.IntList;
  * Counts how often each operand winds round a point, or round one just above a sheet and just below.
  *
  * <p>Only operands count whose boxes hold the point. Of those that are convex the planes of their faces tell, and mostly of
- * those that are nearly so; for all others one ray is sent. The ray runs along the axis nearest to the sheet's normal. Where it meets an edge or a corner of
- * a face it is taken to run a breath beside it, first along u, then along v, the same for all faces, so that each face
- * counts once or not.
+ * those that are nearly so; for all others one ray is sent. The ray runs along the axis nearest to the sheet's normal. Where it
+ * meets an edge or a corner of a face it is taken to run a breath beside it, first along u, then along v, the same for all
+ * faces, so that each face counts once or not.
  */
 public final class Locator {
 
@@ -64,7 +64,7 @@ public final class Locator {
     boolean upward = plane.normal(w) > 0;
     WindingCount count = new WindingCount();
     met.clear();
-    if (asksOthers(q, planeNumber, count)) {
+    if (asksOthers(q, planeNumber, count, k -> false)) {
       alongRay(q, w, upward, f -> {
         Face face = faces.face(f);
         if (rayOf[face.operand] != looks) {
@@ -86,15 +86,18 @@ public final class Locator {
   /**
    * Looks from a point on no face but those of some operands, which are left out.
    *
+   * @param operand one whose surface is walked along; where it cannot matter, nothing found does
+   * @param other another, or the same
+   * @param passed those passed through there
    * @throws OnFace if it lies on a face of another operand and that is not hidden there
    */
-  public WindingCount around(ExactPoint q, int... operands) {
+  public WindingCount around(ExactPoint q, int operand, int other, int... passed) {
     int w = shortest(q);
     boolean upward = w >= 3;
     int axis = w % 3;
     WindingCount count = new WindingCount();
     met.clear();
-    if (asksOthers(q, -1, count, operands)) {
+    if (asksOthers(q, -1, count, k -> k == operand || k == other || isOneOf(k, passed))) {
       alongRay(q, axis, upward, f -> {
         Face face = faces.face(f);
         if (rayOf[face.operand] == looks) {
@@ -103,11 +106,8 @@ public final class Locator {
       });
     }
     if (met.size() > 0) {
-      IntPredicate mayHold = k -> isOneOf(k, operands) || count.holds(k) || isMet(k);
-      boolean settled = false;
-      for (int operand : operands) {
-        settled |= isSettled(operand, count, mayHold);
-      }
+      IntPredicate mayHold = k -> k == operand || k == other || isOneOf(k, passed) || count.holds(k) || isMet(k);
+      boolean settled = isSettled(operand, count, mayHold) || isSettled(other, count, mayHold);
       for (int i = 0; i < met.size(); i++) {
         if (!settled && !isSettled(met.get(i), count, mayHold)) {
           throw new OnFace();
@@ -141,12 +141,12 @@ public final class Locator {
   }
 
   /** Asks the operands near a point as far as their planes tell; returns whether there are others, which it marks. */
-  private boolean asksOthers(ExactPoint q, int planeNumber, WindingCount count, int... but) {
+  private boolean asksOthers(ExactPoint q, int planeNumber, WindingCount count, IntPredicate but) {
     boolean[] others = {false};
     looks++;
     convex.tree().forEachOverlap(q.grid(0) - 1, q.grid(1) - 1, q.grid(2) - 1, q.grid(0) + 1, q.grid(1) + 1, q.grid(2) + 1,
         k -> {
-          if (isOneOf(k, but)) {
+          if (but.test(k)) {
             return;
           }
           if (!convex.isConvex(k)) {

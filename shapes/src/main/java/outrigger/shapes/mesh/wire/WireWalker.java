@@ -124,11 +124,11 @@ final class WireWalker {
    * Looks from where operands meet: between there and the next change that is known, others may change where that is hidden.
    * Where another one passes through the point itself, looks from beside it.
    */
-  private WindingCount lookAt(ExactPoint at, ExactPoint near, int... operands) {
+  private WindingCount lookAt(ExactPoint at, ExactPoint near, int operand, int other, int... passed) {
     try {
-      return locator.around(at, operands);
+      return locator.around(at, operand, other, passed);
     } catch (Locator.OnFace chance) {
-      return lookBetween(at, near, operands[0], operands[1]);
+      return lookBetween(at, near, operand, other);
     }
   }
 
@@ -230,8 +230,8 @@ final class WireWalker {
       boolean leaves = rises == pierced.up;
       int before = place.winding(pierced.operand);
       if (several || isStale(pierced.operand, leaves, before)) {
-        enter(lookAt(p.at, showsAhead(pierced.operand, leaves) ? ahead(h, passed, to) : behind(h, passed, from),
-            onFaces(passed, from, to, along)));
+        enter(lookAt(p.at, showsAhead(pierced.operand, leaves) ? ahead(h, passed, to) : behind(h, passed, from), own, own,
+            operands(passed, from, to, along)));
         before = leaves ? 1 : 0;
       }
       place.add(pierced.operand, -place.winding(pierced.operand));
@@ -253,12 +253,11 @@ final class WireWalker {
     return leaves ? hiding.hidesInside(operand) || !hiding.hidesOutside(operand) : hiding.hidesOutside(operand);
   }
 
-  /** The operands on whose faces the point of some piercings lies. */
-  private int[] onFaces(Piercing[] passed, int from, int to, boolean along) {
-    int[] operands = new int[to - from + 1];
-    operands[0] = own;
+  /** The operands pierced by some piercings. */
+  private int[] operands(Piercing[] passed, int from, int to, boolean along) {
+    int[] operands = new int[to - from];
     for (int i = from; i < to; i++) {
-      operands[i - from + 1] = faces.face(at(passed, i, along).face).operand;
+      operands[i - from] = faces.face(at(passed, i, along).face).operand;
     }
     return operands;
   }
