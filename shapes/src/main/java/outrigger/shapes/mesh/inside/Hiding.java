@@ -12,10 +12,10 @@ import outrigger.shapes.num.IntList;
  * one that does so there ({@link Dominance}). Where many operands overlap, most of their surfaces are.
  *
  * <p>What is hidden leaves no trace, so whoever carries winding numbers along finds them stale on coming out of an operand
- * that hides what is {@link #hidesInside inside} it, or into one that hides what is {@link #hidesOutside outside}: there they
- * must be taken anew. Before that they may be stale without harm, for the operand that hides settles the expression. Only
- * operands hide that are convex or nearly so ({@link ConvexOperands}): to see that a straight thing lies in one its ends
- * suffice, and to see that it lies outside, a plane that both are beyond.
+ * that hides what is inside it, or into one that hides what is outside ({@link #hidesBehind}): there they must be taken anew.
+ * Before that they may be stale without harm, for the operand that hides settles the expression. Only operands hide that are
+ * convex or nearly so ({@link ConvexOperands}): to see that a straight thing lies in one its ends suffice, and to see that it
+ * lies outside, a plane that both are beyond.
  *
  * <p>Several threads may ask: what one notes is only added to, and what it looks up comes out alike for all.
  */
@@ -93,14 +93,9 @@ public final class Hiding {
     return any;
   }
 
-  /** Whether something was found hidden in an operand. */
-  public boolean hidesInside(int operand) {
-    return hidesInside[operand];
-  }
-
-  /** Whether something was found hidden outside of an operand. */
-  public boolean hidesOutside(int operand) {
-    return hidesOutside[operand];
+  /** Whether something was found hidden on the side of its surface from which an operand is left, or entered. */
+  public boolean hidesBehind(int operand, boolean leaves) {
+    return leaves ? hidesInside[operand] : hidesOutside[operand];
   }
 
   /** Whether a whole face is hidden. */

@@ -147,8 +147,7 @@ final class Sheet {
     for (node = Math.abs(node); node != Triangulation.FREE; node = marks.rest(node)) {
       Segment s = segments.get(marks.segment(node));
       boolean leaves = along == s.change() < 0;
-      int operand = faces.face(s.face()).operand;
-      if (s.rim() && hiding.hidesAny() || (leaves ? hiding.hidesInside(operand) : hiding.hidesOutside(operand))) {
+      if (s.rim() && hiding.hidesAny() || hiding.hidesBehind(faces.face(s.face()).operand, leaves)) {
         return true;
       }
     }

@@ -245,12 +245,12 @@ final class WireWalker {
 
   /** Whether the numbers are not to be relied on at the surface of an operand that winds so often before it. */
   private boolean isStale(int operand, boolean leaves, int before) {
-    return (leaves ? hiding.hidesInside(operand) : hiding.hidesOutside(operand)) || before != 0 != leaves && hiding.hidesAny();
+    return hiding.hidesBehind(operand, leaves) || before != 0 != leaves && hiding.hidesAny();
   }
 
   /** Whether it is beyond the surface of an operand that something may show. */
   private boolean showsAhead(int operand, boolean leaves) {
-    return leaves ? hiding.hidesInside(operand) || !hiding.hidesOutside(operand) : hiding.hidesOutside(operand);
+    return hiding.hidesBehind(operand, leaves) || leaves && !hiding.hidesBehind(operand, false);
   }
 
   /** The operands pierced by some piercings. */
