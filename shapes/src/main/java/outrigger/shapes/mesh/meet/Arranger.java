@@ -27,6 +27,8 @@ public final class Arranger implements FacePairs.Meetings {
   private final EdgeMeetings piercingNumbers;
   private final List<Piercing> piercings = new ArrayList<>();
   private final List<Stretch> stretches = new ArrayList<>();
+  private List<List<Integer>> sheets = List.of();
+  private FreeLoops free;
 
   private Arranger(Faces faces, Contacts contacts, Hiding hiding) {
     this.faces = faces;
@@ -54,6 +56,8 @@ public final class Arranger implements FacePairs.Meetings {
     arranger.contacts.spread();
     CrossingFinder.find(faces, hiding, arranger.contacts, arranger.stretches);
     arranger.markStale();
+    arranger.sheets = arranger.contacts.onPlanes();
+    arranger.free = FreeLoops.find(faces, arranger.contacts, arranger.stretches, arranger.segments, arranger.sheets);
     return arranger;
   }
 
@@ -79,12 +83,23 @@ public final class Arranger implements FacePairs.Meetings {
         });
       }
     }
+    arranger.sheets = contacts.onPlanes();
     return arranger;
   }
 
   /** Which faces need a sheet. */
   public Contacts contacts() {
     return contacts;
+  }
+
+  /** Of each plane the faces that need a sheet; null where there are none. */
+  public List<List<Integer>> sheets() {
+    return sheets;
+  }
+
+  /** The boxes of the loops that a plane's sheet does without; null where there are none. */
+  public BoxTree freeLoops(int plane) {
+    return free == null ? null : free.boxesOn(plane);
   }
 
   /** All stretches, each once. */
@@ -97,7 +112,7 @@ public final class Arranger implements FacePairs.Meetings {
     return piercings;
   }
 
-  /** Has faces that need a sheet know the stretches on them; each thread tells those of some of the planes. */
+  /** Has the sheets of faces know the stretches on them, but for free loops; each thread tells those of some of the planes. */
   public void addStretches() {
     faces.workers().parts(faces.planeCount(), (from, to) -> {
       for (Stretch s : stretches) {
@@ -108,7 +123,7 @@ public final class Arranger implements FacePairs.Meetings {
   }
 
   private void addStretch(Stretch s, int f, int fromPlane, int toPlane) {
-    if (contacts.needsSheet(f) && faces.planeOf(f) >= fromPlane && faces.planeOf(f) < toPlane) {
+    if (contacts.needsSheet(f, s) && faces.planeOf(f) >= fromPlane && faces.planeOf(f) < toPlane) {
       segments.add(f, s);
     }
   }

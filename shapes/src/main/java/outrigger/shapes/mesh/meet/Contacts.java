@@ -1,5 +1,8 @@
 package outrigger.shapes.mesh.meet;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import outrigger.shapes.exact.Plane;
 import outrigger.shapes.mesh.face.Face;
 import outrigger.shapes.mesh.face.Faces;
@@ -32,6 +35,26 @@ public final class Contacts {
   /** Whether a face needs a sheet. */
   public boolean needsSheet(int face) {
     return marked[face];
+  }
+
+  /** Whether the sheet of a face is to tell what a stretch on it bounds: else walking along it does. */
+  public boolean needsSheet(int face, Stretch stretch) {
+    return marked[face] && !stretch.isFree(face);
+  }
+
+  /** The faces that need a sheet, by their planes; null where a plane has none. */
+  List<List<Integer>> onPlanes() {
+    List<List<Integer>> onPlane = new ArrayList<>(Collections.nCopies(faces.planeCount(), null));
+    for (int f = 0; f < marked.length; f++) {
+      if (marked[f]) {
+        int p = faces.planeOf(f);
+        if (onPlane.get(p) == null) {
+          onPlane.set(p, new ArrayList<>());
+        }
+        onPlane.get(p).add(f);
+      }
+    }
+    return onPlane;
   }
 
   /** Whether the two sides of an edge may see different things. */

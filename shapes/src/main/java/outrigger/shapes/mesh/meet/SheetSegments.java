@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.BiConsumer;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.Plane;
 import outrigger.shapes.mesh.face.Face;
@@ -47,6 +48,13 @@ public final class SheetSegments {
     }
     boolean soup = faces.face(face).across[0] < 0;
     list.add(new Foreign(on, segment(plane, face, from, to, above, below, soup)));
+  }
+
+  /** Gives the ends of all that faces left on a plane so far. */
+  void forEachLeft(int plane, BiConsumer<ExactPoint, ExactPoint> taker) {
+    if (foreign.get(plane) != null) {
+      foreign.get(plane).forEach(left -> taker.accept(left.segment.from(), left.segment.to()));
+    }
   }
 
   /** About how many segments {@link #of} gives. */

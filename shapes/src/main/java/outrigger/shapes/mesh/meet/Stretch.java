@@ -23,6 +23,9 @@ public final class Stretch {
   /** Where faces of third operands cross it, in order, as found on one of its faces; null where that face did not tell. */
   private List<Crossing> onLower;
   private List<Crossing> onGreater;
+  /** Whether it belongs to a {@link FreeLoops free loop} on either face. */
+  private boolean freeOnF;
+  private boolean freeOnG;
   /** Whether its part in the result has been said. */
   public boolean done;
 
@@ -61,6 +64,20 @@ public final class Stretch {
   public List<Crossing> crossings() {
     // both tell the same, but for what is hidden
     return onGreater != null ? onGreater : onLower != null ? onLower : List.of();
+  }
+
+  /** Need not be laid into the sheet of one of its faces. */
+  void free(int face) {
+    if (face == f) {
+      freeOnF = true;
+    } else {
+      freeOnG = true;
+    }
+  }
+
+  /** Whether the sheet of one of its faces, if it needs one, does without it. */
+  boolean isFree(int face) {
+    return face == f ? freeOnF : freeOnG;
   }
 
   int other(int face) {

@@ -2,6 +2,7 @@ package outrigger.shapes.mesh.sheet;
 
 import java.util.Arrays;
 import java.util.List;
+import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.Plane;
 import outrigger.shapes.mesh.face.Faces;
@@ -44,6 +45,7 @@ final class Sheet {
   private final Triangulation tri = marks.triangulation();
   private int planeNumber;
   private List<Segment> segments = List.of();
+  private BoxTree freeLoops;
   private byte[] label = new byte[64];
 
   /** An empty sheet, to be laid again and again. */
@@ -51,10 +53,15 @@ final class Sheet {
     this.faces = faces;
   }
 
-  /** Arranges the segments of a plane; what was here before is gone. */
-  void lay(int plane, List<Segment> onPlane) {
+  /**
+   * Arranges the segments of a plane; what was here before is gone.
+   *
+   * @param without the boxes of loops that are not among them; null if there are none
+   */
+  void lay(int plane, List<Segment> onPlane, BoxTree without) {
     planeNumber = plane;
     segments = onPlane;
+    freeLoops = without;
     Plane p = faces.plane(plane);
     marks.reset(p.firstAxis(), p.secondAxis(), plane, this::crossing);
     tri.shape(segments.size() > FEW);
@@ -84,6 +91,15 @@ final class Sheet {
 
   Triangulation triangulation() {
     return tri;
+  }
+
+  /** Whether a point may lie in a loop that was not laid, and so not see what holds in its cell of the sheet. */
+  boolean isAtFreeLoop(ExactPoint q) {
+    boolean[] any = {false};
+    if (freeLoops != null) {
+      freeLoops.forEachOverlap(q.grid(0), q.grid(1), q.grid(2), q.grid(0), q.grid(1), q.grid(2), i -> any[0] = true);
+    }
+    return any[0];
   }
 
   int planeNumber() {

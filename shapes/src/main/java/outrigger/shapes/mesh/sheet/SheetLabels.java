@@ -17,7 +17,6 @@ public final class SheetLabels {
   private final Faces faces;
   private final Arranger arranger;
   private final Supplier<Walker> walker;
-  private final List<List<Integer>> onPlane;
   private final IntList planes = new IntList();
 
   /** An edge that bounds a sheet's part of the result. */
@@ -27,15 +26,13 @@ public final class SheetLabels {
    * For the planes of some faces.
    *
    * @param walker gives each thread one
-   * @param onPlane of each plane the faces that need a sheet; null where there are none
    */
-  public SheetLabels(Faces faces, Arranger arranger, Supplier<Walker> walker, List<List<Integer>> onPlane) {
+  public SheetLabels(Faces faces, Arranger arranger, Supplier<Walker> walker) {
     this.faces = faces;
     this.arranger = arranger;
     this.walker = walker;
-    this.onPlane = onPlane;
-    for (int p = 0; p < onPlane.size(); p++) {
-      if (onPlane.get(p) != null) {
+    for (int p = 0; p < arranger.sheets().size(); p++) {
+      if (arranger.sheets().get(p) != null) {
         planes.add(p);
       }
     }
@@ -50,7 +47,7 @@ public final class SheetLabels {
     }
     SheetSegments segments = arranger.segments();
     Shares shares = Shares.of(faces.workers(), planes.size(),
-        i -> segments.countOf(planes.get(i), onPlane.get(planes.get(i))));
+        i -> segments.countOf(planes.get(i), arranger.sheets().get(planes.get(i))));
     shares.eachInOrder(() -> {
       Sheet sheet = new Sheet(faces);
       Walker own = walker.get();
@@ -66,7 +63,7 @@ public final class SheetLabels {
     for (int i = from; i < to; i++) {
       Interrupt.check();
       int p = planes.get(i);
-      sheet.lay(p, arranger.segments().of(p, onPlane.get(p), arranger.contacts()));
+      sheet.lay(p, arranger.segments().of(p, arranger.sheets().get(p), arranger.contacts()), arranger.freeLoops(p));
       own.label(sheet);
       sheet.rim(rim);
     }

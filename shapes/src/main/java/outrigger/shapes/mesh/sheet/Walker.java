@@ -16,9 +16,14 @@ import outrigger.shapes.mesh.triangulation.Triangulation;
  * goes depth first and takes back every step, so one state serves.
  */
 public final class Walker {
-  /** Weights for a start inside a triangle; others are tried where the first lies on a face by chance. */
+  /** So much nearer to a corner that, at the size of a grid, it is no more than four units away. */
+  private static final int AT_CORNER = 1 << 24;
+  /**
+   * Weights for a start inside a triangle; others are tried where the first lies on a face by chance, or at a loop that was
+   * not laid. No such loop is at a corner.
+   */
   private static final int[][] WEIGHTS = {{1, 1, 1}, {1, 2, 4}, {3, 1, 2}, {5, 7, 3}, {11, 4, 9}, {13, 29, 17},
-      {97, 89, 31}};
+      {97, 89, 31}, {AT_CORNER, 1, 1}, {1, AT_CORNER, 2}, {2, 1, AT_CORNER}};
 
   private final Locator locator;
   private final Hiding hiding;
@@ -171,6 +176,9 @@ public final class Walker {
   private WindingCount look(int t) {
     for (int[] weight : WEIGHTS) {
       ExactPoint q = ExactPoint.mean(corner(t, 0), weight[0], corner(t, 1), weight[1], corner(t, 2), weight[2]);
+      if (sheet.isAtFreeLoop(q)) {
+        continue;
+      }
       try {
         return locator.look(q, sheet.planeNumber());
       } catch (Locator.OnFace chance) {

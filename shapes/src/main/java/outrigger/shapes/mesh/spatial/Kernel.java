@@ -1,8 +1,5 @@
 package outrigger.shapes.mesh.spatial;
 
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.List;
 import java.util.function.Supplier;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.ExactPoint;
@@ -132,24 +129,8 @@ public final class Kernel {
   }
 
   private static void addSheets(Faces faces, Arranger arranger, Supplier<Walker> walker, Outline outline) {
-    Contacts contacts = arranger.contacts();
     arranger.addStretches();
-    new SheetLabels(faces, arranger, walker, facesOnPlanes(faces, contacts)).outline(outline);
-  }
-
-  /** The faces that need a sheet, by their planes; null where a plane has none. */
-  private static List<List<Integer>> facesOnPlanes(Faces faces, Contacts contacts) {
-    List<List<Integer>> onPlane = new ArrayList<>(Collections.nCopies(faces.planeCount(), null));
-    for (int f = 0; f < faces.faceCount(); f++) {
-      if (contacts.needsSheet(f)) {
-        int p = faces.face(f).plane;
-        if (onPlane.get(p) == null) {
-          onPlane.set(p, new ArrayList<>());
-        }
-        onPlane.get(p).add(f);
-      }
-    }
-    return onPlane;
+    new SheetLabels(faces, arranger, walker).outline(outline);
   }
 
   /** Brings an outline to its fewest edges, cuts its faces into facets and rounds their corners. */

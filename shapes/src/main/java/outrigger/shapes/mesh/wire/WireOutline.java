@@ -45,10 +45,10 @@ final class WireOutline {
     boolean first = (state & 2) != 0;
     boolean second = (state & 4) != 0;
     boolean both = (state & 8) != 0;
-    if (!contacts.needsSheet(s.f)) {
+    if (!contacts.needsSheet(s.f, s)) {
       add(faces.groupOf(s.f), label(both, second), label(first, none), from, to);
     }
-    if (!contacts.needsSheet(s.g)) {
+    if (!contacts.needsSheet(s.g, s)) {
       add(faces.groupOf(s.g), label(both, first), label(second, none), to, from);
     }
   }
