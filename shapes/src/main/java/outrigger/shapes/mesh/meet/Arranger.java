@@ -112,7 +112,7 @@ public final class Arranger implements FacePairs.Meetings {
     return piercings;
   }
 
-  /** Has the sheets of faces know the stretches on them, but for free loops; each thread tells those of some of the planes. */
+  /** Has sheets know the stretches on them, but for free loops; each thread tells those of some of the planes. */
   public void addStretches() {
     faces.workers().parts(faces.planeCount(), (from, to) -> {
       for (Stretch s : stretches) {

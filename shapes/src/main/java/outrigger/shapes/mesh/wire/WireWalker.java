@@ -8,7 +8,6 @@ import outrigger.shapes.mesh.face.HalfEdges;
 import outrigger.shapes.mesh.inside.Hiding;
 import outrigger.shapes.mesh.inside.Locator;
 import outrigger.shapes.mesh.inside.Membership;
-import outrigger.shapes.mesh.inside.WindingCount;
 import outrigger.shapes.mesh.meet.Contacts;
 import outrigger.shapes.mesh.meet.Piercing;
 import outrigger.shapes.mesh.meet.Stretch;
@@ -17,26 +16,20 @@ import outrigger.shapes.num.Interrupt;
 /**
  * Outlines the faces that need no sheet, by walking along their rims and along the stretches in them.
  *
- * <p>The walk goes round each loop of a face just inside it and knows, in a {@link Membership}, which other operands hold
- * there; at every {@link Piercing} one of them begins or ends. From face to face it steps across edges that are not
- * blocked, so one look along a ray serves a whole shell. At piercings the {@link Stretch}es are followed likewise. A piece
+ * <p>The walk goes round each loop of a face just inside it and knows, from its {@link Surroundings}, which other operands
+ * hold there; at every {@link Piercing} one of them begins or ends. From face to face it steps across edges that are not
+ * blocked, so one look along a ray serves a whole shell. At piercings a {@link StretchWalker} follows the stretches. A piece
  * belongs to an outline where the expression, with the walker's own operand in it and out of it, says that the surface is
  * the result's on one side of the piece and not on the other.
  */
 final class WireWalker {
-  /** Weights of two ends for a point between them; others are tried where the first lies on a face by chance. */
-  private static final int[][] WEIGHTS = {{1, 1}, {1, 2}, {3, 1}, {5, 7}, {11, 4}, {13, 29}, {97, 89}};
-
   private final Faces faces;
   private final HalfEdges halfEdges;
   private final Contacts contacts;
-  private final Hiding hiding;
-  private final Locator locator;
-  private final Membership place;
+  private final Surroundings place;
+  private final StretchWalker stretches;
   private final Piercing[][] onEdge;
   private final boolean[] seen;
-  /** Of each stretch the operand, and one, on whose walk it was last followed here. */
-  private final int[] followedFor;
   /** Where the walk is noted. */
   private WireOutline outline;
   private int[] start = new int[64];
@@ -44,9 +37,6 @@ final class WireWalker {
   private int depth;
   /** The operand whose shell is walked. */
   private int own;
-  /** The last {@link #label}, and after how many changes of the place it was taken. */
-  private int label;
-  private long labelledAt;
 
   /**
    * A walker for one thread.
@@ -55,16 +45,14 @@ final class WireWalker {
    * @param seen of each loop whether it was walked along; loops of one operand are walked by one walker at a time
    */
   WireWalker(Faces faces, Contacts contacts, Hiding hiding, Locator locator, Membership.Tree tree, Piercing[][] onEdge,
-      boolean[] seen, int stretches) {
+      boolean[] seen, int stretchCount) {
     this.faces = faces;
     this.contacts = contacts;
-    this.hiding = hiding;
-    this.locator = locator;
     this.onEdge = onEdge;
     this.seen = seen;
     halfEdges = faces.halfEdges();
-    place = new Membership(tree);
-    followedFor = new int[stretches];
+    place = new Surroundings(hiding, locator, tree);
+    stretches = new StretchWalker(faces, contacts, place, stretchCount);
   }
 
   /** Walks what can be reached of an operand from corners that nothing touches, or else from edges that are not blocked. */
@@ -84,52 +72,21 @@ final class WireWalker {
 
   /** Walks the shell that a half-edge belongs to, as far as it can be reached; without a point, one on it is chosen. */
   private void walkFrom(int h, ExactPoint corner) {
-    enter(corner != null ? locator.around(corner, own, own) : lookFromEdge(h));
+    if (corner != null) {
+      place.enterAtCorner(corner, own);
+    } else {
+      enterFromEdge(h);
+    }
     walkShell(h);
   }
 
-  /** Takes all winding numbers anew. */
-  private void enter(WindingCount found) {
-    place.clear();
-    found.replay(this::change, 1);
-    labelledAt = -1;
-  }
-
-  /** Away from all sheets an operand winds as often above as below. */
-  private void change(int operand, int above, int below) {
-    place.add(operand, above);
-  }
-
-  /** Looks from the piece of an edge just after its start: what holds there holds at that corner of the face too. */
-  private WindingCount lookFromEdge(int h) {
+  /** Takes the numbers on the piece of an edge just after its start: what holds there holds at that corner too. */
+  private void enterFromEdge(int h) {
     Piercing[] passed = onEdge[halfEdges.edge(h)];
     ExactPoint a = faces.point(faces.from(h));
     ExactPoint b = passed == null ? faces.point(faces.to(h))
         : h == halfEdges.edge(h) ? passed[0].at : passed[passed.length - 1].at;
-    return lookBetween(a, b, own, own);
-  }
-
-  private WindingCount lookBetween(ExactPoint a, ExactPoint b, int operand, int other) {
-    for (int[] weight : WEIGHTS) {
-      try {
-        return locator.around(ExactPoint.mean(a, weight[0], b, weight[1], b, weight[1]), operand, other);
-      } catch (Locator.OnFace chance) {
-        // the next weights give another point of the same piece
-      }
-    }
-    throw new IllegalStateException("every point tried on an edge lies on a face");
-  }
-
-  /**
-   * Looks from where operands meet: between there and the next change that is known, others may change where that is hidden.
-   * Where another one passes through the point itself, looks from beside it.
-   */
-  private WindingCount lookAt(ExactPoint at, ExactPoint near, int operand, int other, int... passed) {
-    try {
-      return locator.around(at, operand, other, passed);
-    } catch (Locator.OnFace chance) {
-      return lookBetween(at, near, operand, other);
-    }
+    place.enterBetween(a, b, own, own);
   }
 
   private void walkShell(int h) {
@@ -166,7 +123,7 @@ final class WireWalker {
     int group = faces.groupOf(halfEdges.face(h));
     boolean flat = contacts.isFlat(h);
     Piercing[] passed = onEdge[halfEdges.edge(h)];
-    int label = flat ? 0 : label();
+    int label = flat ? 0 : place.label(own);
     if (passed == null && label == 0) {
       return;
     }
@@ -175,7 +132,7 @@ final class WireWalker {
     for (int i = 0; passed != null && i < passed.length;) {
       int next = beyond(passed, i, along);
       pass(passed, i, next, h);
-      int nextLabel = flat ? 0 : label();
+      int nextLabel = flat ? 0 : place.label(own);
       if (nextLabel != label) {
         int to = outline.notes().end(at(passed, i, along).at);
         outline.add(group, label, from, to);
@@ -185,19 +142,6 @@ final class WireWalker {
       i = next;
     }
     outline.add(group, label, from, WireNotes.end(faces.to(h)));
-  }
-
-  /** Whether the shell bounds the result here as it is (1), turned over (-1) or not at all (0). */
-  private int label() {
-    if (place.changes() != labelledAt) {
-      boolean out = place.inside();
-      place.add(own, 1);
-      boolean in = place.inside();
-      place.add(own, -1);
-      label = in == out ? 0 : in ? 1 : -1;
-      labelledAt = place.changes();
-    }
-    return label;
   }
 
   private static Piercing at(Piercing[] passed, int i, boolean along) {
@@ -229,9 +173,9 @@ final class WireWalker {
       boolean rises = faces.side(faces.from(h), faces.plane(pierced.plane)) < 0;
       boolean leaves = rises == pierced.up;
       int before = place.winding(pierced.operand);
-      if (several || isStale(pierced.operand, leaves, before)) {
-        enter(lookAt(p.at, showsAhead(pierced.operand, leaves) ? ahead(h, passed, to) : behind(h, passed, from), own, own,
-            operands(passed, from, to, along)));
+      if (several || place.isStale(pierced.operand, leaves, before)) {
+        ExactPoint near = place.showsAhead(pierced.operand, leaves) ? ahead(h, passed, to) : behind(h, passed, from);
+        place.enterAt(p.at, near, own, own, operands(passed, from, to, along));
         before = leaves ? 1 : 0;
       }
       place.add(pierced.operand, -place.winding(pierced.operand));
@@ -239,18 +183,8 @@ final class WireWalker {
       place.add(pierced.operand, before + (leaves ? -1 : 1));
     }
     if (several) {
-      enter(lookBetween(at(passed, from, along).at, ahead(h, passed, to), own, own));
+      place.enterBetween(at(passed, from, along).at, ahead(h, passed, to), own, own);
     }
-  }
-
-  /** Whether the numbers are not to be relied on at the surface of an operand that winds so often before it. */
-  private boolean isStale(int operand, boolean leaves, int before) {
-    return hiding.hidesBehind(operand, leaves) || before != 0 != leaves && hiding.hidesAny();
-  }
-
-  /** Whether it is beyond the surface of an operand that something may show. */
-  private boolean showsAhead(int operand, boolean leaves) {
-    return hiding.hidesBehind(operand, leaves) || leaves && !hiding.hidesBehind(operand, false);
   }
 
   /** The operands pierced by some piercings. */
@@ -273,90 +207,15 @@ final class WireWalker {
   }
 
   private void followBoth(Piercing p, int h, boolean along) {
-    follow(along ? p.own : p.twin, p);
+    stretches.follow(along ? p.own : p.twin, p, own, outline);
     if (!contacts.isBlocked(h)) {
-      follow(along ? p.twin : p.own, p);
+      stretches.follow(along ? p.twin : p.own, p, own, outline);
     }
   }
 
   /** Follows a stretch that no walk came by. */
-  WireNotes followFromRay(Stretch s, WireNotes notes) {
-    outline = new WireOutline(faces, contacts, notes);
-    own = faces.face(s.f).operand;
-    ExactPoint end = s.crossings().isEmpty() ? s.to.at : s.crossings().get(0).at();
-    WindingCount found = lookBetween(s.from.at, end, faces.face(s.f).operand, faces.face(s.g).operand);
-    enter(found);
-    follow(s, s.from);
-    return outline.notes();
-  }
-
-  /** Follows a chain of stretches from one end, with both operands that cross there counted as absent before. */
-  private void follow(Stretch first, Piercing end) {
-    if (!isToFollow(first)) {
-      return;
-    }
-    int[] here = place.numbers();
-    Stretch s = first;
-    Piercing p = end;
-    while (isToFollow(s)) {
-      followedFor[s.number] = own + 1;
-      boolean along = p == s.from;
-      trace(s, along);
-      p = along ? s.to : s.from;
-      s = contacts.isBlocked(p.edge) ? null : p.beyond(s);
-    }
-    place.set(here);
-  }
-
-  private boolean isToFollow(Stretch s) {
-    return s != null && !s.done && s.isKnown() && followedFor[s.number] != own + 1;
-  }
-
-  /** Says of each piece of a stretch what it bounds. */
-  private void trace(Stretch s, boolean along) {
-    int n = s.crossings().size();
-    WireNotes notes = outline.notes();
-    notes.beginStretch(s);
-    int from = notes.end((along ? s.from : s.to).at);
-    int state = state(s);
-    for (int i = 0; i < n; i++) {
-      Stretch.Crossing c = s.crossings().get(along ? i : n - 1 - i);
-      ExactPoint beyond = i + 1 < n ? s.crossings().get(along ? i + 1 : n - 2 - i).at() : (along ? s.to : s.from).at;
-      cross(s, c, along ? c.change() : -c.change(), beyond);
-      int next = state(s);
-      if (next != state) {
-        int to = notes.end(c.at());
-        outline.add(s, state, along ? from : to, along ? to : from);
-        from = to;
-        state = next;
-      }
-    }
-    int to = notes.end((along ? s.to : s.from).at);
-    outline.add(s, state, along ? from : to, along ? to : from);
-    notes.endStretch();
-  }
-
-  private void cross(Stretch s, Stretch.Crossing c, int change, ExactPoint beyond) {
-    if (!isStale(c.operand(), change < 0, place.winding(c.operand()))) {
-      place.add(c.operand(), change);
-    } else if (!c.at().equals(beyond)) {
-      enter(lookAt(c.at(), beyond, faces.face(s.f).operand, faces.face(s.g).operand, c.operand()));
-      place.add(c.operand(), (change > 0 ? 1 : 0) - place.winding(c.operand()));
-    }
-  }
-
-  /** Whether the expression holds outside both operands (bit 0), in the first (1), in the second (2), in both (3). */
-  private int state(Stretch s) {
-    int a = faces.face(s.f).operand;
-    int b = faces.face(s.g).operand;
-    int state = place.inside() ? 1 : 0;
-    place.add(a, 1);
-    state |= place.inside() ? 2 : 0;
-    place.add(b, 1);
-    state |= place.inside() ? 8 : 0;
-    place.add(a, -1);
-    state |= place.inside() ? 4 : 0;
-    place.add(b, -1);
-    return state;
+  WireNotes followFromLook(Stretch s, WireNotes notes) {
+    stretches.followFromLook(s, new WireOutline(faces, contacts, notes));
+    return notes;
   }
 }

@@ -101,7 +101,7 @@ public final class Wires {
     }
     for (Stretch s : arranger.stretches()) {
       if (!s.done && !(arranger.contacts().needsSheet(s.f, s) && arranger.contacts().needsSheet(s.g, s))) {
-        write(own.followFromRay(s, notes), outline);
+        write(own.followFromLook(s, notes), outline);
       }
     }
   }
