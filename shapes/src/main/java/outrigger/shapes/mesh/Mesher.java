@@ -2,7 +2,10 @@ package outrigger.shapes.mesh;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Predicate;
@@ -13,6 +16,7 @@ import outrigger.shapes.mesh.frame.Rounded;
 import outrigger.shapes.mesh.inside.Membership;
 import outrigger.shapes.mesh.leaf.LeafBuilder;
 import outrigger.shapes.mesh.leaf.Polyhedron;
+import outrigger.shapes.mesh.leaf.SamePlace;
 import outrigger.shapes.mesh.planar.PlanarWay;
 import outrigger.shapes.mesh.settle.Settler;
 import outrigger.shapes.mesh.spatial.Kernel;
@@ -41,7 +45,13 @@ public final class Mesher {
   private static final int MANY = 3_000;
 
   private final Workers workers;
+  /** All that the expression is over, one that stands at several places as often. */
   private final List<Polyhedron> operands = new ArrayList<>();
+  /** Of these, each once: a copy of one in its very place is never met with it. */
+  private final List<Polyhedron> distinct = new ArrayList<>();
+  private final Map<SamePlace, Integer> numbers = new HashMap<>();
+  /** Solids that are turned by any angle, as they are before that. */
+  private final Map<Solid, Mesh> straights = new IdentityHashMap<>();
   private final List<Boolean> cutAway = new ArrayList<>();
   private final Membership.Tree tree = new Membership.Tree();
   /** Whether what is being added is taken away from the whole. */
@@ -131,7 +141,7 @@ public final class Mesher {
 
   private Faces faces(Attempt attempt) {
     Faces faces = new Faces(attempt.workers());
-    faces.addAll(attempt.workers().each(operands.size(), i -> attempt.frame().in(operands.get(i))));
+    faces.addAll(attempt.workers().each(distinct.size(), i -> attempt.frame().in(distinct.get(i))));
     return faces;
   }
 
@@ -175,12 +185,19 @@ public final class Mesher {
     if (all.turnsQuarterly()) {
       return add(placed.solid(), all);
     }
-    return addOperand(turned(mesh(placed.solid(), mesh -> false, workers), all), Placement.IDENTITY);
+    Mesh straight = straights.computeIfAbsent(placed.solid(), solid -> mesh(solid, mesh -> false, workers));
+    return addOperand(turned(straight, all), Placement.IDENTITY);
   }
 
   private int addOperand(Polyhedron polyhedron, Placement placement) {
-    operands.add(LeafBuilder.place(polyhedron, placement.onGrid()));
+    Polyhedron placed = LeafBuilder.place(polyhedron, placement.onGrid());
+    operands.add(placed);
     cutAway.add(taken);
+    Integer same = numbers.putIfAbsent(new SamePlace(placed), distinct.size());
+    if (same != null) {
+      return tree.again(same);
+    }
+    distinct.add(placed);
     return tree.operand();
   }
 

@@ -6,13 +6,16 @@ package outrigger.shapes.mesh.inside;
  *
  * <p>In a union any part that holds settles it for all the rest, in a cut any cutter does; in a common part one that does
  * not hold; and so on upwards as long as a part that holds, or one that does not, settles the whole. Each operand thus has a
- * highest node that it settles by holding, and one by not holding, and it dominates all other operands below that.
+ * highest node that it settles by holding, and one by not holding, and it dominates all other operands below that. One that
+ * stands at several places has as many such nodes, and is dominated if it is below one of another's at all its places.
  */
 final class Dominance {
   private final int[] leaf;
+  private final int[] other;
   /** Nodes below a node n are numbered from {@code first[n]} to before {@code end[n]}, itself included. */
   private final int[] first;
   private final int[] end;
+  /** Of each leaf the highest node that its operand settles by holding there, and by not holding. */
   private final int[] top;
   private final int[] topOutside;
   private final boolean[] inCommon;
@@ -22,15 +25,19 @@ final class Dominance {
     first = new int[n];
     end = new int[n];
     number(tree, n);
+    other = new int[n];
+    top = new int[n];
+    topOutside = new int[n];
     leaf = new int[tree.operandCount()];
-    top = new int[leaf.length];
-    topOutside = new int[leaf.length];
     inCommon = new boolean[leaf.length];
     for (int k = 0; k < leaf.length; k++) {
       leaf[k] = tree.leaf(k);
-      top[k] = top(tree, leaf[k], true);
-      topOutside[k] = top(tree, leaf[k], false);
-      inCommon[k] = tree.parent(leaf[k]) >= 0 && tree.kind(tree.parent(leaf[k])) == Membership.Kind.COMMON;
+      for (int node = leaf[k]; node >= 0; node = tree.other(node)) {
+        other[node] = tree.other(node);
+        top[node] = top(tree, node, true);
+        topOutside[node] = top(tree, node, false);
+        inCommon[k] |= tree.parent(node) >= 0 && tree.kind(tree.parent(node)) == Membership.Kind.COMMON;
+      }
     }
   }
 
@@ -76,7 +83,12 @@ final class Dominance {
 
   /** Whether an operand dominates any inside it. */
   boolean isAny(int operand) {
-    return top[operand] != leaf[operand];
+    for (int node = leaf[operand]; node >= 0; node = other[node]) {
+      if (top[node] != node) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /**
@@ -88,17 +100,31 @@ final class Dominance {
   }
 
   /** Whether strictly inside one operand another cannot matter. */
-  boolean over(int operand, int other) {
-    return operand != other && isBelow(other, top[operand]);
+  boolean over(int operand, int which) {
+    return operand != which && isBelow(which, operand, top);
   }
 
   /** Whether outside of one operand another cannot matter. */
-  boolean overOutside(int operand, int other) {
-    return operand != other && isBelow(other, topOutside[operand]);
+  boolean overOutside(int operand, int which) {
+    return operand != which && isBelow(which, operand, topOutside);
   }
 
-  private boolean isBelow(int operand, int node) {
-    int its = first[leaf[operand]];
-    return first[node] <= its && its < end[node];
+  private boolean isBelow(int which, int operand, int[] tops) {
+    for (int node = leaf[which]; node >= 0; node = other[node]) {
+      if (!isBelowAny(first[node], leaf[operand], tops)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private boolean isBelowAny(int its, int operandLeaf, int[] tops) {
+    for (int node = operandLeaf; node >= 0; node = other[node]) {
+      int settled = tops[node];
+      if (first[settled] <= its && its < end[settled]) {
+        return true;
+      }
+    }
+    return false;
   }
 }

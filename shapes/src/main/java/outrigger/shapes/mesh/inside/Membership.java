@@ -7,7 +7,8 @@ import java.util.List;
  * Whether a place belongs to the result, kept up to date while walking across the operands' surfaces.
  *
  * <p>Each operand has a winding number here; it is inside where that is positive. A change climbs the expression only
- * as far as it matters, so a step costs the depth of the tree, not the number of operands.
+ * as far as it matters, so a step costs the depth of the tree, not the number of operands; for one that stands at several
+ * places of the expression, once each.
  */
 public final class Membership {
 
@@ -22,11 +23,21 @@ public final class Membership {
     /** Whether a node is the first part of a cut, the one the others are taken from. */
     private final List<Boolean> firsts = new ArrayList<>();
     private final List<Integer> nodeOfOperand = new ArrayList<>();
+    /** Of each node another one of the same operand; -1 where there is none. */
+    private final List<Integer> others = new ArrayList<>();
 
     /** Adds the next operand and returns its node. */
     public int operand() {
       nodeOfOperand.add(kinds.size());
       return node(Kind.OPERAND, List.of());
+    }
+
+    /** Adds one more node of an operand that is there already and returns it. */
+    public int again(int operand) {
+      int node = node(Kind.OPERAND, List.of());
+      others.set(node, others.get(leaf(operand)));
+      others.set(leaf(operand), node);
+      return node;
     }
 
     /** Adds an inner node over parts, the first of which a cut cuts from. */
@@ -36,6 +47,7 @@ public final class Membership {
       parents.add(-1);
       parts.add(of.size());
       firsts.add(false);
+      others.add(-1);
       for (int part : of) {
         parents.set(part, id);
       }
@@ -67,9 +79,14 @@ public final class Membership {
       return firsts.get(node);
     }
 
-    /** Node of an operand. */
+    /** Node of an operand, the first of them. */
     int leaf(int operand) {
       return nodeOfOperand.get(operand);
+    }
+
+    /** The next node of the same operand after one; -1 after the last. */
+    int other(int node) {
+      return others.get(node);
     }
   }
 
@@ -78,6 +95,7 @@ public final class Membership {
   private final int[] parts;
   private final boolean[] first;
   private final int[] leaf;
+  private final int[] other;
   private final int[] winding;
   /** The operands whose winding numbers are not 0, {@code counted} of them, and the place of each among them. */
   private final int[] those;
@@ -108,6 +126,7 @@ public final class Membership {
       first[i] = tree.firsts.get(i);
     }
     leaf = numbers(tree.nodeOfOperand);
+    other = numbers(tree.others);
     winding = new int[leaf.length];
     those = new int[leaf.length];
     placeOf = new int[leaf.length];
@@ -125,7 +144,9 @@ public final class Membership {
       list(operand, before == 0);
     }
     if (before > 0 != before + change > 0) {
-      climb(leaf[operand], before <= 0);
+      for (int node = leaf[operand]; node >= 0; node = other[node]) {
+        climb(node, before <= 0);
+      }
     }
   }
 

@@ -54,7 +54,11 @@ public final class Kernel {
   public static Rounded evaluateAny(Faces faces, Membership.Tree tree, Attempt attempt) {
     if (faces.operandCount() == 1) {
       Outline outline = new Outline(faces);
-      addAll(faces, outline);
+      Membership within = new Membership(tree);
+      within.add(0, 1);
+      if (within.inside()) {
+        addAll(faces, outline);
+      }
       return finish(outline, false, attempt);
     }
     try {

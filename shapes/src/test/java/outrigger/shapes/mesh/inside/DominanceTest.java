@@ -13,6 +13,36 @@ class DominanceTest {
   private static final int OPERANDS = 7;
 
   @Test
+  void over_operandsAtSeveralPlaces_onlyWhereTheOtherCannotMatter() {
+    int found = 0;
+    for (int seed = 0; seed < 300; seed++) {
+      Random random = new Random(seed);
+      Membership.Tree tree = new Membership.Tree();
+      List<Integer> open = new ArrayList<>();
+      for (int i = 0; i < OPERANDS; i++) {
+        open.add(tree.operand());
+      }
+      for (int i = 0; i < 4; i++) {
+        open.add(tree.again(random.nextInt(OPERANDS)));
+      }
+      whole(tree, open, random);
+      Dominance dominance = new Dominance(tree);
+      for (int state = 0; state < 1 << OPERANDS; state++) {
+        for (int a = 0; a < OPERANDS; a++) {
+          boolean matters = inside(tree, state) != inside(tree, state ^ 1 << a);
+          for (int k = 0; k < OPERANDS; k++) {
+            boolean holds = (state >> k & 1) > 0;
+            boolean over = holds ? dominance.over(k, a) : dominance.overOutside(k, a);
+            assertTrue(!over || !matters, "seed " + seed + ", " + k + " over " + a + ", " + holds);
+            found += over ? 1 : 0;
+          }
+        }
+      }
+    }
+    assertTrue(found > 1000, "only " + found);
+  }
+
+  @Test
   void over_randomExpressions_isSoWhereTheOtherCannotMatter() {
     int found = 0;
     int outside = 0;
@@ -53,6 +83,11 @@ class DominanceTest {
     for (int i = 0; i < OPERANDS; i++) {
       open.add(tree.operand());
     }
+    whole(tree, open, random);
+    return tree;
+  }
+
+  private static void whole(Membership.Tree tree, List<Integer> open, Random random) {
     while (open.size() > 1) {
       List<Integer> parts = new ArrayList<>();
       int count = Math.min(open.size(), 2 + random.nextInt(3));
@@ -62,7 +97,6 @@ class DominanceTest {
       Membership.Kind[] kinds = {Membership.Kind.UNION, Membership.Kind.COMMON, Membership.Kind.CUT};
       open.add(tree.node(kinds[random.nextInt(3)], parts));
     }
-    return tree;
   }
 
   private static boolean inside(Membership.Tree tree, int state) {

@@ -32,4 +32,26 @@ class MembershipTest {
       assertEquals(expected, membership.inside(), "step " + i);
     }
   }
+
+  @Test
+  void inside_operandAtSeveralPlaces_holdsAtAllOfThem() {
+    Membership.Tree tree = new Membership.Tree();
+    int a = tree.operand();
+    int b = tree.operand();
+    int c = tree.operand();
+    int cut = tree.node(Membership.Kind.CUT, List.of(a, b));
+    int common = tree.node(Membership.Kind.COMMON, List.of(tree.again(0), c, tree.again(0)));
+    tree.node(Membership.Kind.UNION, List.of(cut, common, tree.again(1)));
+    Membership membership = new Membership(tree);
+    int[] w = new int[3];
+    Random random = new Random(4);
+    for (int i = 0; i < 5000; i++) {
+      int operand = random.nextInt(3);
+      int change = random.nextInt(5) - 2;
+      w[operand] += change;
+      membership.add(operand, change);
+      boolean expected = w[0] > 0 && w[1] <= 0 || w[0] > 0 && w[2] > 0 || w[1] > 0;
+      assertEquals(expected, membership.inside(), "step " + i);
+    }
+  }
 }
