@@ -43,8 +43,8 @@ final class Spokes {
    * beyond the first {@value #MOST}, is left out.
    */
   void add(double vx, double vy, double vz, double distance) {
-    for (int i = 0; i < count; i++) {
-      if (product(i, vx, vy, vz) > SAME) {
+    for (int o = 0; o < 3 * count; o += 3) {
+      if (all[o] * vx + all[o + 1] * vy + all[o + 2] * vz > SAME) {
         return;
       }
     }
@@ -95,12 +95,18 @@ final class Spokes {
   /** Seeks the two that stand most against each other; of about equal pairs, the one most along a wish. */
   void seekPair(Vec wish) {
     double most = -1;
+    double wx = wish.x();
+    double wy = wish.y();
+    double wz = wish.z();
     for (int i = 0; i < count; i++) {
-      for (int j = 0; j < i; j++) {
-        double dx = all[3 * i] - all[3 * j];
-        double dy = all[3 * i + 1] - all[3 * j + 1];
-        double dz = all[3 * i + 2] - all[3 * j + 2];
-        double score = dx * dx + dy * dy + dz * dz + WISH * Math.abs(dx * wish.x() + dy * wish.y() + dz * wish.z());
+      double x = all[3 * i];
+      double y = all[3 * i + 1];
+      double z = all[3 * i + 2];
+      for (int j = 0, o = 0; j < i; j++, o += 3) {
+        double dx = x - all[o];
+        double dy = y - all[o + 1];
+        double dz = z - all[o + 2];
+        double score = dx * dx + dy * dy + dz * dz + WISH * Math.abs(dx * wx + dy * wy + dz * wz);
         if (score > most) {
           most = score;
           first = i;
@@ -139,8 +145,11 @@ final class Spokes {
   private int lowest() {
     int lowest = 0;
     double least = Double.POSITIVE_INFINITY;
+    double x = best.x();
+    double y = best.y();
+    double z = best.z();
     for (int i = 0; i < count; i++) {
-      double product = product(i, best.x(), best.y(), best.z());
+      double product = product(i, x, y, z);
       if (product < least) {
         least = product;
         lowest = i;

@@ -10,7 +10,8 @@ public final class Floor {
   private double x;
   private double y;
   private double z;
-  private double level = Double.NEGATIVE_INFINITY;
+  private double level;
+  private boolean isLaid;
 
   /**
    * Lays it.
@@ -23,21 +24,22 @@ public final class Floor {
     y = up.y();
     z = up.z();
     level = height + FLAT;
+    isLaid = true;
   }
 
   /** Takes it away: nothing is left out. */
   public void clear() {
-    level = Double.NEGATIVE_INFINITY;
+    isLaid = false;
   }
 
   /** Whether nothing of a node rises above it. */
   boolean covers(PlaceTree places, int node) {
-    return places.mostAlong(node, x, y, z) <= level;
+    return isLaid && places.mostAlong(node, x, y, z) <= level;
   }
 
   /** Whether nothing of a facet rises above it. */
   public boolean covers(FacetTree tree, int slot) {
-    return tree.along(slot, 0, x, y, z) <= level && tree.along(slot, 1, x, y, z) <= level
+    return isLaid && tree.along(slot, 0, x, y, z) <= level && tree.along(slot, 1, x, y, z) <= level
         && tree.along(slot, 2, x, y, z) <= level;
   }
 }

@@ -60,13 +60,16 @@ public abstract class NearSearch {
     int node = 1;
     while (true) {
       if (node >= leaves) {
-        meetAll(node);
+        // what lies below is seldom a large node: those are asked for nearness alone
+        if (!floor.covers(places, node) && !secondFloor.covers(places, node)) {
+          meetAll(node);
+        }
       } else {
         int a = 2 * node;
         double toA = places.distance2(a, x, y, z);
         double toB = places.distance2(a + 1, x, y, z);
-        boolean inA = toA <= reach2 && !floor.covers(places, a) && !secondFloor.covers(places, a);
-        boolean inB = toB <= reach2 && !floor.covers(places, a + 1) && !secondFloor.covers(places, a + 1);
+        boolean inA = toA <= reach2;
+        boolean inB = toB <= reach2;
         if (inA || inB) {
           boolean first = inA && (toA <= toB || !inB);
           node = first ? a : a + 1;
