@@ -1,6 +1,5 @@
 package outrigger.shapes.print.ball;
 
-import java.util.Optional;
 import outrigger.shapes.print.facet.Vec;
 
 /**
@@ -33,27 +32,34 @@ public final class HeldBalls {
   }
 
   /**
-   * The ball that touches a sample, as seen from there.
+   * The number of a ball that touches a sample, or -1.
    *
    * @param p the sample, mm
    * @param u unit vector along which balls rest there
    */
-  public Optional<BallProbe.Ball> touching(Vec p, Vec u) {
+  public int touching(Vec p, Vec u) {
     double px = p.x();
     double py = p.y();
     double pz = p.z();
+    double ux = u.x();
+    double uy = u.y();
+    double uz = u.z();
     int end = 4 * (count < KEPT ? count : KEPT);
     for (int o = 0; o < end; o += 4) {
       double dx = numbers[o] - px;
       double dy = numbers[o + 1] - py;
       double dz = numbers[o + 2] - pz;
       double r = numbers[o + 3];
-      if (dx * dx + dy * dy + dz * dz < r * r * FARTHEST && dx * u.x() + dy * u.y() + dz * u.z() > SQUARELY * r) {
-        BallProbe.Ball b = balls[o / 4];
-        return Optional.of(
-            new BallProbe.Ball(b.middle(), b.width(), BallProbe.Grip.ROLLED, u, b.slope(), b.stopper(), b.stop()));
+      if (dx * dx + dy * dy + dz * dz < r * r * FARTHEST && dx * ux + dy * uy + dz * uz > SQUARELY * r) {
+        return o / 4;
       }
     }
-    return Optional.empty();
+    return -1;
+  }
+
+  /** The ball of a number as seen from a sample along a unit vector. */
+  public BallProbe.Ball seen(int number, Vec u) {
+    BallProbe.Ball b = balls[number];
+    return new BallProbe.Ball(b.middle(), b.width(), BallProbe.Grip.ROLLED, u, b.slope(), b.stopper(), b.stop());
   }
 }

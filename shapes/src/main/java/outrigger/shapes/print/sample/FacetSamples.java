@@ -1,6 +1,7 @@
 package outrigger.shapes.print.sample;
 
 import java.util.function.Predicate;
+import outrigger.shapes.print.facet.Extremes;
 import outrigger.shapes.print.facet.Vec;
 import outrigger.shapes.print.tree.FacetTree;
 
@@ -37,16 +38,12 @@ public final class FacetSamples {
 
   /** Area, mm^2. */
   public double area(int slot) {
-    Vec a = corner(slot, 0);
-    return corner(slot, 1).minus(a).cross(corner(slot, 2).minus(a)).length() / 2;
+    return tree.area(slot);
   }
 
   /** Height over the longest edge, mm. */
   public double breadth(int slot) {
-    double longest = 0;
-    for (int k = 0; k < 3; k++) {
-      longest = Math.max(longest, corner(slot, k).distance(corner(slot, k + 1)));
-    }
+    double longest = Extremes.greater(tree.edge(slot, 0), Extremes.greater(tree.edge(slot, 1), tree.edge(slot, 2)));
     return 2 * area(slot) / longest;
   }
 
@@ -105,7 +102,7 @@ public final class FacetSamples {
     int longest = 0;
     int shortest = 0;
     for (int k = 0; k < 3; k++) {
-      length[k] = corner(slot, k).distance(corner(slot, k + 1));
+      length[k] = tree.edge(slot, k);
       longest = length[k] > length[longest] ? k : longest;
       shortest = length[k] < length[shortest] ? k : shortest;
     }

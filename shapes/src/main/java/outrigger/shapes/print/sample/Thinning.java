@@ -20,6 +20,8 @@ public final class Thinning {
   private final FacetSamples samples;
   private final double narrowest;
   private final double apart;
+  /** Whether facets are narrow, as far as they were asked for: the samples of one come back again and again. */
+  private final byte[] known;
 
   /** @param spacing of samples, mm */
   public Thinning(FacetTree tree, FacetSamples samples, double spacing) {
@@ -27,6 +29,14 @@ public final class Thinning {
     this.samples = samples;
     narrowest = NARROW * spacing;
     apart = NEAR * spacing;
+    known = new byte[tree.size()];
+  }
+
+  private boolean isNarrow(int slot) {
+    if (known[slot] == 0) {
+      known[slot] = (byte) (samples.breadth(slot) < narrowest ? 1 : 2);
+    }
+    return known[slot] == 1;
   }
 
   /**
@@ -37,13 +47,9 @@ public final class Thinning {
   public void thin(SampleList list, int[] standIn) {
     int kept = 0;
     boolean[] isNarrow = new boolean[list.size()];
-    boolean narrow = false;
-    int slot = -1;
     for (int i = 0; i < list.size(); i++) {
-      if (list.slot(i) != slot) {
-        slot = list.slot(i);
-        narrow = samples.breadth(slot) < narrowest;
-      }
+      int slot = list.slot(i);
+      boolean narrow = isNarrow(slot);
       int near = narrow ? near(list, i, kept, isNarrow) : -1;
       if (near < 0) {
         isNarrow[kept] = narrow;

@@ -174,6 +174,9 @@ public final class BallField {
     private final BallProbe probe = reach.probe(tree);
     private final HeldBalls known = new HeldBalls();
     private final List<Spot> spots = new ArrayList<>();
+    private int slot = -1;
+    private Vec normal = new Vec(0, 0, 0);
+    private Vec u = normal;
 
     private Piece(SampleList list) {
       this.list = list;
@@ -187,16 +190,21 @@ public final class BallField {
     }
 
     private void measure(int i) {
-      Vec normal = tree.normal(list.slot(i));
-      Vec u = reach.direction(normal);
-      BallProbe.Ball ball = known.touching(list.point(i), u).orElseGet(() -> ball(i, u));
+      if (list.slot(i) != slot) {
+        slot = list.slot(i);
+        normal = tree.normal(slot);
+        u = reach.direction(normal);
+      }
+      Vec p = list.point(i);
+      int touching = known.touching(p, u);
+      BallProbe.Ball ball = touching >= 0 ? known.seen(touching, u) : ball(p);
       if (ball.held()) {
-        spots.add(new Spot(list.slot(i), list.point(i), normal, ball, list.area(i)));
+        spots.add(new Spot(slot, p, normal, ball, list.area(i)));
       }
     }
 
-    private BallProbe.Ball ball(int i, Vec u) {
-      BallProbe.Ball ball = probe.measure(list.slot(i), list.point(i), u);
+    private BallProbe.Ball ball(Vec p) {
+      BallProbe.Ball ball = probe.measure(slot, p, u);
       if (ball.grip() == BallProbe.Grip.ROLLED) {
         known.put(ball);
       }

@@ -135,9 +135,43 @@ public final class FacetTree {
 
   /** Unit outward normal of a facet. */
   public Vec normal(int slot) {
-    Vec a = corner(slot, 0);
-    Vec n = corner(slot, 1).minus(a).cross(corner(slot, 2).minus(a));
-    return n.times(1 / n.length());
+    int o = 9 * slot;
+    double ux = (double) corners[o + 3] - corners[o];
+    double uy = (double) corners[o + 4] - corners[o + 1];
+    double uz = (double) corners[o + 5] - corners[o + 2];
+    double vx = (double) corners[o + 6] - corners[o];
+    double vy = (double) corners[o + 7] - corners[o + 1];
+    double vz = (double) corners[o + 8] - corners[o + 2];
+    double x = uy * vz - uz * vy;
+    double y = uz * vx - ux * vz;
+    double z = ux * vy - uy * vx;
+    double times = 1 / Math.sqrt(x * x + y * y + z * z);
+    return new Vec(times * x, times * y, times * z);
+  }
+
+  /** Area of a facet, mm^2. */
+  public double area(int slot) {
+    int o = 9 * slot;
+    double ux = (double) corners[o + 3] - corners[o];
+    double uy = (double) corners[o + 4] - corners[o + 1];
+    double uz = (double) corners[o + 5] - corners[o + 2];
+    double vx = (double) corners[o + 6] - corners[o];
+    double vy = (double) corners[o + 7] - corners[o + 1];
+    double vz = (double) corners[o + 8] - corners[o + 2];
+    double x = uy * vz - uz * vy;
+    double y = uz * vx - ux * vz;
+    double z = ux * vy - uy * vx;
+    return Math.sqrt(x * x + y * y + z * z) / 2;
+  }
+
+  /** Length of a facet's edge from a corner, 0 to 2, to the next, mm. */
+  public double edge(int slot, int corner) {
+    int a = 9 * slot + 3 * corner;
+    int b = 9 * slot + (corner == 2 ? 0 : 3 * corner + 3);
+    double x = (double) corners[a] - corners[b];
+    double y = (double) corners[a + 1] - corners[b + 1];
+    double z = (double) corners[a + 2] - corners[b + 2];
+    return Math.sqrt(x * x + y * y + z * z);
   }
 
   /** Part of a facet's rounded normal. */
