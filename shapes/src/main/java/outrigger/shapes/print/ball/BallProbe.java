@@ -136,14 +136,14 @@ public final class BallProbe {
   }
 
   /** Whether a first ball is held, met nothing, or is as wide as asked. */
-  boolean isDone(Ball first) {
+  public boolean isDone(Ball first) {
     return first.held() || first.stopper < 0 || first.width >= enough || first.width < 2 * LEAST;
   }
 
   /** What becomes of a first ball that rests in a corner. */
-  Ball rolled(int slot, Ball first, Vec u) {
+  public Ball rolled(int slot, Ball first, Vec u) {
     Optional<Ball> facing = opposite(slot, first, u);
-    return facing.orElseGet(() -> grown(first, u));
+    return facing.isPresent() ? facing.get() : grown(first, u);
   }
 
   /** The largest ball that touches at a point. */
