@@ -1,8 +1,13 @@
 package outrigger.shapes.profile;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.algorithm.locate.PointOnGeometryLocator;
@@ -77,7 +82,46 @@ public final class Section {
 
   /** This area without another. */
   public Section minus(Section other) {
-    return other.isEmpty() || isEmpty() ? this : overlay(other, OverlayNG.DIFFERENCE);
+    if (other.isEmpty() || isEmpty()) {
+      return this;
+    }
+    Set<LinearRing> common = commonHoles(other);
+    return filled(common).overlay(other.filled(common), OverlayNG.DIFFERENCE);
+  }
+
+  /** Holes that this area and another have alike, each in one piece: nothing of either lies in them, nor of the difference. */
+  private Set<LinearRing> commonHoles(Section other) {
+    Map<Coordinate, LinearRing> holes = new HashMap<>();
+    Set<LinearRing> common = Collections.newSetFromMap(new IdentityHashMap<>());
+    if (geometry instanceof Polygon mine && other.geometry instanceof Polygon theirs) {
+      for (int i = 0; i < theirs.getNumInteriorRing(); i++) {
+        holes.put(theirs.getInteriorRingN(i).getCoordinateN(0), theirs.getInteriorRingN(i));
+      }
+      for (int i = 0; i < mine.getNumInteriorRing(); i++) {
+        LinearRing hole = mine.getInteriorRingN(i);
+        LinearRing same = holes.get(hole.getCoordinateN(0));
+        if (same != null && same.equalsExact(hole)) {
+          common.add(hole);
+          common.add(same);
+        }
+      }
+    }
+    return common;
+  }
+
+  /** The same with some holes filled. */
+  private Section filled(Set<LinearRing> holes) {
+    if (holes.isEmpty()) {
+      return this;
+    }
+    Polygon polygon = (Polygon) geometry;
+    List<LinearRing> left = new ArrayList<>();
+    for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
+      if (!holes.contains(polygon.getInteriorRingN(i))) {
+        left.add(polygon.getInteriorRingN(i));
+      }
+    }
+    return new Section(Overlays.FACTORY.createPolygon(polygon.getExteriorRing(), left.toArray(LinearRing[]::new)));
   }
 
   /**
@@ -89,9 +133,10 @@ public final class Section {
     if (other.isEmpty() || isEmpty()) {
       return this;
     }
+    Set<LinearRing> common = commonHoles(other);
     try {
-      return new Section(OverlayNG.overlay(geometry, other.geometry, OverlayNG.DIFFERENCE, null,
-          new SnappingNoder(within)));
+      return new Section(OverlayNG.overlay(filled(common).geometry, other.filled(common).geometry, OverlayNG.DIFFERENCE,
+          null, new SnappingNoder(within)));
     } catch (TopologyException e) {
       // Where snapping would fold an outline over, slivers are the lesser evil.
       return minus(other);
