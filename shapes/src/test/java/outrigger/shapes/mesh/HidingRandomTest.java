@@ -39,13 +39,25 @@ class HidingRandomTest {
     assertTrue(2 * something > SEEDS, "only " + something + " of " + SEEDS + " hold anything");
   }
 
-  /** Of the result as it is rounded; 0 where nothing is left, -1 where it touches itself. */
+  /** So many boxes that what is hidden of a piece is looked for on faces crowded with them. */
+  @Test
+  void evaluate_crowdedBoxes_isWhatItIsWithoutHiding() {
+    for (int seed = 0; seed < SEEDS / 10; seed++) {
+      assertEquals(volume(seed, 36, false), volume(seed, 36, true), 1e-9, "seed " + seed);
+    }
+  }
+
   private static double volume(int seed, boolean hide) {
+    return volume(seed, 8, hide);
+  }
+
+  /** Of the result as it is rounded; 0 where nothing is left, -1 where it touches itself. */
+  private static double volume(int seed, int boxes, boolean hide) {
     Random random = new Random(seed);
     List<Polyhedron> operands = new ArrayList<>();
     Membership.Tree tree = new Membership.Tree();
     List<Integer> open = new ArrayList<>();
-    for (int i = 0; i < 8; i++) {
+    for (int i = 0; i < boxes; i++) {
       operands.add(polyhedron(box(random)));
       open.add(tree.operand());
     }

@@ -29,6 +29,11 @@ public final class ConvexOperands {
   private static final int WALL = 6;
   /** How far a corner rounded to the grid may come to stand out over a plane through others, grid units. */
   private static final double BENT = 2;
+  /**
+   * The same where the plane is that of a narrow facet, which rounding tilts: as a part of how far the corner lies from the
+   * edge. An operand bent more hides less, but what it hides it hides.
+   */
+  private static final double TILTED = 1 / 64.0;
 
   private final Faces faces;
   private final boolean[] convex;
@@ -120,7 +125,7 @@ public final class ConvexOperands {
         }
         if (bendsInwards(face, e)) {
           bent = true;
-          if (standsOut(faces.face(face.across[e]), face)) {
+          if (standsOut(faces.face(face.across[e]), face, e)) {
             return;
           }
         }
@@ -133,18 +138,39 @@ public final class ConvexOperands {
     convex[operand] = nearly[operand] && !bent;
   }
 
-  /** Whether a face stands out over the plane of another by more than rounding makes it. */
-  private boolean standsOut(Face face, Face over) {
+  /** Whether a face stands out over the plane of another, across an edge of that, by more than rounding makes it. */
+  private boolean standsOut(Face face, Face over, int edge) {
     Plane plane = faces.plane(over.plane);
     double length = Math.sqrt((double) plane.normal(0) * plane.normal(0) + (double) plane.normal(1) * plane.normal(1)
         + (double) plane.normal(2) * plane.normal(2));
     for (int v : face.from) {
       double height = plane.roughOffset(faces.x(v), faces.y(v), faces.z(v)) / length;
-      if ((over.up ? height : -height) > BENT) {
+      double up = over.up ? height : -height;
+      if (up > BENT && up > TILTED * distance(v, over.from[edge], over.to[edge])) {
         return true;
       }
     }
     return false;
+  }
+
+  /** About how far a corner lies from the line through two others. */
+  private double distance(int v, int a, int b) {
+    double[] along = new double[3];
+    double[] off = new double[3];
+    double dot = 0;
+    double square = 0;
+    for (int k = 0; k < 3; k++) {
+      along[k] = faces.coordinate(b, k) - faces.coordinate(a, k);
+      off[k] = faces.coordinate(v, k) - faces.coordinate(a, k);
+      dot += along[k] * off[k];
+      square += along[k] * along[k];
+    }
+    double sum = 0;
+    for (int k = 0; k < 3; k++) {
+      double d = off[k] - dot / square * along[k];
+      sum += d * d;
+    }
+    return Math.sqrt(sum);
   }
 
   /** The edge of two faces bends outwards if it runs along the cross product of their outward normals. */
@@ -281,6 +307,34 @@ public final class ConvexOperands {
       }
     }
     return true;
+  }
+
+  /**
+   * Adds the part of a straight piece, known in doubles, that is seen to lie strictly behind all planes of a nearly convex
+   * operand.
+   *
+   * @param ends x, y, z of both its ends
+   * @param doubt how many times 2^-24 these may be off
+   */
+  void addHeld(int operand, double[] ends, int doubt, HiddenParts parts) {
+    double[] all = walls[operand];
+    double begin = 0;
+    double end = 1;
+    for (int w = 0; w < all.length && begin < end; w += WALL) {
+      double over = all[w + 3] - doubt * all[w + 4];
+      double first = all[w] * ends[0] + all[w + 1] * ends[1] + all[w + 2] * ends[2] - over;
+      double last = all[w] * ends[3] + all[w + 1] * ends[4] + all[w + 2] * ends[5] - over;
+      if (first >= 0 && last >= 0) {
+        return;
+      } else if (first >= 0) {
+        begin = Math.max(begin, first / (first - last));
+      } else if (last >= 0) {
+        end = Math.min(end, first / (first - last));
+      }
+    }
+    if (begin < end) {
+      parts.add(operand, begin, end);
+    }
   }
 
   /** Whether all corners of a face are seen to lie on the far side of one plane of a nearly convex operand. */

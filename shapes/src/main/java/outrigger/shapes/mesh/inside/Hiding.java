@@ -39,6 +39,8 @@ public final class Hiding {
     }
   };
 
+  private static final int[] NONE = {};
+
   private final Faces faces;
   private final int[] boxes;
   private final Dominance dominance;
@@ -192,6 +194,25 @@ public final class Hiding {
         return stretch.isOutside(operands, k);
       }
     });
+  }
+
+  /** What doubles tell to be hidden, inside of others, of a straight piece common to two faces. */
+  public HiddenParts hiddenParts(int f, int g, ExactPoint from, ExactPoint to) {
+    HiddenParts parts = new HiddenParts(this);
+    int a = faces.face(f).operand;
+    int b = faces.face(g).operand;
+    double[] ends = {from.rough(0), from.rough(1), from.rough(2), to.rough(0), to.rough(1), to.rough(2)};
+    for (int k : !possible ? NONE : near(f).length < near(g).length ? near(f) : near(g)) {
+      if (k != a && k != b && (dominance.over(k, a) || dominance.over(k, b))) {
+        convex.addHeld(k, ends, RoughStretch.DOUBT, parts);
+      }
+    }
+    return parts.order();
+  }
+
+  /** Notes that something was left out inside of an operand. */
+  void noteInside(int operand) {
+    note(operand, hidesInside);
   }
 
   private boolean isSettled(int f, int g, Test test) {

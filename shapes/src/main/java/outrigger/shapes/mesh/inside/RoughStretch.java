@@ -16,7 +16,7 @@ import outrigger.shapes.mesh.face.Faces;
  */
 public final class RoughStretch {
   /** How many times 2^-24 an end may be off. */
-  private static final int DOUBT = 8;
+  static final int DOUBT = 8;
   /** More than two ends can be off along an axis. */
   public static final double APART = 0x1p-20;
 

@@ -1,6 +1,7 @@
 package outrigger.shapes.mesh.meet;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
@@ -10,6 +11,7 @@ import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.Plane;
 import outrigger.shapes.mesh.face.Face;
 import outrigger.shapes.mesh.face.Faces;
+import outrigger.shapes.mesh.inside.HiddenParts;
 import outrigger.shapes.mesh.inside.Hiding;
 import outrigger.shapes.num.IntList;
 import outrigger.shapes.num.Interrupt;
@@ -25,12 +27,19 @@ import outrigger.shapes.num.Shares;
 final class CrossingFinder {
   /** Up to how many stretches all pairs are looked at without a tree of their boxes. */
   private static final int FEW = 12;
+  /**
+   * From how many stretches on it is first looked what of each is hidden. Crossings grow with the square of the stretches,
+   * and where many crowd nearly all are hidden; on fewer the look costs more than it saves. Not sharp.
+   */
+  private static final int CROWD = 64;
   /** Farther apart, in grid units, than rounding can hide: a place in doubles is within 2^-24 of itself. */
   private static final double APART = 0x1p-20;
 
   private final Faces faces;
   private final Hiding hiding;
   private final Map<Meeting, ExactPoint> meetings = new HashMap<>();
+  /** Of each stretch on a crowded face what of it is hidden; none on other faces. */
+  private HiddenParts[] hidden = {};
 
   /** Three planes, in order of their numbers. */
   private record Meeting(int p, int q, int r) {
@@ -126,15 +135,64 @@ final class CrossingFinder {
   }
 
   private boolean examineNear(int f, List<Stretch> stretches, List<List<Stretch.Crossing>> found) {
-    int[] boxes = new int[6 * stretches.size()];
-    for (int i = 0; i < stretches.size(); i++) {
+    int n = stretches.size();
+    int[] boxes = new int[6 * n];
+    hidden = new HiddenParts[n < CROWD ? 0 : n];
+    int[] shown = new int[n];
+    int count = 0;
+    for (int i = 0; i < n; i++) {
       Stretch s = stretches.get(i);
-      for (int k = 0; k < 3; k++) {
-        boxes[6 * i + k] = (int) Math.min(s.from.at.grid(k), s.to.at.grid(k)) - 1;
-        boxes[6 * i + 3 + k] = (int) Math.max(s.from.at.grid(k), s.to.at.grid(k)) + 1;
+      double start = 0;
+      double end = 1;
+      if (hidden.length > 0) {
+        hidden[i] = hiding.hiddenParts(f, s.other(f), s.from.at, s.to.at);
+        start = hidden[i].start();
+        end = start < 1 ? hidden[i].end() : 0;
+      }
+      if (start < end) {
+        bound(s, start, end, boxes, 6 * count);
+        shown[count++] = i;
       }
     }
-    return BoxTree.of(boxes).selfPairs((i, j) -> examine(f, stretches, i, j, found));
+    boolean clean = BoxTree.of(Arrays.copyOf(boxes, 6 * count)).selfPairs(
+        (i, j) -> examine(f, stretches, shown[i], shown[j], found));
+    hidden = new HiddenParts[0];
+    return clean;
+  }
+
+  /** The box, with room to spare, of what of a stretch lies between two shares of the way. */
+  private static void bound(Stretch s, double start, double end, int[] boxes, int at) {
+    for (int k = 0; k < 3; k++) {
+      double from = s.from.at.rough(k);
+      double way = s.to.at.rough(k) - from;
+      double a = start == 0 ? s.from.at.grid(k) : from + start * way;
+      double b = end == 1 ? s.to.at.grid(k) : from + end * way;
+      boxes[at + k] = (int) Math.floor(Math.min(a, b)) - 1;
+      boxes[at + 3 + k] = (int) Math.ceil(Math.max(a, b)) + 1;
+    }
+  }
+
+  /** Whether a stretch is seen to be hidden where a plane that parts its ends meets it. */
+  private boolean isHidden(HiddenParts parts, Stretch s, Plane plane) {
+    double first = 0;
+    double last = 0;
+    double size = 0;
+    for (int k = 0; k < 3; k++) {
+      first += (double) plane.normal(k) * s.from.at.rough(k);
+      last += (double) plane.normal(k) * s.to.at.rough(k);
+      size += Math.abs((double) plane.normal(k));
+    }
+    first -= plane.roughD();
+    last -= plane.roughD();
+    // as in ConvexOperands: ends are within 2^-24, so each offset is within 1.5 * 2^-24 of that sum
+    double doubt = size * 0x1p-23;
+    double apart = Math.abs(first - last);
+    if (apart < 8 * doubt) {
+      return false;
+    }
+    double share = first / (first - last);
+    double off = 2 * doubt / apart;
+    return parts.holds(share - off, share + off);
   }
 
   /** Looks at two stretches on a face; false if they touch otherwise than by crossing. */
@@ -167,6 +225,9 @@ final class CrossingFinder {
       int across = Spans.axisOf(faces.plane(own), q);
       return !(sFrom == 0 && touches(f, s, s.from.at, t, across) || sTo == 0 && touches(f, s, s.to.at, t, across)
           || tFrom == 0 && touches(f, t, t.from.at, s, along) || tTo == 0 && touches(f, t, t.to.at, s, along));
+    }
+    if (hidden.length > 0 && (isHidden(hidden[i], s, q) || isHidden(hidden[j], t, p))) {
+      return true;
     }
     ExactPoint at = meeting(own, a.plane, b.plane);
     add(found, i, new Stretch.Crossing(at, b.operand, b.up == sFrom < 0 ? -1 : 1));
