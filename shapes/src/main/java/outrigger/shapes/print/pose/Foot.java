@@ -3,7 +3,6 @@ package outrigger.shapes.print.pose;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 
 /** The outline a part stands on: the convex hull of the points that touch the bed, mm. */
@@ -83,7 +82,7 @@ final class Foot {
 
   /** Counter-clockwise, by the chain method. */
   private static List<double[]> hull(List<double[]> points) {
-    points.sort(Comparator.<double[]>comparingDouble(p -> p[0]).thenComparingDouble(p -> p[1]));
+    points.sort((p, q) -> p[0] < q[0] ? -1 : p[0] > q[0] ? 1 : Double.compare(p[1], q[1]));
     List<double[]> lower = chain(points);
     Collections.reverse(points);
     List<double[]> upper = chain(points);

@@ -4,9 +4,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Deque;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import outrigger.shapes.exact.Sign;
 import outrigger.shapes.mesh.Mesh;
 
@@ -17,16 +15,19 @@ import outrigger.shapes.mesh.Mesh;
  * <p>Barber, Dobkin and Huhdanpaa, The quickhull algorithm for convex hulls, ACM TOMS 22 (1996).
  */
 final class Hull {
-  private final Mesh mesh;
-  private final int[] points;
-  private final Map<Long, Face> faceOfEdge = new HashMap<>();
+  private static final int AXES = 3;
+
+  /** The points' coordinates, x, y, z one after the other; they are known by their place in this row. */
+  private final int[] xyz;
   private final List<Face> faces = new ArrayList<>();
+  /** While a cone is made, its face whose edge on the rim begins at a point. */
+  private final Face[] from;
 
   /** A triangle counter-clockwise seen from outside, and the points still outside it. */
   private static final class Face {
-    final int a;
-    final int b;
-    final int c;
+    final int[] corners;
+    /** What lies across the edges from corners 0, 1 and 2. */
+    final Face[] across = new Face[AXES];
     int[] outside = new int[4];
     int count;
     int farthest = -1;
@@ -34,9 +35,7 @@ final class Hull {
     boolean gone;
 
     Face(int a, int b, int c) {
-      this.a = a;
-      this.b = b;
-      this.c = c;
+      corners = new int[] {a, b, c};
     }
 
     void take(int point, double far) {
@@ -47,11 +46,21 @@ final class Hull {
         distance = far;
       }
     }
+
+    /** Which of its edges ends at a corner of it. */
+    int edgeTo(int point) {
+      return corners[1] == point ? 0 : corners[2] == point ? 1 : 2;
+    }
   }
 
   private Hull(Mesh mesh, int... points) {
-    this.mesh = mesh;
-    this.points = points;
+    xyz = new int[AXES * points.length];
+    from = new Face[points.length];
+    for (int i = 0; i < points.length; i++) {
+      xyz[AXES * i] = mesh.x(points[i]);
+      xyz[AXES * i + 1] = mesh.y(points[i]);
+      xyz[AXES * i + 2] = mesh.z(points[i]);
+    }
   }
 
   /**
@@ -68,107 +77,117 @@ final class Hull {
         open.addAll(hull.grow(face));
       }
     }
-    return hull.faces.stream().filter(face -> !face.gone).map(face -> new int[] {face.a, face.b, face.c}).toList();
+    List<int[]> triangles = new ArrayList<>();
+    for (Face face : hull.faces) {
+      if (!face.gone) {
+        int[] c = face.corners;
+        triangles.add(new int[] {points[c[0]], points[c[1]], points[c[2]]});
+      }
+    }
+    return triangles;
   }
 
   /** A tetrahedron of far points, all others given to its faces. */
   private List<Face> start() {
-    int a = farthest(v -> -mesh.x(v));
-    int b = farthest(v -> distance(v, a));
-    int c = farthest(v -> height(v, a, b));
-    int d = farthest(v -> Math.abs(volume(a, b, c, v)));
-    int[] t = side(a, b, c, d) > 0 ? new int[] {a, c, b, d} : new int[] {a, b, c, d};
+    int a = farthest(p -> -xyz[AXES * p]);
+    int b = farthest(p -> distance(p, a));
+    int c = farthest(p -> height(p, a, b));
+    int d = farthest(p -> Math.abs(volume(a, b, c, p)));
+    int[] t = Sign.side(xyz, a, b, c, d) > 0 ? new int[] {a, c, b, d} : new int[] {a, b, c, d};
     List<Face> first = List.of(add(t[0], t[1], t[2]), add(t[0], t[2], t[3]), add(t[0], t[3], t[1]),
         add(t[1], t[3], t[2]));
-    for (int v : points) {
-      give(v, first);
+    link(first, 0, 2, 3, 1);
+    link(first, 1, 0, 3, 2);
+    link(first, 2, 1, 3, 0);
+    link(first, 3, 2, 1, 0);
+    for (int p = 0; p < from.length; p++) {
+      give(p, first);
     }
     return first;
   }
 
+  private static void link(List<Face> faces, int face, int... across) {
+    for (int k = 0; k < AXES; k++) {
+      faces.get(face).across[k] = faces.get(across[k]);
+    }
+  }
+
   private interface Far {
-    double of(int vertex);
+    double of(int point);
   }
 
   private int farthest(Far far) {
-    int best = points[0];
-    for (int v : points) {
-      best = far.of(v) > far.of(best) ? v : best;
+    int best = 0;
+    double most = far.of(0);
+    for (int p = 1; p < from.length; p++) {
+      double reached = far.of(p);
+      if (reached > most) {
+        most = reached;
+        best = p;
+      }
     }
     return best;
   }
 
-  private double distance(int v, int from) {
-    double x = (double) mesh.x(v) - mesh.x(from);
-    double y = (double) mesh.y(v) - mesh.y(from);
-    double z = (double) mesh.z(v) - mesh.z(from);
+  private double distance(int p, int to) {
+    double x = (double) xyz[AXES * p] - xyz[AXES * to];
+    double y = (double) xyz[AXES * p + 1] - xyz[AXES * to + 1];
+    double z = (double) xyz[AXES * p + 2] - xyz[AXES * to + 2];
     return x * x + y * y + z * z;
   }
 
   /** Grows with the distance from the line through a and b. */
-  private double height(int v, int a, int b) {
-    double[] n = cross(a, b, v);
+  private double height(int p, int a, int b) {
+    double[] n = cross(a, b, p);
     return n[0] * n[0] + n[1] * n[1] + n[2] * n[2];
   }
 
   private double[] cross(int a, int b, int c) {
-    double ux = (double) mesh.x(b) - mesh.x(a);
-    double uy = (double) mesh.y(b) - mesh.y(a);
-    double uz = (double) mesh.z(b) - mesh.z(a);
-    double vx = (double) mesh.x(c) - mesh.x(a);
-    double vy = (double) mesh.y(c) - mesh.y(a);
-    double vz = (double) mesh.z(c) - mesh.z(a);
+    double ux = (double) xyz[AXES * b] - xyz[AXES * a];
+    double uy = (double) xyz[AXES * b + 1] - xyz[AXES * a + 1];
+    double uz = (double) xyz[AXES * b + 2] - xyz[AXES * a + 2];
+    double vx = (double) xyz[AXES * c] - xyz[AXES * a];
+    double vy = (double) xyz[AXES * c + 1] - xyz[AXES * a + 1];
+    double vz = (double) xyz[AXES * c + 2] - xyz[AXES * a + 2];
     return new double[] {uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx};
   }
 
   private double volume(int a, int b, int c, int d) {
     double[] n = cross(a, b, c);
-    return n[0] * (mesh.x(d) - mesh.x(a)) + n[1] * (mesh.y(d) - mesh.y(a)) + n[2] * (mesh.z(d) - mesh.z(a));
-  }
-
-  private int side(int a, int b, int c, int d) {
-    return Sign.side(mesh.x(a), mesh.y(a), mesh.z(a), mesh.x(b), mesh.y(b), mesh.z(b), mesh.x(c), mesh.y(c), mesh.z(c),
-        mesh.x(d), mesh.y(d), mesh.z(d));
+    return n[0] * (xyz[AXES * d] - xyz[AXES * a]) + n[1] * (xyz[AXES * d + 1] - xyz[AXES * a + 1])
+        + n[2] * (xyz[AXES * d + 2] - xyz[AXES * a + 2]);
   }
 
   private Face add(int a, int b, int c) {
     Face face = new Face(a, b, c);
     faces.add(face);
-    faceOfEdge.put(key(a, b), face);
-    faceOfEdge.put(key(b, c), face);
-    faceOfEdge.put(key(c, a), face);
     return face;
   }
 
-  private static long key(int from, int to) {
-    return (long) from << Integer.SIZE | to;
-  }
-
   private boolean sees(Face face, int point) {
-    return side(face.a, face.b, face.c, point) > 0;
+    return Sign.side(xyz, face.corners[0], face.corners[1], face.corners[2], point) > 0;
   }
 
   /** Gives a point to the first face it lies outside of. */
   private void give(int point, List<Face> to) {
     for (Face face : to) {
       if (sees(face, point)) {
-        face.take(point, Math.abs(volume(face.a, face.b, face.c, point)));
+        face.take(point, Math.abs(volume(face.corners[0], face.corners[1], face.corners[2], point)));
         return;
       }
     }
   }
 
   /** Takes in a face's farthest point: what it sees goes, and a cone to the rim of that comes. */
-  private List<Face> grow(Face from) {
-    int eye = from.farthest;
-    List<Face> seen = new ArrayList<>(List.of(from));
-    from.gone = true;
-    List<int[]> rim = new ArrayList<>();
+  private List<Face> grow(Face first) {
+    int eye = first.farthest;
+    List<Face> seen = new ArrayList<>(List.of(first));
+    first.gone = true;
+    List<Face> cone = new ArrayList<>();
     for (int i = 0; i < seen.size(); i++) {
       Face face = seen.get(i);
-      int[] corners = {face.a, face.b, face.c};
-      for (int k = 0; k < 3; k++) {
-        Face other = faceOfEdge.get(key(corners[(k + 1) % 3], corners[k]));
+      for (int k = 0; k < AXES; k++) {
+        Face other = face.across[k];
         if (other.gone) {
           continue;
         }
@@ -176,13 +195,14 @@ final class Hull {
           other.gone = true;
           seen.add(other);
         } else {
-          rim.add(new int[] {corners[k], corners[(k + 1) % 3]});
+          cone.add(onRim(face.corners[k], face.corners[(k + 1) % AXES], eye, other));
         }
       }
     }
-    List<Face> cone = new ArrayList<>();
-    for (int[] edge : rim) {
-      cone.add(add(edge[0], edge[1], eye));
+    for (Face face : cone) {
+      Face next = from[face.corners[1]];
+      face.across[1] = next;
+      next.across[2] = face;
     }
     for (Face face : seen) {
       for (int i = 0; i < face.count; i++) {
@@ -191,5 +211,14 @@ final class Hull {
       face.outside = new int[0];
     }
     return cone;
+  }
+
+  /** The face between an edge of the rim, beyond which another face stays, and the eye. */
+  private Face onRim(int a, int b, int eye, Face other) {
+    Face face = add(a, b, eye);
+    face.across[0] = other;
+    other.across[other.edgeTo(a)] = face;
+    from[a] = face;
+    return face;
   }
 }

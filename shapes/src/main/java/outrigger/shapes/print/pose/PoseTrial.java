@@ -1,5 +1,7 @@
 package outrigger.shapes.print.pose;
 
+import java.util.BitSet;
+import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.num.Axis;
 import outrigger.shapes.print.Limit;
 import outrigger.shapes.print.Specimen;
@@ -80,6 +82,8 @@ final class PoseTrial {
   /** Gathers what touches the bed: the points, the area, and the volume that would count as below it. */
   private void lay(FacetTree tree) {
     Facets facets = specimen.facets();
+    Mesh mesh = specimen.mesh();
+    BitSet taken = new BitSet(mesh.vertexCount());
     FarSide.forEach(tree, down, lowest - TOUCH, slot -> {
       int touches = 0;
       double over = 0;
@@ -87,8 +91,12 @@ final class PoseTrial {
         double gap = lowest - tree.along(slot, k, down[0], down[1], down[2]);
         over += gap / 3;
         if (gap <= TOUCH) {
-          foot.add(tree.along(slot, k, x[0], x[1], x[2]), tree.along(slot, k, y[0], y[1], y[2]));
           touches++;
+          int vertex = mesh.corner(tree.facet(slot), k);
+          if (!taken.get(vertex)) {
+            taken.set(vertex);
+            foot.add(tree.along(slot, k, x[0], x[1], x[2]), tree.along(slot, k, y[0], y[1], y[2]));
+          }
         }
       }
       double facing = tree.alongNormal(slot, down[0], down[1], down[2]);
