@@ -53,7 +53,7 @@ public final class Printability {
     Specimen specimen = new Specimen(mesh, report.limits(), Map.of(), workers).mapped();
     List<FacetField> fields = new ArrayList<>();
     for (Gauge gauge : List.of(new WallGauge(), new GapGauge(), new OverhangGauge())) {
-      fields.addAll(gauge.read(specimen).fields());
+      fields.addAll(specimen.reading(gauge).fields());
     }
     List<String> known = fields.stream().map(FacetField::name).toList();
     report.fields().stream().filter(field -> !known.contains(field.name())).forEach(fields::add);
@@ -82,7 +82,7 @@ public final class Printability {
     Specimen measured = small ? specimen.alone() : specimen;
     Workers workers = small ? specimen.workers() : Workers.of(1);
     return workers.each(gauges.size(), i -> {
-      Reading reading = gauges.get(i).read(measured);
+      Reading reading = measured.reading(gauges.get(i));
       finished.accept(gauges.get(i).name());
       return reading;
     });

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import outrigger.shapes.check.CheckedMesh;
 import outrigger.shapes.check.Measures;
 import outrigger.shapes.mesh.Mesh;
@@ -31,6 +32,7 @@ public final class Specimen {
   private DirectionSums directions;
   private Slicer slicer;
   private Hollows hollows;
+  private final Map<String, Once> readings = new ConcurrentHashMap<>();
 
   /**
    * A part to be measured for its concerns; its maps tell nothing beyond what these need.
@@ -142,6 +144,23 @@ public final class Specimen {
       hollows = Hollows.of(this);
     }
     return hollows;
+  }
+
+  /** What a gauge reads off it; read once, though another gauge asks too. */
+  public Reading reading(Gauge gauge) {
+    return readings.computeIfAbsent(gauge.name(), name -> new Once()).of(gauge, this);
+  }
+
+  /** A reading once it is taken; others wait for it, and for it alone. */
+  private static final class Once {
+    private Reading reading;
+
+    private synchronized Reading of(Gauge gauge, Specimen specimen) {
+      if (reading == null) {
+        reading = gauge.read(specimen);
+      }
+      return reading;
+    }
   }
 
   /** Facets in mm for asking what lies near a place; made once. */

@@ -44,7 +44,7 @@ final class PrintTimes {
           Workers.of(1));
       for (Gauge gauge : Printability.gauges()) {
         start = now();
-        gauge.read(specimen);
+        specimen.reading(gauge);
         row.add((now() - start) / NANOS_PER_MS);
       }
       columns.add(row);

@@ -28,6 +28,8 @@ final class HangingWords {
   private static final double LEVEL = 89;
   /** What is exactly at a limit is within it, however the part is turned: lengths change by as much in rounding, mm. */
   private static final double ROUNDING = 5e-3;
+  /** Smaller areas would be told as nothing, mm^2. */
+  private static final double LEAST_TOLD = 0.05;
 
   private final Specimen specimen;
   private final Undersides undersides;
@@ -168,9 +170,35 @@ final class HangingWords {
         + Words.degrees(specimen.limit(Limit.OVERHANG))));
   }
 
+  /**
+   * Where it needs support as it stands.
+   *
+   * @param leaning area of all that leans beyond the limit, concern or not, mm^2
+   */
+  Fact support(List<Concern> concerns, double leaning) {
+    long must = concerns.stream().filter(concern -> concern.severity() == Severity.ERROR).count();
+    long may = concerns.size() - must;
+    String limit = Words.degrees(specimen.limit(Limit.OVERHANG));
+    String words;
+    if (concerns.isEmpty()) {
+      words = "no support needed: " + (leaning < LEAST_TOLD ? "nothing leans beyond " + limit
+          : "the " + Words.number(leaning, 1) + " mm2 that lean beyond " + limit
+              + " are short bridges, ledges and roofs that hold by themselves");
+    } else {
+      words = (must > 0 ? "support, or a change named above, is needed at " + places(must) : "")
+          + (must > 0 && may > 0 ? " and " : "")
+          + (may > 0 ? (must > 0 ? "" : "support, or a change named above, ") + "may be needed at " + places(may) : "");
+    }
+    return new Fact("support-places", concerns.size(), "places", words);
+  }
+
+  private static String places(long count) {
+    return count + (count == 1 ? " place" : " places");
+  }
+
   private static String extent(Hanging hanging) {
     double[] b = hanging.bounds();
     String within = "within " + Words.number(b[2] - b[0], 1) + " x " + Words.number(b[3] - b[1], 1) + " mm";
-    return hanging.area() < 0.05 ? within : Words.number(hanging.area(), 1) + " mm2 seen from below, " + within;
+    return hanging.area() < LEAST_TOLD ? within : Words.number(hanging.area(), 1) + " mm2 seen from below, " + within;
   }
 }

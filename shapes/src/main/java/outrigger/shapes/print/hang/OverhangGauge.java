@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import outrigger.shapes.print.Concern;
 import outrigger.shapes.print.FacetField;
+import outrigger.shapes.print.Fact;
 import outrigger.shapes.print.Gauge;
 import outrigger.shapes.print.Limit;
 import outrigger.shapes.print.Reading;
@@ -36,6 +37,7 @@ public final class OverhangGauge implements Gauge {
     List<Concern> concerns = new ArrayList<>();
     List<RoundRoof> roofs = new ArrayList<>();
     List<Double> sagging = new ArrayList<>();
+    double leaning = 0;
     double[] leans = undersides.leans(specimen.isMapped());
     HangingWords words = new HangingWords(specimen, undersides);
     Optional<HangingMap> map = specimen.isMapped() ? Optional.of(new HangingMap(specimen, undersides, layering))
@@ -53,10 +55,13 @@ public final class OverhangGauge implements Gauge {
         hanging.patches().forEach(patch -> leans[patch.facet()] = Double.NaN);
       }
       concerns.addAll(found);
+      leaning += hanging.area();
     }
     concerns.sort((a, b) -> a.severity() != b.severity() ? a.severity().compareTo(b.severity())
         : Double.compare(-a.area(), -b.area()));
-    return new Reading(concerns, words.facts(roofs, sagging), List.of(field(leans, undersides, layering, specimen)
+    List<Fact> facts = new ArrayList<>(words.facts(roofs, sagging));
+    facts.add(words.support(concerns, leaning));
+    return new Reading(concerns, facts, List.of(field(leans, undersides, layering, specimen)
         .withPlaces(map.map(HangingMap::places).orElse(Map.of()), Double.NaN)), List.of());
   }
 

@@ -16,6 +16,11 @@ package outrigger.shapes.print.pose;
 record Pose(double downX, double downY, double downZ, double contact, double support, double height, double tilt,
     boolean alongLength, boolean fits) {
 
+  /** The same, known to need no support: what leans beyond the limit is held by what is beside it. */
+  Pose carried() {
+    return new Pose(downX, downY, downZ, contact, 0, height, tilt, alongLength, fits);
+  }
+
   /** Whether the same direction faces the bed. */
   boolean liesLike(Pose other) {
     return downX == other.downX && downY == other.downY && downZ == other.downZ;

@@ -9,6 +9,7 @@ import outrigger.shapes.print.Gauge;
 import outrigger.shapes.print.Limit;
 import outrigger.shapes.print.Reading;
 import outrigger.shapes.print.Specimen;
+import outrigger.shapes.print.hang.OverhangGauge;
 
 /** Ranks the ways a part could be laid on the bed, and says whether the way it stands is best. */
 public final class PoseGauge implements Gauge {
@@ -25,7 +26,10 @@ public final class PoseGauge implements Gauge {
   @Override
   public Reading read(Specimen s) {
     List<double[]> downs = Poses.of(s);
-    List<Pose> poses = s.workers().each(downs.size(), i -> PoseTrial.of(s, downs.get(i)));
+    List<Pose> poses = new ArrayList<>(s.workers().each(downs.size(), i -> PoseTrial.of(s, downs.get(i))));
+    if (s.reading(new OverhangGauge()).concerns().isEmpty()) {
+      poses.set(0, poses.get(0).carried());
+    }
     Pose stated = poses.get(0);
     String across = s.load().map(axis -> ", layers that a load along " + axis + " pulls apart")
         .orElse(", layers across its length");

@@ -316,6 +316,24 @@ class OverhangGaugeTest {
     assertTrue(painted > 300, painted + " places");
   }
 
+  /** Whether support is needed is told in a word, with what leans beyond the limit and holds all the same. */
+  @Test
+  void support_isToldWhetherOrNotItIsNeeded() {
+    assertSupport(0, "no support needed: nothing leans beyond 45 degrees", Specimens.box(0, 0, 0, 20, 20, 20));
+    assertSupport(0, "no support needed: the 64 mm2 that lean beyond 45 degrees are short bridges, ledges and roofs that hold"
+        + " by themselves", Specimens.table(8, 8));
+    assertSupport(1, "support, or a change named above, may be needed at 1 place", Specimens.table(12, 8));
+    assertSupport(1, "support, or a change named above, is needed at 1 place", Specimens.table(30, 8));
+    assertSupport(2, "support, or a change named above, is needed at 1 place and may be needed at 1 place",
+        Solid.union(Specimens.holed(8, 12), Specimens.box(17, 2, 10, 6, 3, 4)));
+  }
+
+  private static void assertSupport(int places, String words, Solid solid) {
+    Fact fact = read(solid).facts().stream().filter(f -> f.name().equals("support-places")).findFirst().orElseThrow();
+    assertEquals(words, fact.words());
+    assertEquals(places, fact.value());
+  }
+
   @Test
   void teardrop_passes() {
     double r = 5;

@@ -72,6 +72,16 @@ class PoseGaugeTest {
     }
   }
 
+  /** What holds by itself, a bridge of 8 mm here, asks for no support, and no other pose is better for having none. */
+  @Test
+  void read_shortBridge_needsNoSupportAsItStands() {
+    Fact better = fact(Specimens.of(Specimens.table(8, 30)), "better-poses");
+    assertEquals(0, better.value(), better.words());
+    assertTrue(better.words().contains("no support, stands on 240 mm2"), better.words());
+    Fact longer = fact(Specimens.of(Specimens.table(12, 30)), "better-poses");
+    assertTrue(longer.value() >= 1 && longer.words().contains("as it stands: support of up to 4284 mm3"), longer.words());
+  }
+
   @Test
   void read_workers_changeNothing() {
     Specimen one = new Specimen(Specimens.proven(MUSHROOM), PrintLimits.standard(), java.util.Map.of(), Workers.of(1));
