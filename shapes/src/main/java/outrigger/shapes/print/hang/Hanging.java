@@ -103,6 +103,13 @@ record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area)
     return new double[] {nearest.x(), nearest.y(), nearest.z()};
   }
 
+  /** Where it stands out farthest, in the height of its undersides. */
+  double[] farthest() {
+    Hang deepest = hangs.stream().filter(hang -> !hang.loose().isEmpty()).max(Comparator.comparingDouble(Hang::depth))
+        .orElseThrow();
+    return new double[] {deepest.loose().get(0), deepest.loose().get(1), Hanging.of(List.of(deepest), 0).middle()[2]};
+  }
+
   private static double square(Patch patch, double... p) {
     return (patch.x() - p[0]) * (patch.x() - p[0]) + (patch.y() - p[1]) * (patch.y() - p[1])
         + HEIGHT * (patch.z() - p[2]) * (patch.z() - p[2]);

@@ -96,10 +96,12 @@ final class HangingWords {
       return slope(hanging, lean, "an underside in steps leans ", " from the vertical on the whole");
     }
     boolean several = hanging.hangs().stream().anyMatch(hang -> hang.rim().holds() > 1);
-    return at(hanging, "ledge", isBeyond(hanging.depth(), HOPELESS * limit) ? Severity.ERROR : Severity.CAUTION,
-        hanging.depth(), Limit.LEDGE,
+    boolean bridged = hanging.widest().span() > 0;
+    return at(bridged ? hanging.farthest() : hanging.place(specimen.mesh()), hanging, "ledge",
+        isBeyond(hanging.depth(), HOPELESS * limit) ? Severity.ERROR : Severity.CAUTION, hanging.depth(), Limit.LEDGE,
         "a flat underside stands out " + Words.mm(hanging.depth()) + " into the air, "
-            + (several ? "with no straight way across from hold to hold: " : "held on one side only: ") + extent(hanging),
+            + (bridged ? "beside what is bridged: " : several ? "with no straight way across from hold to hold: "
+                : "held on one side only: ") + extent(hanging),
         isShutIn(hanging) ? shutIn() : "Carry it by a slope of " + Words.degrees(specimen.limit(Limit.OVERHANG))
             + " from the vertical, turn the part over, or print it with support.");
   }
@@ -111,8 +113,8 @@ final class HangingWords {
   private Concern slope(Hanging hanging, double lean, String leans, String from) {
     boolean hopeless = lean > specimen.limit(Limit.OVERHANG) + COOLED
         && isBeyond(hanging.depth(), HOPELESS * specimen.limit(Limit.LEDGE));
-    return at(hanging, "overhang", hopeless ? Severity.ERROR : Severity.CAUTION, lean, Limit.OVERHANG,
-        leans + Words.degrees(lean) + from + " and stands out " + Words.mm(hanging.depth())
+    return at(hanging.place(specimen.mesh()), hanging, "overhang", hopeless ? Severity.ERROR : Severity.CAUTION, lean,
+        Limit.OVERHANG, leans + Words.degrees(lean) + from + " and stands out " + Words.mm(hanging.depth())
             + ": " + extent(hanging),
         isShutIn(hanging) ? shutIn() : "Lean it no further than " + Words.degrees(specimen.limit(Limit.OVERHANG))
             + ", turn the part, or print it with support.");
@@ -150,9 +152,8 @@ final class HangingWords {
         + Words.degrees(specimen.limit(Limit.OVERHANG)) + " from the vertical, open the hollow from below, or fill it.";
   }
 
-  private Concern at(Hanging hanging, String rule, Severity severity, double measured, Limit limit, String message,
-      String advice) {
-    double[] at = hanging.place(specimen.mesh());
+  private Concern at(double[] at, Hanging hanging, String rule, Severity severity, double measured, Limit limit,
+      String message, String advice) {
     return new Concern(rule, severity, at[0], at[1], at[2], measured, specimen.limit(limit), limit, hanging.area(),
         message, advice);
   }

@@ -127,7 +127,7 @@ record Chords(double x, double y, double held, double loose, double span, List<D
   }
 
   /** Taken from the rim itself, so that a turned rim gets turned directions. */
-  private static double[] directions(Rim rim) {
+  static double[] directions(Rim rim) {
     int[] longest = rim.longest(4);
     double[] angles = new double[2 * longest.length + 12];
     int n = 0;

@@ -16,7 +16,7 @@ import outrigger.shapes.profile.Section;
  * @param alongY that direction
  * @param midX middle of that bead
  * @param midY middle of that bead
- * @param loose x, y of points that stand out so far
+ * @param loose x, y of points that stand out too far, the farthest first
  * @param rim its edges
  * @param patches undersides within this layer, with their areas
  */

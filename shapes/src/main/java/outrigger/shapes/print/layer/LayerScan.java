@@ -3,6 +3,7 @@ package outrigger.shapes.print.layer;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -44,6 +45,8 @@ public final class LayerScan {
   private final Undersides undersides;
   private final double tangent;
   private final double bridge;
+  private final double ledge;
+  private final double line;
 
   /** A scan of a part, its layers and causes known. */
   public LayerScan(Specimen specimen, Layering layering, Undersides undersides) {
@@ -53,6 +56,8 @@ public final class LayerScan {
     this.undersides = undersides;
     tangent = StrictMath.tan(StrictMath.toRadians(Math.min(89.9, specimen.limit(Limit.OVERHANG) + Undersides.PLAY)));
     bridge = specimen.limit(Limit.BRIDGE);
+    ledge = specimen.limit(Limit.LEDGE);
+    line = specimen.limit(Limit.EXTRUSION_WIDTH);
   }
 
   /** All pieces that stand out too far, from the bed up. */
@@ -129,8 +134,38 @@ public final class LayerScan {
       }
     }
     double span = chords.share() >= ALL || chords.share() >= SOME && isFlat(patches) ? chords.span() : 0;
+    if ((span > bridge || out.most > Math.max(ledge, reach)) && isFlat(patches)) {
+      Optional<Hang> laid = lay(layer, piece, below, rim, patches, reach, out.most, span);
+      if (laid.isPresent()) {
+        return laid;
+      }
+    }
     return Optional.of(new Hang(layer, layering.bottom(layer), piece, false, out.most > reach ? out.most : 0,
-        span, chords.x(), chords.y(), chords.middle().get(0), chords.middle().get(1), out.points, rim, patches));
+        span, chords.x(), chords.y(), chords.middle().get(0), chords.middle().get(1), out.points(), rim, patches));
+  }
+
+  /** Laid line on line, if it stands out less far then, or with shorter lines. */
+  private Optional<Hang> lay(int layer, Section piece, OutlineGrid below, Rim rim, List<Patch> patches, double reach,
+      double depth, double span) {
+    Optional<Laying> laying = Spans.shortest(piece, rim, below, span, ledge, line, SNAP * layering.layer(),
+        laid -> left(layer, rim, laid, reach).most);
+    if (laying.isEmpty()) {
+      return Optional.empty();
+    }
+    Laying laid = laying.get();
+    Out out = left(layer, rim, laid, reach);
+    boolean better = out.most < depth - Grid.STEP || laid.span() < span - Grid.STEP && out.most <= Math.max(depth, ledge);
+    return !better ? Optional.empty()
+        : Optional.of(new Hang(layer, layering.bottom(layer), piece, false, out.most > reach ? out.most : 0, laid.span(),
+            laid.along()[0], laid.along()[1], laid.middle()[0], laid.middle()[1], out.points(), rim, patches));
+  }
+
+  /** What lines leave, as far as it stands out from them and from the layer below. */
+  private Out left(int layer, Rim rim, Laying laid, double reach) {
+    Out out = new Out(layer, reach);
+    laid.forEachLeft(out::askOut);
+    laid.forEachOnFreeHoles(rim, out::askOut);
+    return out;
   }
 
   private boolean isFlat(List<Patch> patches) {
@@ -187,6 +222,7 @@ public final class LayerScan {
     private final List<Double> points = new ArrayList<>();
     private final Under under;
     private double most;
+    private int farthest;
 
     private Out(int layer, double reach) {
       this.reach = reach;
@@ -194,16 +230,37 @@ public final class LayerScan {
     }
 
     private void ask(double x, double y, double way, OutlineGrid below) {
-      double out = Math.min(below.distance(x, y), Grid.LIMIT_MM);
+      take(x, y, Math.min(below.distance(x, y), Grid.LIMIT_MM), way);
+    }
+
+    private void askOut(double x, double y, double out) {
+      take(x, y, out, 0);
+    }
+
+    private void take(double x, double y, double out, double way) {
       if (out <= reach || !under.isSteep(x, y, way)) {
         return;
       }
-      most = Math.max(most, out);
+      if (out > most) {
+        most = out;
+        farthest = points.size();
+      }
       points.add(x);
       points.add(y);
     }
 
+    /** x, y of the points, the farthest first. */
+    private List<Double> points() {
+      if (!points.isEmpty()) {
+        Collections.swap(points, 0, farthest);
+        Collections.swap(points, 1, farthest + 1);
+        farthest = 0;
+      }
+      return points;
+    }
+
     private void add(Out other) {
+      farthest = other.most > most ? points.size() + other.farthest : farthest;
       most = Math.max(most, other.most);
       points.addAll(other.points);
     }

@@ -23,11 +23,13 @@ public final class Rim {
     carriedLength = sum;
   }
 
-  static Rim of(Section piece, OutlineGrid below) {
+  static Rim of(Section piece, OutlineGrid... carriers) {
     double[] ends = OutlineGrid.ends(piece.loops());
     boolean[] carried = new boolean[ends.length / 4];
     for (int e = 0; e < carried.length; e++) {
-      carried[e] = below.isWithin(ON, (ends[4 * e] + ends[4 * e + 2]) / 2, (ends[4 * e + 1] + ends[4 * e + 3]) / 2);
+      for (OutlineGrid carrier : carriers) {
+        carried[e] |= carrier.isWithin(ON, (ends[4 * e] + ends[4 * e + 2]) / 2, (ends[4 * e + 1] + ends[4 * e + 3]) / 2);
+      }
     }
     return new Rim(ends, carried);
   }
@@ -107,6 +109,29 @@ public final class Rim {
       }
     }
     return holds;
+  }
+
+  /** Those of its holes, area on the left of every edge, that are nowhere carried. */
+  Rim freeHoles() {
+    double[] kept = new double[ends.length];
+    int n = 0;
+    int first = 0;
+    for (int e = 0; e < size(); e++) {
+      if (x1(e) == x0(first) && y1(e) == y0(first)) {
+        boolean free = true;
+        double area = 0;
+        for (int i = first; i <= e; i++) {
+          free &= !carried[i];
+          area += (x0(i) - x0(first)) * (y1(i) - y0(first)) - (y0(i) - y0(first)) * (x1(i) - x0(first));
+        }
+        if (free && area < 0) {
+          System.arraycopy(ends, 4 * first, kept, n, 4 * (e + 1 - first));
+          n += 4 * (e + 1 - first);
+        }
+        first = e + 1;
+      }
+    }
+    return new Rim(Arrays.copyOf(kept, n), new boolean[n / 4]);
   }
 
   private boolean allCarried(int from, int to) {

@@ -14,6 +14,9 @@
  *     {@link OutlineGrid} and {@code LoopArea} tell what is near an outline or within it.
  * <li>{@link Rim} tells which edges of such a piece are carried. {@code Beads} and {@link Chords} lay lines across it, as a
  *     printer lays beads: what holds both ends is a bridge, what does not stands out into the air.
+ * <li>Where that leaves a concern and what carries lies in several places, {@code Holds} tells the ways between these, and
+ *     {@code Spans} seeks the shortest lines that still lay as much: {@code Laying} lays them from hold to hold and then
+ *     across, in {@code Strips} that are exact.
  * </ol>
  *
  * <p><b>Sources.</b> None: why no other cause need be looked at is told in {@code Undersides}.

@@ -1,0 +1,155 @@
+package outrigger.shapes.print.layer;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The carried lengths of a rim, and the straight ways between them.
+ *
+ * @param apart the greatest of the distances of each from its nearest, mm
+ * @param directions of the shortest ways from each to its nearest ones, radians
+ */
+record Holds(double apart, List<Double> directions) {
+  /** Between more no straight ways are sought. */
+  private static final int MOST = 64;
+  /** Each is joined to so many. */
+  private static final int NEAREST = 3;
+  /** Points of each taken at most. */
+  private static final int POINTS = 48;
+  /** Directions no further apart are one, radians. */
+  private static final double SAME = 0.003;
+  /** Points nearer than this belong together, mm. */
+  private static final double TOUCH = 1e-6;
+
+  Holds {
+    directions = List.copyOf(directions);
+  }
+
+  static Holds of(Rim rim) {
+    List<double[]> runs = runs(rim);
+    if (runs.size() < 2 || runs.size() > MOST) {
+      return new Holds(0, List.of());
+    }
+    double apart = 0;
+    List<Double> directions = new ArrayList<>();
+    for (double[] run : runs) {
+      List<double[]> ways = new ArrayList<>();
+      for (double[] other : runs) {
+        if (other != run) {
+          ways.add(way(run, other));
+        }
+      }
+      ways.sort((a, b) -> Double.compare(a[0], b[0]));
+      apart = Math.max(apart, ways.get(0)[0]);
+      ways.stream().limit(NEAREST).filter(way -> way[0] > TOUCH).forEach(way -> {
+        add(way[1], directions);
+        add(way[2], directions);
+      });
+    }
+    return new Holds(apart, directions);
+  }
+
+  /** Adds an angle unless the same, or half a turn off, is there. */
+  private static void add(double angle, List<Double> angles) {
+    for (double other : angles) {
+      double turns = (angle - other) / Math.PI;
+      if (Math.abs(turns - Math.rint(turns)) * Math.PI < SAME) {
+        return;
+      }
+    }
+    angles.add(angle);
+  }
+
+  /** x, y of the points of each run of carried edges. */
+  private static List<double[]> runs(Rim rim) {
+    List<double[]> runs = new ArrayList<>();
+    int first = 0;
+    for (int from = 0; from < rim.size();) {
+      int to = from;
+      while (to < rim.size() && rim.isCarried(to) == rim.isCarried(from) && (to == from || goesOn(rim, to - 1, to))) {
+        to++;
+      }
+      if (rim.isCarried(from)) {
+        double[] run = points(rim, from, to);
+        boolean closes = from > first && goesOn(rim, to - 1, first) && rim.isCarried(first) && !runs.isEmpty();
+        if (closes) {
+          int at = firstOf(runs, rim.x0(first), rim.y0(first));
+          runs.set(at, join(run, runs.get(at)));
+        } else {
+          runs.add(run);
+        }
+      }
+      first = to < rim.size() && !goesOn(rim, to - 1, to) ? to : first;
+      from = to;
+    }
+    return runs;
+  }
+
+  private static int firstOf(List<double[]> runs, double x, double y) {
+    for (int i = runs.size() - 1; i > 0; i--) {
+      if (runs.get(i)[0] == x && runs.get(i)[1] == y) {
+        return i;
+      }
+    }
+    return 0;
+  }
+
+  private static boolean goesOn(Rim rim, int e, int next) {
+    return rim.x1(e) == rim.x0(next) && rim.y1(e) == rim.y0(next);
+  }
+
+  private static double[] points(Rim rim, int from, int to) {
+    int step = Math.max(1, (to - from) / POINTS);
+    double[] points = new double[2 * (to - from) + 2];
+    int n = 0;
+    for (int e = from; e < to; e += step) {
+      points[n++] = rim.x0(e);
+      points[n++] = rim.y0(e);
+    }
+    points[n++] = rim.x1(to - 1);
+    points[n++] = rim.y1(to - 1);
+    return Arrays.copyOf(points, n);
+  }
+
+  private static double[] join(double[] a, double[] b) {
+    double[] both = Arrays.copyOf(a, a.length + b.length);
+    System.arraycopy(b, 0, both, a.length, b.length);
+    return both;
+  }
+
+  /** Length and direction of the shortest way from one run's points and edges to the other's, and from middle to middle. */
+  private static double[] way(double[] a, double[] b) {
+    double[] forth = pointsTo(a, b);
+    double[] back = pointsTo(b, a);
+    double[] least = forth[0] <= back[0] ? forth : back;
+    return new double[] {least[0], least[1], StrictMath.atan2(mean(b, 1) - mean(a, 1), mean(b, 0) - mean(a, 0))};
+  }
+
+  private static double mean(double[] points, int axis) {
+    double sum = 0;
+    for (int i = axis; i < points.length; i += 2) {
+      sum += points[i];
+    }
+    return 2 * sum / points.length;
+  }
+
+  private static double[] pointsTo(double[] points, double[] run) {
+    double[] best = {Double.POSITIVE_INFINITY, 0};
+    for (int i = 0; i < points.length; i += 2) {
+      for (int j = 0; j + 3 < run.length; j += 2) {
+        double dx = run[j + 2] - run[j];
+        double dy = run[j + 3] - run[j + 1];
+        double px = points[i] - run[j];
+        double py = points[i + 1] - run[j + 1];
+        double square = dx * dx + dy * dy;
+        double t = square == 0 ? 0 : Math.max(0, Math.min(1, (px * dx + py * dy) / square));
+        double length = Math.hypot(t * dx - px, t * dy - py);
+        if (length < best[0]) {
+          best = new double[] {length, StrictMath.atan2(t * dy - py, t * dx - px)};
+        }
+      }
+    }
+    return best;
+  }
+}

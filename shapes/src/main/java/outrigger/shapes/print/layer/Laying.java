@@ -1,0 +1,166 @@
+package outrigger.shapes.print.layer;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import outrigger.shapes.profile.Section;
+
+/**
+ * Lays lines no longer than a bound over an area: the first from hold to hold of what is below, others across on these, as
+ * over a plate on four legs, which is laid from leg to leg along its edges and then between these edges.
+ *
+ * <p>Each round takes the direction that lays most. No line lies on one of the others: sag would add up.
+ */
+final class Laying {
+  /** More pieces than this are not looked into. */
+  private static final int MOST_PIECES = 100;
+  /** Directions are chosen with corners left out that lie nearer to their line, mm. */
+  private static final double COARSE = 0.02;
+  /** Less of a piece is not worth a round. */
+  private static final double LITTLE = 0.01;
+  /** Pieces smaller than this are left by rounding, mm^2. */
+  private static final double LEAST_AREA = 1e-3;
+  /** Distance between points asked, mm, and how many on a line at most. */
+  private static final double APART = 0.5;
+  private static final int MOST_POINTS = 64;
+
+  private final OutlineGrid below;
+  private final double most;
+  private final double narrowest;
+  private final double snap;
+  private final List<double[]> outlines = new ArrayList<>();
+  private final List<Rim> left = new ArrayList<>();
+  private final OutlineGrid first;
+  private final OutlineGrid laid;
+  private double span;
+  private double[] along = new double[2];
+  private double[] middle = new double[2];
+
+  /** Something to be done for a place, and how far it lies from what carries there. */
+  interface Place {
+    void take(double x, double y, double out);
+  }
+
+  /**
+   * Lays lines over a piece.
+   *
+   * @param directions from hold to hold, radians
+   * @param most length of the longest line, mm
+   * @param narrowest strips narrower than this carry nothing, mm
+   * @param snap outlines nearer than this are one, mm
+   */
+  Laying(Section piece, List<Double> directions, OutlineGrid below, double most, double narrowest, double snap) {
+    this.below = below;
+    this.most = most;
+    this.narrowest = narrowest;
+    this.snap = snap;
+    double[] angles = directions.stream().mapToDouble(angle -> angle).toArray();
+    List<Section> across = new ArrayList<>();
+    Deque<Section> open = new ArrayDeque<>(List.of(piece));
+    OutlineGrid start = new OutlineGrid(List.of());
+    for (int n = 0; !open.isEmpty(); n++) {
+      Section next = open.remove();
+      Optional<List<Section>> rest = n < MOST_PIECES ? lay(Rim.of(next, below), next, angles) : Optional.empty();
+      start = n == 0 ? new OutlineGrid(outlines) : start;
+      rest.ifPresentOrElse(open::addAll, () -> across.add(next));
+    }
+    first = start;
+    OutlineGrid carriers = new OutlineGrid(outlines);
+    for (Section next : across) {
+      Rim rim = Rim.of(next, below, carriers);
+      lay(rim, next, Chords.directions(rim)).ifPresentOrElse(
+          rest -> rest.forEach(part -> left.add(Rim.of(part, below, carriers))), () -> left.add(rim));
+    }
+    laid = new OutlineGrid(outlines);
+  }
+
+  /** Length of the longest line laid, mm; 0 if there is none. */
+  double span() {
+    return span;
+  }
+
+  /** Its direction, a unit vector. */
+  double[] along() {
+    return along;
+  }
+
+  /** Its middle. */
+  double[] middle() {
+    return middle;
+  }
+
+  /** What is left of a piece; nothing if no line is laid. */
+  private Optional<List<Section>> lay(Rim rim, Section piece, double... angles) {
+    double area = LITTLE * piece.area();
+    double[] best = new double[2];
+    Rim coarse = rim.simplified(COARSE);
+    for (double angle : angles) {
+      double x = StrictMath.cos(angle);
+      double y = StrictMath.sin(angle);
+      double covered = Strips.laid(coarse, x, y, most + COARSE, narrowest).stream().mapToDouble(Strips.Strip::area).sum();
+      if (covered > area * (1 + LITTLE)) {
+        area = covered;
+        best = new double[] {x, y};
+      }
+    }
+    List<Strips.Strip> strips = best[0] == 0 && best[1] == 0 ? List.of()
+        : Strips.laid(rim, best[0], best[1], most, narrowest);
+    List<Section> rest = List.of(piece);
+    for (Strips.Strip strip : strips) {
+      double[] outline = strip.outline(best[0], best[1]);
+      outlines.add(outline);
+      Section covered = Section.of(List.of(outline));
+      rest = rest.stream().flatMap(part -> part.minus(covered, snap).pieces(LEAST_AREA).stream()).toList();
+      if (strip.longest() > span) {
+        span = strip.longest();
+        along = best;
+        middle = strip.middle(best[0], best[1]);
+      }
+    }
+    return strips.isEmpty() ? Optional.empty() : Optional.of(rest);
+  }
+
+  /** Gives places where something is left, the farthest out among them. */
+  void forEachLeft(Place place) {
+    for (Rim rim : left) {
+      onFreeEdges(rim, (x, y, out) -> place.take(x, y, Math.min(out, laid.distance(x, y))));
+      double[] box = rim.extent(0, 1);
+      int lines = Beads.lines(box[1] - box[0]);
+      double apart = (box[1] - box[0]) / lines;
+      Beads.Cuts cuts = new Beads.Cuts(rim, 1, 0, box[0] + apart / 2, apart, lines);
+      for (int j = 0; j < lines; j++) {
+        double y = box[0] + apart * (j + 0.5);
+        for (int i = cuts.start[j]; i + 1 < cuts.start[j + 1]; i += 2) {
+          inside(cuts.at[i], cuts.at[i + 1], y, place);
+        }
+      }
+    }
+  }
+
+  private void inside(double from, double to, double y, Place place) {
+    int steps = (int) Math.min(MOST_POINTS, Math.max(1, Math.ceil((to - from) / APART)));
+    for (int i = 0; i < steps; i++) {
+      double x = from + (to - from) * (i + 0.5) / steps;
+      place.take(x, y, Math.min(below.distance(x, y), laid.distance(x, y)));
+    }
+  }
+
+  /** Gives places on the edges of holes: lines round these lie in the air, whatever is laid across in the end. */
+  void forEachOnFreeHoles(Rim rim, Place place) {
+    onFreeEdges(rim.freeHoles(), (x, y, out) -> place.take(x, y, Math.min(out, first.distance(x, y))));
+  }
+
+  private void onFreeEdges(Rim rim, Place place) {
+    for (int e = 0; e < rim.size(); e++) {
+      int steps = rim.isCarried(e) ? 0 : (int) Math.min(MOST_POINTS, Math.max(1, Math.ceil(rim.length(e) / APART)));
+      for (int i = 0; i < steps; i++) {
+        double t = (double) i / steps;
+        double x = rim.x0(e) + t * (rim.x1(e) - rim.x0(e));
+        double y = rim.y0(e) + t * (rim.y1(e) - rim.y0(e));
+        place.take(x, y, below.distance(x, y));
+      }
+    }
+  }
+}
