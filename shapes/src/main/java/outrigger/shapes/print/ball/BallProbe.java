@@ -83,7 +83,7 @@ public final class BallProbe {
     FACING,
     /** After it rolled out of a corner. */
     ROLLED,
-    /** Between an inner edge and the stopper. */
+    /** Between an inner edge, or an inner corner, and the stopper. */
     EDGE,
     /** There is room for it to grow. */
     FREE

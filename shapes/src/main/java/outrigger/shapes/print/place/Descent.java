@@ -31,6 +31,7 @@ public final class Descent {
   private final FacetPair pair;
   private final BallProbe probe;
   private final FarEnd farEnd;
+  private final FineDescent fine;
   private final BallField.Reach reach;
 
   /** Descents among the facets of a tree, as far as a reach looks. */
@@ -41,6 +42,7 @@ public final class Descent {
     pair = new FacetPair(tree, new Touching(tree));
     probe = reach.probe(tree);
     farEnd = new FarEnd(tree, reach);
+    fine = new FineDescent(tree, reach);
   }
 
   /** Whether what looks like a strip stands on nothing. */
@@ -50,7 +52,7 @@ public final class Descent {
 
   /** The narrowest spot it comes to; the one it started from if there is none. */
   public Spot from(Spot start) {
-    Spot best = start;
+    Spot best = fine.from(start);
     for (int i = 0; i < ROUNDS && best.ball().grip() == BallProbe.Grip.FACING; i++) {
       Optional<Spot> next = closest(best);
       if (next.isEmpty() || next.get().width() > best.width() - GAIN) {
@@ -77,6 +79,11 @@ public final class Descent {
   }
 
   private Vec inside(int slot, Vec border) {
+    return inside(samples, slot, border);
+  }
+
+  /** A point of a facet's border moved a little into it. */
+  static Vec inside(FacetSamples samples, int slot, Vec border) {
     Vec inward = samples.middle(slot).minus(border);
     return border.plus(inward, Math.min(INSET_PART, INSET / Math.max(INSET, inward.length())));
   }
@@ -93,8 +100,13 @@ public final class Descent {
     Vec middle = near.plus(pair.onSecond(), 1).times(0.5);
     double distance = near.distance(pair.onSecond());
     BallProbe.Ball ball = ball(spot, inside(slot, near));
-    boolean bornOut = ball.held() && ball.width() < distance * (1 + CLOSE) + 2 * INSET
+    return isBornOut(ball, middle, distance)
+        ? Optional.of(spot.moved(near, ball, middle, Math.min(distance, ball.width()))) : Optional.empty();
+  }
+
+  /** Whether a ball held near a place bears a distance out. */
+  static boolean isBornOut(BallProbe.Ball ball, Vec middle, double distance) {
+    return ball.held() && ball.width() < distance * (1 + CLOSE) + 2 * INSET
         && ball.middle().distance(middle) <= ball.width() + INSET;
-    return bornOut ? Optional.of(spot.moved(near, ball, middle, Math.min(distance, ball.width()))) : Optional.empty();
   }
 }

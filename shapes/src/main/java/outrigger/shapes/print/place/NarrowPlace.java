@@ -64,6 +64,11 @@ public record NarrowPlace(Spot narrowest, Form form, double length, double bread
     NECK
   }
 
+  /** One spot that stands for no surface about it. */
+  public static NarrowPlace at(Spot spot) {
+    return of(spot, List.of(spot.alone()), List.of());
+  }
+
   static NarrowPlace of(Spot narrowest, List<Spot> spots, List<Spot> rim) {
     double[][] spread = spread(spots);
     Axes axes = new Axes(spread);

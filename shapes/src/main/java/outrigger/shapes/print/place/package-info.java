@@ -9,7 +9,8 @@
  * <li>{@link NarrowPlaces} joins spots whose balls have their middles within a link of each other. Distances alone decide.
  * <li>Pins side by side, nearer than that, are parted again: the middles of each keep to its axis.
  * <li>{@link Descent} goes from the narrowest spot of a place to where its two facets come closest ({@code FacetPair}), as
- *     far as a ball held there bears it out.
+ *     far as a ball held there bears it out. On meshes finer than samples {@code FineDescent} goes before it from facet to
+ *     facet ({@code Around}) and to the border of their faces.
  * <li>Spots of a place give its form by how normals and middles spread ({@code Axes}). Whether a strip stands on something
  *     or goes right through, {@code FarEnd} tells.
  * </ol>

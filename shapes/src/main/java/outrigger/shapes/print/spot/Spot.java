@@ -65,6 +65,11 @@ public record Spot(int slot, Vec place, Vec normal, BallProbe.Ball ball, double 
         new BallProbe.Ball(middle, width, ball.grip(), ball.across(), ball.slope(), ball.stopper(), ball.stop()), area);
   }
 
+  /** The same, standing for no surface about it, as at an inner edge. */
+  public Spot alone() {
+    return new Spot(slot, place, normal, ball.onEdge(), EDGE);
+  }
+
   /** Whether this comes before another in {@link #ORDER}. */
   public boolean isBefore(Spot other) {
     return ORDER.compare(this, other) < 0;

@@ -10,7 +10,7 @@
  * <li>It lays samples on these facets, thins them, and asks a ball at each, in pieces that several threads take.
  *     Needles, whose way of facing is rounding's, are left out.
  * <li>{@link InnerEdges} does the same on edges that look inward, where a ball may lie any way between two faces, and no
- *     sample of either face shows what is left.
+ *     sample of either face shows what is left. {@link InnerTips} does it at the tips of hollows.
  * </ol>
  *
  * <p><b>Sources.</b> None: that only facets that stand against each other hold a ball is shown where they are sought.

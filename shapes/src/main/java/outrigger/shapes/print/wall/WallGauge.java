@@ -20,6 +20,7 @@ import outrigger.shapes.print.place.NarrowPlace;
 import outrigger.shapes.print.place.NarrowPlaces;
 import outrigger.shapes.print.spot.BallField;
 import outrigger.shapes.print.spot.InnerEdges;
+import outrigger.shapes.print.spot.InnerTips;
 import outrigger.shapes.print.spot.Spot;
 
 /**
@@ -63,7 +64,8 @@ public final class WallGauge implements Gauge {
         (specimen.isMapped() ? SHOWN : ENOUGH) * bound, spacing, specimen.isMapped());
     BallField field = BallField.of(specimen.facetTree(), reach, specimen.workers());
     Descent descent = new Descent(specimen.facetTree(), reach);
-    List<Spot> edges = InnerEdges.narrow(specimen, reach, field.regions());
+    List<Spot> edges = new ArrayList<>(InnerEdges.narrow(specimen, reach, field.regions()));
+    edges.addAll(InnerTips.narrow(specimen, reach));
     field.show(edges);
     List<Spot> narrow = new ArrayList<>(field.narrow());
     narrow.addAll(edges);
@@ -71,14 +73,17 @@ public final class WallGauge implements Gauge {
     List<NarrowPlace> places = NarrowPlaces.of(narrow, field.rims(), 2 * Math.max(spacing, bound / 2), least, descent);
     places.addAll(NarrowPlaces.of(besideEdges(places, wall), field.rims(), 2 * Math.max(spacing, bound / 2), wall * wall,
         descent).stream().filter(place -> !runsOut(place, wall)).toList());
-    List<Concern> concerns = new ArrayList<>();
-    places.forEach(place -> concern(specimen, place).ifPresent(concerns::add));
-    List<String> left = new ArrayList<>();
-    Widths.coarse(specimen).ifPresent(left::add);
     BallField.Reach far = new BallField.Reach(true, bound, TOLD * bound, TOLD * bound, TOLD * bound, spacing);
     Optional<Spot> thinnest = places.isEmpty()
         ? Thinnest.of(specimen.facetTree(), far, specimen.measures().area())
         : places.stream().filter(place -> !place.isSharp(wall)).findFirst().map(NarrowPlace::narrowest);
+    if (places.isEmpty()) {
+      thinnest.filter(spot -> Widths.isBelow(spot.width(), wall)).map(NarrowPlace::at).ifPresent(places::add);
+    }
+    List<Concern> concerns = new ArrayList<>();
+    places.forEach(place -> concern(specimen, place).ifPresent(concerns::add));
+    List<String> left = new ArrayList<>();
+    Widths.coarse(specimen).ifPresent(left::add);
     List<Fact> facts = new ArrayList<>();
     facts.add(thinnest.map(WallGauge::fact).orElseGet(() -> new Fact("walls-above", wall, "mm",
         "no wall is thinner than " + Widths.mm(wall) + " mm" + (places.isEmpty() ? "" : ", but for tips and sharp edges"))));
@@ -126,7 +131,8 @@ public final class WallGauge implements Gauge {
     // of a neck a little may be held by faces too
     Optional<Concern> neck = place.area(wall) < wall * wall ? place.onEdges().flatMap(edges -> neck(specimen, edges))
         : Optional.empty();
-    if (neck.isPresent() && place.form() != NarrowPlace.Form.STRIP && place.onEdges().orElseThrow().length() >= wall) {
+    if (neck.isPresent() && place.form() != NarrowPlace.Form.STRIP && (place.onEdges().orElseThrow().length() >= wall
+        || place.area(specimen.limit(Limit.LINE)) < Widths.TOLD_AREA)) {
       return neck;
     }
     double width = place.narrowest().width();

@@ -23,7 +23,7 @@ final class Widths {
   private static final double ROUNDING = 2e-3;
 
   /** Smaller areas would be told as nothing, mm^2. */
-  private static final double TOLD_AREA = 0.05;
+  static final double TOLD_AREA = 0.05;
   /** And shorter lengths, mm. */
   private static final double TOLD_LENGTH = 0.05;
 

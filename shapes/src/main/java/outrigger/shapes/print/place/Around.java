@@ -1,0 +1,39 @@
+package outrigger.shapes.print.place;
+
+import java.util.Arrays;
+import outrigger.shapes.print.facet.Vec;
+import outrigger.shapes.print.tree.FacetTree;
+import outrigger.shapes.print.tree.NearSearch;
+
+/** Gathers the facets within a distance of a place. */
+final class Around extends NearSearch {
+  private int[] slots = new int[64];
+  private int count;
+
+  Around(FacetTree tree) {
+    super(tree);
+  }
+
+  /** Their slots. */
+  int[] of(Vec place, double distance) {
+    count = 0;
+    x = place.x();
+    y = place.y();
+    z = place.z();
+    reach2 = distance * distance;
+    walk();
+    int[] found = Arrays.copyOf(slots, count);
+    Arrays.sort(found);
+    return found;
+  }
+
+  @Override
+  protected void meet(int slot) {
+    if (closest(slot, x, y, z) <= reach2) {
+      if (count == slots.length) {
+        slots = Arrays.copyOf(slots, 2 * count);
+      }
+      slots[count++] = slot;
+    }
+  }
+}

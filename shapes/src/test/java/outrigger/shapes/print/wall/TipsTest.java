@@ -1,0 +1,73 @@
+package outrigger.shapes.print.wall;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import outrigger.shapes.mesh.Mesher;
+import outrigger.shapes.num.Axis;
+import outrigger.shapes.print.Concern;
+import outrigger.shapes.print.Reading;
+import outrigger.shapes.print.Severity;
+import outrigger.shapes.print.WallShapes;
+import outrigger.shapes.print.facet.Vec;
+import outrigger.shapes.solid.Revolution;
+import outrigger.shapes.solid.Solid;
+
+/** Hollows and bodies of cones that meet by their tips: what is thin there is one spot. */
+class TipsTest {
+  private static final double[] TURNS = {0, 17, 33, 61};
+
+  private static Reading read(Solid solid) {
+    return new WallGauge().read(WallShapes.specimen(Mesher.mesh(solid)));
+  }
+
+  private static Solid block() {
+    return WallShapes.block(12, 12, 8);
+  }
+
+  /** Told as a small neck, and as the thinnest wall, whichever way the part is turned; blunt or not, in line or not. */
+  @Test
+  void hollowsTipToTip_areASmallNeck() {
+    List<Solid> parts = List.of(block().cut(Revolution.cone(0, 6, 4.2, 8.1), Revolution.cone(6, 0, -0.1, 3.9)),
+        block().cut(Revolution.coneCutter(0.02, 6, 4.2, 8.1), Revolution.coneCutter(6, 0.02, -0.1, 3.9)),
+        block().cut(Revolution.cone(0, 6, 4.1, 8.1).move(0.2, 0.1, 0), Revolution.cone(6, 0, -0.1, 3.9)));
+    for (Solid part : parts) {
+      for (double turn : TURNS) {
+        Reading reading = read(part.turn(Axis.X, turn).turn(Axis.Z, 2 * turn));
+        assertEquals(1, reading.concerns().size(), reading.concerns().toString());
+        Concern neck = reading.concerns().get(0);
+        assertEquals("thin-neck", neck.rule(), neck.toString());
+        assertEquals(Severity.CAUTION, neck.severity());
+        assertEquals(0.3, neck.measured(), 0.02);
+        assertEquals(neck.measured(), reading.facts().get(0).value(), 1e-9);
+        assertEquals(4.05, new Vec(neck.x(), neck.y(), neck.z()).length(), 0.1);
+      }
+    }
+  }
+
+  @Test
+  void hollowsFartherApart_showNothing() {
+    Solid part = block().cut(Revolution.cone(0, 6, 4.7, 8.1), Revolution.cone(6, 0, -0.1, 3.7));
+    for (double turn : TURNS) {
+      assertTrue(read(part.turn(Axis.X, turn)).concerns().isEmpty());
+    }
+  }
+
+  /** Cones that stand on each other by their tips hang together by as much as their waist is wide. */
+  @Test
+  void bodiesTipToTip_areAsThinAsTheirWaist() {
+    for (double waist : new double[] {0.2, 0.4, 0.6}) {
+      for (double turn : new double[] {0, 17, 33}) {
+        Reading reading = read(Solid.union(Revolution.cone(8, waist, 0, 4, 48), Revolution.cone(waist, 8, 4, 8, 48))
+            .turn(Axis.X, turn));
+        assertEquals(1, reading.concerns().size(), reading.concerns().toString());
+        assertEquals("thin-neck", reading.concerns().get(0).rule());
+        assertEquals(waist < 0.45 ? Severity.ERROR : Severity.CAUTION, reading.concerns().get(0).severity());
+        assertEquals(waist, reading.concerns().get(0).measured(), 0.01);
+        assertEquals(waist, reading.facts().get(0).value(), 0.01);
+      }
+    }
+  }
+}
