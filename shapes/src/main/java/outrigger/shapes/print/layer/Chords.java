@@ -102,6 +102,9 @@ record Chords(double x, double y, double held, double loose, double span, List<D
   static Chords best(Rim rim) {
     double[] angles = directions(rim);
     double at = angles[0];
+    if (!rim.mayHold()) {
+      return laid(rim, StrictMath.cos(at), StrictMath.sin(at));
+    }
     Beads best = at(rim, at);
     for (double angle : angles) {
       Beads laid = at(rim, angle);

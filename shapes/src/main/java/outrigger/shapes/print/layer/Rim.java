@@ -111,6 +111,54 @@ public final class Rim {
     return holds;
   }
 
+  /**
+   * Whether a straight line across the area may have both ends on carried edges: not where these are all of one convex hole,
+   * as of a roof that stands out all round.
+   */
+  boolean mayHold() {
+    int from = 0;
+    boolean one = false;
+    for (int e = 0; e < size(); e++) {
+      if (x1(e) == x0(from) && y1(e) == y0(from)) {
+        if (isAnyCarried(from, e)) {
+          if (one || !isConvexHole(from, e)) {
+            return true;
+          }
+          one = true;
+        }
+        from = e + 1;
+      }
+    }
+    return false;
+  }
+
+  private boolean isAnyCarried(int from, int to) {
+    for (int e = from; e <= to; e++) {
+      if (carried[e]) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether a loop, area on its left, turns right everywhere, and once round. */
+  private boolean isConvexHole(int from, int to) {
+    double turned = 0;
+    for (int e = from; e <= to; e++) {
+      int next = e == to ? from : e + 1;
+      double ax = x1(e) - x0(e);
+      double ay = y1(e) - y0(e);
+      double bx = x1(next) - x0(next);
+      double by = y1(next) - y0(next);
+      double cross = ax * by - ay * bx;
+      if (cross > 0 || cross == 0 && ax * bx + ay * by < 0) {
+        return false;
+      }
+      turned += StrictMath.atan2(cross, ax * bx + ay * by);
+    }
+    return turned > -3 * Math.PI;
+  }
+
   /** Those of its holes, area on the left of every edge, that are nowhere carried. */
   Rim freeHoles() {
     double[] kept = new double[ends.length];
