@@ -154,8 +154,10 @@ final class CrossingFinder {
         shown[count++] = i;
       }
     }
-    boolean clean = BoxTree.of(Arrays.copyOf(boxes, 6 * count)).selfPairs(
-        (i, j) -> examine(f, stretches, shown[i], shown[j], found));
+    boolean clean = BoxTree.of(Arrays.copyOf(boxes, 6 * count)).selfPairs((i, j) -> {
+      Interrupt.check();
+      return examine(f, stretches, shown[i], shown[j], found);
+    });
     hidden = new HiddenParts[0];
     return clean;
   }
