@@ -73,6 +73,7 @@ final class FineDescent {
   private Spot narrowestAround(Spot spot) {
     Spot best = spot;
     int[] near = around.of(spot.place(), reach.spacing());
+    probe.narrow(spot.width());
     int every = Math.max(1, (near.length + MOST - 1) / MOST);
     for (int i = 0; i < near.length; i += every) {
       int slot = near[i];
@@ -84,8 +85,10 @@ final class FineDescent {
       BallProbe.Ball ball = ball(slot, place);
       if (ball.grip() == BallProbe.Grip.FACING && ball.width() < best.width()) {
         best = new Spot(slot, place, normal, ball, spot.area());
+        probe.narrow(ball.width());
       }
     }
+    probe.ask(reach.most(), reach.enough());
     return best;
   }
 
