@@ -135,22 +135,17 @@ public final class FacetTree {
 
   /** Unit outward normal of a facet. */
   public Vec normal(int slot) {
-    int o = 9 * slot;
-    double ux = (double) corners[o + 3] - corners[o];
-    double uy = (double) corners[o + 4] - corners[o + 1];
-    double uz = (double) corners[o + 5] - corners[o + 2];
-    double vx = (double) corners[o + 6] - corners[o];
-    double vy = (double) corners[o + 7] - corners[o + 1];
-    double vz = (double) corners[o + 8] - corners[o + 2];
-    double x = uy * vz - uz * vy;
-    double y = uz * vx - ux * vz;
-    double z = ux * vy - uy * vx;
-    double times = 1 / Math.sqrt(x * x + y * y + z * z);
-    return new Vec(times * x, times * y, times * z);
+    Vec across = across(slot);
+    return across.times(1 / across.length());
   }
 
   /** Area of a facet, mm^2. */
   public double area(int slot) {
+    return across(slot).length() / 2;
+  }
+
+  /** Cross product of two edges of a facet. */
+  private Vec across(int slot) {
     int o = 9 * slot;
     double ux = (double) corners[o + 3] - corners[o];
     double uy = (double) corners[o + 4] - corners[o + 1];
@@ -158,10 +153,7 @@ public final class FacetTree {
     double vx = (double) corners[o + 6] - corners[o];
     double vy = (double) corners[o + 7] - corners[o + 1];
     double vz = (double) corners[o + 8] - corners[o + 2];
-    double x = uy * vz - uz * vy;
-    double y = uz * vx - ux * vz;
-    double z = ux * vy - uy * vx;
-    return Math.sqrt(x * x + y * y + z * z) / 2;
+    return new Vec(uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx);
   }
 
   /** Length of a facet's edge from a corner, 0 to 2, to the next, mm. */
