@@ -22,10 +22,10 @@ import outrigger.shapes.num.Shares;
 final class FreeLoops {
   /** Grid units between a loop's box and all else: more than rounding can hide, and room for a look from in between. */
   private static final int GAP = 8;
-  /** Stands for no loop. */
-  private static final int NONE = -1;
-  /** Stands for one that is not closed. */
-  private static final int OPEN = -2;
+  /** What is known of a stretch on a face: nothing yet, or whether it belongs to a closed loop. */
+  private static final byte UNKNOWN = 0;
+  private static final byte CLOSED = 1;
+  private static final byte OPEN = 2;
 
   private final Faces faces;
   private final Contacts contacts;
@@ -33,8 +33,8 @@ final class FreeLoops {
   private final List<List<Integer>> sheets;
   /** Of each plane the stretches on its faces with a sheet; null where there are none. */
   private final List<List<Stretch>> onPlane;
-  /** Of each stretch, twice its number for f and one more for g, the closed loop it belongs to on that face. */
-  private final int[] loopOf;
+  /** What is known of each stretch, at twice its number on f and one more on g. */
+  private final byte[] known;
   /** Of each plane the boxes of its free loops; null where there are none. */
   private final BoxTree[] boxes;
 
@@ -49,8 +49,7 @@ final class FreeLoops {
     this.sheets = sheets;
     onPlane = new ArrayList<>(Collections.nCopies(faces.planeCount(), null));
     boxes = new BoxTree[faces.planeCount()];
-    loopOf = new int[2 * stretches.size()];
-    Arrays.fill(loopOf, NONE);
+    known = new byte[2 * stretches.size()];
     for (Stretch s : stretches) {
       enter(s, s.f);
       enter(s, s.g);
@@ -99,11 +98,11 @@ final class FreeLoops {
     List<Loop> closed = new ArrayList<>();
     for (Stretch s : onPlane.get(plane)) {
       int face = faceOf(s, plane);
-      if (loopOf[side(s, face)] == NONE) {
+      if (known[side(s, face)] == UNKNOWN) {
         List<Stretch> loop = new ArrayList<>();
         boolean isClosed = follow(s, face, loop);
         for (Stretch t : loop) {
-          loopOf[side(t, face)] = isClosed ? closed.size() : OPEN;
+          known[side(t, face)] = isClosed ? CLOSED : OPEN;
         }
         if (isClosed) {
           closed.add(new Loop(face, loop));
@@ -133,7 +132,7 @@ final class FreeLoops {
         return false;
       }
       s = p.beyond(s);
-      if (s == null || s != first && loopOf[side(s, face)] != NONE) {
+      if (s == null || s != first && known[side(s, face)] != UNKNOWN) {
         return false;
       }
       p = s.from == p ? s.to : s.from;
@@ -148,7 +147,7 @@ final class FreeLoops {
       bounds.add(loop);
     }
     for (Stretch s : onPlane.get(plane)) {
-      if (loopOf[side(s, faceOf(s, plane))] == OPEN) {
+      if (known[side(s, faceOf(s, plane))] == OPEN) {
         bounds.add(s.from.at, s.to.at);
       }
     }
