@@ -43,6 +43,26 @@ record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area)
     return new Hanging(hangs, Math.min(depth, Math.hypot(b[2] - b[0], b[3] - b[1])), patches, area);
   }
 
+  /** Area of what is not held at both ends where it stands out too far, as seen from below, mm^2. */
+  double freeArea() {
+    return hangs.stream().filter(hang -> hang.depth() > 0)
+        .mapToDouble(hang -> hang.free().share() * hang.patches().stream().mapToDouble(Patch::area).sum()).sum();
+  }
+
+  /** Least and greatest x and y of that. */
+  double[] freeBounds() {
+    double[] b = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
+    for (Hang hang : hangs) {
+      if (hang.depth() > 0) {
+        b[0] = Math.min(b[0], hang.free().minX());
+        b[1] = Math.min(b[1], hang.free().minY());
+        b[2] = Math.max(b[2], hang.free().maxX());
+        b[3] = Math.max(b[3], hang.free().maxY());
+      }
+    }
+    return b;
+  }
+
   /** Whether any of it starts in the air. */
   boolean starts() {
     return hangs.stream().anyMatch(Hang::starts);

@@ -97,11 +97,12 @@ final class HangingWords {
     }
     boolean several = hanging.hangs().stream().anyMatch(hang -> hang.rim().holds() > 1);
     boolean bridged = hanging.widest().span() > 0;
-    return at(bridged ? hanging.farthest() : hanging.place(specimen.mesh()), hanging, "ledge",
-        isBeyond(hanging.depth(), HOPELESS * limit) ? Severity.ERROR : Severity.CAUTION, hanging.depth(), Limit.LEDGE,
+    double[] at = bridged ? hanging.farthest() : hanging.place(specimen.mesh());
+    Severity severity = isBeyond(hanging.depth(), HOPELESS * limit) ? Severity.ERROR : Severity.CAUTION;
+    return new Concern("ledge", severity, at[0], at[1], at[2], hanging.depth(), limit, Limit.LEDGE, hanging.freeArea(),
         "a flat underside stands out " + Words.mm(hanging.depth()) + " into the air, "
             + (bridged ? "beside what is bridged: " : several ? "with no straight way across from hold to hold: "
-                : "held on one side only: ") + extent(hanging),
+                : "held on one side only: ") + extent(hanging.freeArea(), hanging.freeBounds()),
         isShutIn(hanging) ? shutIn() : "Carry it by a slope of " + Words.degrees(specimen.limit(Limit.OVERHANG))
             + " from the vertical, turn the part over, or print it with support.");
   }
@@ -132,12 +133,13 @@ final class HangingWords {
     double angle = StrictMath.toDegrees(StrictMath.atan2(widest.alongY(), widest.alongX()));
     double turned = Math.rint(((angle % 180) + 180) % 180) % 180;
     double[] middle = Hanging.of(List.of(widest), 0).middle();
+    double area = hanging.area() - (isLoose(hanging) ? hanging.freeArea() : 0);
     boolean hopeless = isBeyond(widest.span(), specimen.limit(Limit.BRIDGE_MOST));
     Limit limit = hopeless ? Limit.BRIDGE_MOST : Limit.BRIDGE;
     return new Concern("bridge", hopeless ? Severity.ERROR : Severity.CAUTION, widest.midX(), widest.midY(), middle[2],
-        widest.span(), specimen.limit(limit), limit, hanging.area(),
+        widest.span(), specimen.limit(limit), limit, area,
         "a bridge of " + Words.mm(widest.span()) + " between what holds both its ends, running at " + Words.number(turned, 0)
-            + " degrees from X towards Y: " + extent(hanging),
+            + " degrees from X towards Y: " + extent(area, hanging.bounds()),
         isShutIn(hanging) ? shutIn()
             : "Put a rib or post under it, arch or slope its underside, or print it with support.");
   }
@@ -198,8 +200,11 @@ final class HangingWords {
   }
 
   private static String extent(Hanging hanging) {
-    double[] b = hanging.bounds();
+    return extent(hanging.area(), hanging.bounds());
+  }
+
+  private static String extent(double area, double... b) {
     String within = "within " + Words.number(b[2] - b[0], 1) + " x " + Words.number(b[3] - b[1], 1) + " mm";
-    return hanging.area() < LEAST_TOLD ? within : Words.number(hanging.area(), 1) + " mm2 seen from below, " + within;
+    return area < LEAST_TOLD ? within : Words.number(area, 1) + " mm2 seen from below, " + within;
   }
 }

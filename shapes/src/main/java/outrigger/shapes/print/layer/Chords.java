@@ -15,20 +15,24 @@ import java.util.List;
  * @param middle x and y of the middle of the lines about as long
  * @param looseEnds x, y of points on lines not held: their free ends and, where both are free, their middles
  * @param looseMiddles of these the middles
+ * @param looseLines x, y of both ends of each line not held
  */
 record Chords(double x, double y, double held, double loose, double span, List<Double> middle,
-    List<Double> looseEnds, List<Double> looseMiddles) {
+    List<Double> looseEnds, List<Double> looseMiddles, List<Double> looseLines) {
   /** Lines that differ by so small a share count as alike. */
   private static final double ALIKE = 0.01;
   /** Directions no further apart are one, radians. */
   private static final double SAME = 0.02;
   /** Of so much of an area as this held, no direction need be looked for further. */
   private static final double WHOLE = 0.99;
+  /** Lines end at an edge that they meet at more than this angle, by the sine; others run along it. */
+  private static final double ENDS = 0.05;
 
   Chords {
     middle = List.copyOf(middle);
     looseEnds = List.copyOf(looseEnds);
     looseMiddles = List.copyOf(looseMiddles);
+    looseLines = List.copyOf(looseLines);
   }
 
   /** Lays the lines. */
@@ -43,6 +47,7 @@ record Chords(double x, double y, double held, double loose, double span, List<D
     List<double[]> heldLines = new ArrayList<>();
     List<Double> ends = new ArrayList<>();
     List<Double> middles = new ArrayList<>();
+    List<Double> lineEnds = new ArrayList<>();
     for (int j = 0; j < lines; j++) {
       double t = across[0] + apart * (j + 0.5);
       for (int i = cuts.start[j]; i + 1 < cuts.start[j + 1]; i += 2) {
@@ -56,11 +61,13 @@ record Chords(double x, double y, double held, double loose, double span, List<D
         } else {
           loose += length * apart;
           addLoose(a, b, x, y, t, ends);
+          lineEnds.addAll(point(x, y, a[0], t));
+          lineEnds.addAll(point(x, y, b[0], t));
           middles.addAll(a[1] + b[1] == 0 ? point(x, y, (a[0] + b[0]) / 2, t) : List.of());
         }
       }
     }
-    return new Chords(x, y, held, loose, span, middle(heldLines, span, x, y), ends, middles);
+    return new Chords(x, y, held, loose, span, middle(heldLines, span, x, y), ends, middles, lineEnds);
   }
 
   /** Where the middle one of the lines about as long as the longest has its middle; of two middle ones, between. */
@@ -93,6 +100,12 @@ record Chords(double x, double y, double held, double loose, double span, List<D
   /** Share of the area held, 0 to 1. */
   double share() {
     return held + loose == 0 ? 0 : held / (held + loose);
+  }
+
+  /** Whether an edge of the rim is a free one at which lines end. */
+  boolean endAt(Rim rim, int e) {
+    return !rim.isCarried(e)
+        && Math.abs((rim.y1(e) - rim.y0(e)) * x - (rim.x1(e) - rim.x0(e)) * y) > ENDS * rim.length(e);
   }
 
   /**

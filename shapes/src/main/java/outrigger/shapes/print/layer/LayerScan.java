@@ -117,8 +117,8 @@ public final class LayerScan {
     }
     double reach = layering.step(layer) * tangent;
     Rim plain = rim.simplified(STRAIGHT);
-    Out free = freeReach(layer, plain, below, reach);
-    if (free.most <= reach && Math.hypot(piece.maxX() - piece.minX(), piece.maxY() - piece.minY()) <= bridge) {
+    Out edges = freeReach(layer, plain, below, reach);
+    if (edges.most <= reach && Math.hypot(piece.maxX() - piece.minX(), piece.maxY() - piece.minY()) <= bridge) {
       return Optional.of(plain(layer, piece, false, rim, patches));
     }
     Chords chords = Chords.best(plain);
@@ -130,40 +130,69 @@ public final class LayerScan {
         out.ask(ends.get(i), ends.get(i + 1), 0, below);
       }
       if (chords.held() == 0) {
-        out.add(free);
+        out.add(edges);
+      } else {
+        askCorners(plain, chords, out, below);
       }
     }
     double span = chords.share() >= ALL || chords.share() >= SOME && isFlat(patches) ? chords.span() : 0;
-    if ((span > bridge || out.most > Math.max(ledge, reach)) && isFlat(patches)) {
-      Optional<Hang> laid = lay(layer, piece, below, rim, patches, reach, out.most, span);
-      if (laid.isPresent()) {
-        return laid;
+    FreePart free = chords.share() >= ALL ? FreePart.NONE : span == 0 ? FreePart.all(piece) : FreePart.of(chords, plain);
+    Hang hang = new Hang(layer, layering.bottom(layer), piece, false, out.most > reach ? out.most : 0,
+        span, chords.x(), chords.y(), chords.middle().get(0), chords.middle().get(1), out.points(), free, rim, patches);
+    return Optional.of((span > bridge || out.most > Math.max(ledge, reach)) && isFlat(patches)
+        ? lay(hang, chords, below, reach, out.most).orElse(hang) : hang);
+  }
+
+  /** Lines are samples: where what they leave ends in a corner, that stands out farthest. */
+  private static void askCorners(Rim rim, Chords chords, Out out, OutlineGrid below) {
+    for (int e = 0; e < rim.size(); e++) {
+      if (chords.endAt(rim, e)) {
+        out.ask(rim.x0(e), rim.y0(e), 0, below);
+        out.ask(rim.x1(e), rim.y1(e), 0, below);
       }
     }
-    return Optional.of(new Hang(layer, layering.bottom(layer), piece, false, out.most > reach ? out.most : 0,
-        span, chords.x(), chords.y(), chords.middle().get(0), chords.middle().get(1), out.points(), rim, patches));
   }
 
   /** Laid line on line, if it stands out less far then, or with shorter lines. */
-  private Optional<Hang> lay(int layer, Section piece, OutlineGrid below, Rim rim, List<Patch> patches, double reach,
-      double depth, double span) {
-    Optional<Laying> laying = Spans.shortest(piece, rim, below, span, ledge, line, SNAP * layering.layer(),
+  private Optional<Hang> lay(Hang hang, Chords chords, OutlineGrid below, double reach, double depth) {
+    Rim rim = hang.rim();
+    int layer = hang.layer();
+    double snap = SNAP * layering.layer();
+    Optional<Laying> several = Spans.shortest(hang.piece(), rim, below, hang.span(), ledge, line, snap,
         laid -> left(layer, rim, laid, reach).most);
+    boolean isOne = several.isEmpty() && depth > ledge && hang.span() > 0 && rim.holds() == 1 && rim.freeHoles().size() == 0;
+    Optional<Laying> laying = isOne ? Spans.along(hang.piece(), rim, below, chords, line, snap) : several;
     if (laying.isEmpty()) {
       return Optional.empty();
     }
     Laying laid = laying.get();
     Out out = left(layer, rim, laid, reach);
-    boolean better = out.most < depth - Grid.STEP || laid.span() < span - Grid.STEP && out.most <= Math.max(depth, ledge);
-    return !better ? Optional.empty()
-        : Optional.of(new Hang(layer, layering.bottom(layer), piece, false, out.most > reach ? out.most : 0, laid.span(),
-            laid.along()[0], laid.along()[1], laid.middle()[0], laid.middle()[1], out.points(), rim, patches));
+    double span = isOne ? hang.span() : laid.span();
+    boolean better = out.most < depth - Grid.STEP || span < hang.span() - Grid.STEP && out.most <= Math.max(depth, ledge);
+    double[] along = isOne ? new double[] {hang.alongX(), hang.alongY()} : laid.along();
+    double[] middle = isOne ? new double[] {hang.midX(), hang.midY()} : laid.middle();
+    return !better ? Optional.empty() : Optional.of(new Hang(layer, hang.z(), hang.piece(), false,
+        out.most > reach ? out.most : 0, span, along[0], along[1], middle[0], middle[1], out.points(),
+        free(hang, laid, reach, out.most), rim, hang.patches()));
+  }
+
+  /** The pieces lines leave that stand out too far; round a hole whose lines lie in the air, what lines left at first. */
+  private FreePart free(Hang hang, Laying laid, double reach, double most) {
+    FreePart part = FreePart.NONE;
+    double left = 0;
+    for (Rim rest : laid.left()) {
+      Out out = new Out(hang.layer(), reach);
+      laid.forEachLeft(rest, out::askOut);
+      left = Math.max(left, out.most);
+      part = out.most > ledge ? part.with(rest.area() / hang.piece().area(), rest) : part;
+    }
+    return left < most ? hang.free() : part;
   }
 
   /** What lines leave, as far as it stands out from them and from the layer below. */
   private Out left(int layer, Rim rim, Laying laid, double reach) {
     Out out = new Out(layer, reach);
-    laid.forEachLeft(out::askOut);
+    laid.left().forEach(rest -> laid.forEachLeft(rest, out::askOut));
     laid.forEachOnFreeHoles(rim, out::askOut);
     return out;
   }
@@ -175,7 +204,7 @@ public final class LayerScan {
   }
 
   private Hang plain(int layer, Section piece, boolean starts, Rim rim, List<Patch> patches) {
-    return new Hang(layer, layering.bottom(layer), piece, starts, 0, 0, 0, 0, 0, 0, List.of(), rim, patches);
+    return new Hang(layer, layering.bottom(layer), piece, starts, 0, 0, 0, 0, 0, 0, List.of(), FreePart.NONE, rim, patches);
   }
 
   /** Whether the surface has a lowest corner within this layer under the piece. */

@@ -122,19 +122,22 @@ final class Laying {
     return strips.isEmpty() ? Optional.empty() : Optional.of(rest);
   }
 
-  /** Gives places where something is left, the farthest out among them. */
-  void forEachLeft(Place place) {
-    for (Rim rim : left) {
-      onFreeEdges(rim, (x, y, out) -> place.take(x, y, Math.min(out, laid.distance(x, y))));
-      double[] box = rim.extent(0, 1);
-      int lines = Beads.lines(box[1] - box[0]);
-      double apart = (box[1] - box[0]) / lines;
-      Beads.Cuts cuts = new Beads.Cuts(rim, 1, 0, box[0] + apart / 2, apart, lines);
-      for (int j = 0; j < lines; j++) {
-        double y = box[0] + apart * (j + 0.5);
-        for (int i = cuts.start[j]; i + 1 < cuts.start[j + 1]; i += 2) {
-          inside(cuts.at[i], cuts.at[i + 1], y, place);
-        }
+  /** The pieces left, their edges carried by lines or by what is below, or free. */
+  List<Rim> left() {
+    return left;
+  }
+
+  /** Gives places in one of the pieces left, the farthest out among them. */
+  void forEachLeft(Rim rim, Place place) {
+    onFreeEdges(rim, (x, y, out) -> place.take(x, y, Math.min(out, laid.distance(x, y))));
+    double[] box = rim.extent(0, 1);
+    int lines = Beads.lines(box[1] - box[0]);
+    double apart = (box[1] - box[0]) / lines;
+    Beads.Cuts cuts = new Beads.Cuts(rim, 1, 0, box[0] + apart / 2, apart, lines);
+    for (int j = 0; j < lines; j++) {
+      double y = box[0] + apart * (j + 0.5);
+      for (int i = cuts.start[j]; i + 1 < cuts.start[j + 1]; i += 2) {
+        inside(cuts.at[i], cuts.at[i + 1], y, place);
       }
     }
   }

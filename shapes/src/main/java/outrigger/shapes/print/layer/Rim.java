@@ -200,6 +200,15 @@ public final class Rim {
     return Math.sqrt(OutlineGrid.square(ends, e, x, y));
   }
 
+  /** What lies within it, area on the left of every edge, mm^2. */
+  double area() {
+    double sum = 0;
+    for (int e = 0; e < size(); e++) {
+      sum += (x0(e) - x0(0)) * (y1(e) - y0(0)) - (y0(e) - y0(0)) * (x1(e) - x0(0));
+    }
+    return sum / 2;
+  }
+
   /** Length of all carried edges, mm. */
   double carriedLength() {
     return carriedLength;

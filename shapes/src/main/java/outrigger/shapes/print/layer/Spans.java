@@ -53,6 +53,15 @@ final class Spans {
         : Optional.of(new Spans(piece, holds, below, narrowest, snap, depth).seek(known, ledge));
   }
 
+  /** A piece held in one place, as by a wall round three sides of it, laid in the direction known to suit. */
+  static Optional<Laying> along(Section piece, Rim rim, OutlineGrid below, Chords chords, double narrowest, double snap) {
+    double[] across = rim.extent(-chords.y(), chords.x());
+    // the longest line may lie between two of those known
+    double most = chords.span() + 2 * (across[1] - across[0]) / Beads.lines(across[1] - across[0]);
+    return rim.size() > MOST_EDGES ? Optional.empty() : Optional.of(
+        new Laying(piece, List.of(StrictMath.atan2(chords.y(), chords.x())), below, most, narrowest, snap));
+  }
+
   private Laying seek(double known, double ledge) {
     double least = Double.POSITIVE_INFINITY;
     List<Laying> tried = new ArrayList<>();

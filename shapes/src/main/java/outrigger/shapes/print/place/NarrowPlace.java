@@ -16,8 +16,10 @@ import outrigger.shapes.print.spot.Spot;
  * @param breadth extent of the middles across that, mm
  * @param spots all of them
  * @param rim spots beside them that are not narrow, but stand for some narrow surface
+ * @param fine finer samples of the same surface, from which its area is told; empty where the others are fine enough
  */
-public record NarrowPlace(Spot narrowest, Form form, double length, double breadth, List<Spot> spots, List<Spot> rim) {
+public record NarrowPlace(Spot narrowest, Form form, double length, double breadth, List<Spot> spots, List<Spot> rim,
+    List<Spot> fine) {
   /** Rounder sections have a second normal direction of at least this weight against the first. */
   private static final double ROUND = 0.3;
   /** cos 60 degrees: a facet leaning more is not one of the two that hold the ball. */
@@ -73,7 +75,12 @@ public record NarrowPlace(Spot narrowest, Form form, double length, double bread
     double[][] spread = spread(spots);
     Axes axes = new Axes(spread);
     return new NarrowPlace(narrowest, form(spots, spread, narrowest.width()), extent(axes.value(0)),
-        extent(axes.value(1)), List.copyOf(spots), List.copyOf(rim));
+        extent(axes.value(1)), List.copyOf(spots), List.copyOf(rim), List.of());
+  }
+
+  /** The same with its area told from finer samples. */
+  NarrowPlace measured(List<Spot> samples) {
+    return new NarrowPlace(narrowest, form, length, breadth, spots, rim, List.copyOf(samples));
   }
 
   /** Whether it runs out to nothing within a short way: the last of a sharp edge or tip, not a wall. */
@@ -92,7 +99,7 @@ public record NarrowPlace(Spot narrowest, Form form, double length, double bread
   public NarrowPlace below(double bound) {
     List<Spot> narrower = spots.stream().filter(s -> s.width() < bound).toList();
     List<Spot> beside = Stream.concat(spots.stream().filter(s -> s.width() >= bound), rim.stream()).toList();
-    return of(narrowest, narrower.isEmpty() ? List.of(narrowest) : narrower, beside);
+    return of(narrowest, narrower.isEmpty() ? List.of(narrowest) : narrower, beside).measured(fine);
   }
 
   /** Whether a sharp place is a tip and no edge. */
@@ -102,7 +109,8 @@ public record NarrowPlace(Spot narrowest, Form form, double length, double bread
 
   /** Surface narrower than a bound, mm^2. */
   public double area(double bound) {
-    return Stream.concat(spots.stream(), rim.stream()).mapToDouble(s -> s.areaBelow(bound)).sum();
+    Stream<Spot> samples = fine.isEmpty() ? Stream.concat(spots.stream(), rim.stream()) : fine.stream();
+    return samples.mapToDouble(s -> s.areaBelow(bound)).sum();
   }
 
   /** The part of it that lies on inner edges, if any does. */
@@ -139,7 +147,7 @@ public record NarrowPlace(Spot narrowest, Form form, double length, double bread
 
   /** The same, found to have an end on both sides: no strip. */
   NarrowPlace throughout() {
-    return new NarrowPlace(narrowest, Form.SHEET, length, breadth, spots, rim);
+    return new NarrowPlace(narrowest, Form.SHEET, length, breadth, spots, rim, fine);
   }
 
   private static Form form(List<Spot> spots, double[][] spread, double width) {

@@ -13,6 +13,7 @@
  *     facet ({@code Around}) and to the border of their faces.
  * <li>Spots of a place give its form by how normals and middles spread ({@code Axes}). Whether a strip stands on something
  *     or goes right through, {@code FarEnd} tells.
+ * <li>{@link FineAreas} measures again over how much surface small places are narrow.
  * </ol>
  *
  * <p><b>Sources.</b> T. Moeller, B. Trumbore, <i>Fast, minimum storage ray-triangle intersection</i> (1997), for the look

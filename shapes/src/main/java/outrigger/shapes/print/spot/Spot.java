@@ -23,6 +23,8 @@ public record Spot(int slot, Vec place, Vec normal, BallProbe.Ball ball, double 
   static final double EDGE = 1e-6;
   /** Of two faces less than three degrees apart. */
   private static final double EVEN = 0.05;
+  /** A ball touches what is no farther from its middle than this part of its width; what a descent moved, not quite. */
+  private static final double APART = 0.55;
 
   /** How wide it is there, mm. */
   public double width() {
@@ -49,8 +51,19 @@ public record Spot(int slot, Vec place, Vec normal, BallProbe.Ball ball, double 
     return ball.width() < bound || ball.width() < bound + rise();
   }
 
-  /** How much of what it stands for is narrower than a bound, mm^2: a square across which the width grows evenly. */
+  /** Whether its ball was found straight before what the first one rested on, so that it does not touch the place itself. */
+  private boolean isBeside() {
+    return ball.grip() == BallProbe.Grip.FACING && ball.middle().distance(place) > ball.width() * APART;
+  }
+
+  /**
+   * How much of what it stands for is narrower than a bound, mm^2: a square across which the width grows evenly; none where
+   * the ball lies beside it, as under the rim of a pocket.
+   */
   public double areaBelow(double bound) {
+    if (isBeside()) {
+      return 0;
+    }
     double rise = rise();
     double under = bound - ball.width();
     if (Math.abs(under) >= rise) {

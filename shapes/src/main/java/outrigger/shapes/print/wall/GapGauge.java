@@ -13,6 +13,7 @@ import outrigger.shapes.print.Severity;
 import outrigger.shapes.print.Specimen;
 import outrigger.shapes.print.facet.Vec;
 import outrigger.shapes.print.place.Descent;
+import outrigger.shapes.print.place.FineAreas;
 import outrigger.shapes.print.place.NarrowPlace;
 import outrigger.shapes.print.place.NarrowPlaces;
 import outrigger.shapes.print.spot.BallField;
@@ -52,17 +53,20 @@ public final class GapGauge implements Gauge {
     BallField.Reach reach = new BallField.Reach(false, most, most, most, most, spacing, specimen.isMapped());
     BallField field = BallField.of(specimen.facetTree(), reach, specimen.workers());
     Descent descent = new Descent(specimen.facetTree(), reach);
+    FineAreas areas = new FineAreas(specimen.facetTree(), reach);
     List<Concern> concerns = new ArrayList<>();
-    places(field.narrow(), field.rims(), most, LINK_HOLE * spacing, descent).stream()
-        .filter(p -> p.form() == NarrowPlace.Form.ROUND).forEach(p -> concerns.add(hole(specimen, p)));
+    List<NarrowPlace> holes = places(field.narrow(), field.rims(), most, LINK_HOLE * spacing, descent);
+    areas.of(holes.stream().filter(p -> p.form() == NarrowPlace.Form.ROUND).toList(), holes, most)
+        .forEach(p -> concerns.add(hole(specimen, p)));
     List<Spot> closing = new ArrayList<>(
         InnerEdges.narrow(specimen, new BallField.Reach(false, gap, gap, gap, gap, spacing), field.regions()));
     closing.addAll(field.narrow());
     closing.removeIf(s -> !Widths.isBelow(s.width(), gap));
     List<Spot> beside = field.narrow().stream()
         .filter(s -> !Widths.isBelow(s.width(), gap) && s.reachesBelow(gap)).toList();
-    places(closing, beside, gap, LINK * spacing, descent).stream()
-        .filter(p -> p.form() != NarrowPlace.Form.ROUND && !p.isSharp(gap)).forEach(p -> concerns.add(gap(specimen, p)));
+    List<NarrowPlace> gaps = places(closing, beside, gap, LINK * spacing, descent);
+    areas.of(gaps.stream().filter(p -> p.form() != NarrowPlace.Form.ROUND && !p.isSharp(gap)).toList(), gaps, gap)
+        .forEach(p -> concerns.add(gap(specimen, p)));
     List<String> left = new ArrayList<>();
     double[] shown = Arrays.stream(field.least()).map(w -> w < most ? w : Double.NaN).toArray();
     List<Concern> sorted = concerns.stream().sorted(Comparator.comparingDouble(Concern::measured)).toList();

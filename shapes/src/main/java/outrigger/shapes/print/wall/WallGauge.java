@@ -16,6 +16,7 @@ import outrigger.shapes.print.Specimen;
 import outrigger.shapes.print.Words;
 import outrigger.shapes.print.facet.Vec;
 import outrigger.shapes.print.place.Descent;
+import outrigger.shapes.print.place.FineAreas;
 import outrigger.shapes.print.place.NarrowPlace;
 import outrigger.shapes.print.place.NarrowPlaces;
 import outrigger.shapes.print.spot.BallField;
@@ -70,7 +71,8 @@ public final class WallGauge implements Gauge {
     List<Spot> narrow = new ArrayList<>(field.narrow());
     narrow.addAll(edges);
     double least = Math.min(LEAST_AREA * bound * bound, specimen.measures().area() / 4);
-    List<NarrowPlace> places = NarrowPlaces.of(narrow, field.rims(), 2 * Math.max(spacing, bound / 2), least, descent);
+    List<NarrowPlace> coarse = NarrowPlaces.of(narrow, field.rims(), 2 * Math.max(spacing, bound / 2), least, descent);
+    List<NarrowPlace> places = new FineAreas(specimen.facetTree(), reach).of(coarse, coarse, bound);
     places.addAll(NarrowPlaces.of(besideEdges(places, wall), field.rims(), 2 * Math.max(spacing, bound / 2), wall * wall,
         descent).stream().filter(place -> !runsOut(place, wall)).toList());
     BallField.Reach far = new BallField.Reach(true, bound, TOLD * bound, TOLD * bound, TOLD * bound, spacing);

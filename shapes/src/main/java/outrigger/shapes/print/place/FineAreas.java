@@ -1,0 +1,162 @@
+package outrigger.shapes.print.place;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import outrigger.shapes.print.ball.BallProbe;
+import outrigger.shapes.print.facet.Vec;
+import outrigger.shapes.print.sample.FacetSamples;
+import outrigger.shapes.print.spot.BallField;
+import outrigger.shapes.print.spot.Spot;
+import outrigger.shapes.print.tree.FacetTree;
+
+/**
+ * Measures again, with samples as fine as a place asks for, over how much surface a small place is narrow: samples that are
+ * about as wide as the place itself tell its area a quarter too large or too small.
+ *
+ * <p>Facets about the place are halved across their longest edges until the parts are small enough; a part stands for its
+ * own area. A ball held there belongs to the place that has the spot nearest to its middle.
+ */
+public final class FineAreas {
+  /** Larger places have samples enough, mm^2. */
+  private static final double SMALL = 10;
+  /** So many of the narrowest places are measured again. */
+  private static final int MOST_PLACES = 40;
+  /** Parts of the place's width, and the bounds of that as parts of the spacing. */
+  private static final double PART = 0.1;
+  private static final double FINEST = 0.15;
+  private static final double COARSEST = 0.5;
+  /** More samples than this are not taken for one place. */
+  private static final int MOST_SAMPLES = 5000;
+  /** A right triangle with both short edges alike has a fourth of its longest edge's square. */
+  private static final double LONGEST = 2;
+  /** A ball whose middle lies so many spacings off all spots belongs to no place. */
+  private static final double LINK = 2;
+
+  private final FacetTree tree;
+  private final BallField.Reach reach;
+  private final FacetSamples samples;
+  private final BallProbe probe;
+  private final Around around;
+
+  /** Measures among the facets of a tree, as far as a reach looks. */
+  public FineAreas(FacetTree tree, BallField.Reach reach) {
+    this.tree = tree;
+    this.reach = reach;
+    samples = new FacetSamples(tree, reach.spacing());
+    probe = reach.probe(tree);
+    around = new Around(tree);
+  }
+
+  /**
+   * The same places, small ones with their areas measured again.
+   *
+   * @param all these and others, whose surface is not theirs
+   * @param bound the greatest width whose area will be asked for, mm
+   */
+  public List<NarrowPlace> of(List<NarrowPlace> places, List<NarrowPlace> all, double bound) {
+    List<NarrowPlace> measured = new ArrayList<>(places);
+    for (int i = 0; i < Math.min(MOST_PLACES, places.size()); i++) {
+      NarrowPlace place = places.get(i);
+      double area = place.area(bound);
+      if (area < SMALL && place.spots().stream().anyMatch(spot -> !spot.isEdge())) {
+        double part = Math.min(COARSEST * reach.spacing(), Math.max(FINEST * reach.spacing(), PART * Math.sqrt(area)));
+        measured.set(i, place.measured(new Small(place, all, part).spots(bound)));
+      }
+    }
+    return measured;
+  }
+
+  /** One place, measured with parts of the surface of a size. */
+  private final class Small {
+    private final List<Spot> own;
+    private final List<Spot> others = new ArrayList<>();
+    private final double longest;
+    private final Vec middle;
+    private final double radius;
+    private int count;
+
+    private Small(NarrowPlace place, List<NarrowPlace> places, double part) {
+      own = place.spots().stream().filter(spot -> !spot.isEdge()).toList();
+      longest = LONGEST * part;
+      Vec sum = new Vec(0, 0, 0);
+      for (Spot spot : own) {
+        sum = sum.plus(spot.place(), 1.0 / own.size());
+      }
+      middle = sum;
+      radius = own.stream().mapToDouble(spot -> spot.place().distance(middle)).max().orElseThrow() + reach.spacing();
+      double near = radius + reach.bound() + LINK * reach.spacing();
+      for (NarrowPlace other : places) {
+        if (other != place) {
+          other.spots().stream().filter(spot -> spot.place().distance(middle) < near).forEach(others::add);
+        }
+      }
+    }
+
+    /** What is narrow there; nothing if that would take too many samples. */
+    List<Spot> spots(double bound) {
+      List<Spot> spots = new ArrayList<>();
+      for (int slot : around.of(middle, radius)) {
+        Vec normal = tree.normal(slot);
+        if (!samples.isNeedle(slot)) {
+          split(tree.corner(slot, 0), tree.corner(slot, 1), tree.corner(slot, 2), corners -> {
+            if (count++ < MOST_SAMPLES) {
+              Spot spot = spot(slot, normal, corners);
+              if (spot.ball().held() && spot.reachesBelow(bound) && isOwn(spot.ball().middle())) {
+                spots.add(spot);
+              }
+            }
+          });
+        }
+      }
+      return count > MOST_SAMPLES ? List.of() : spots;
+    }
+
+    private Spot spot(int slot, Vec normal, Vec... corners) {
+      Vec p = corners[0].plus(corners[1], 1).plus(corners[2], 1).times(1 / 3.0);
+      double area = corners[1].minus(corners[0]).cross(corners[2].minus(corners[0])).length() / 2;
+      probe.reset();
+      return new Spot(slot, p, normal, probe.measure(slot, p, reach.direction(normal)), area);
+    }
+
+    /** Gives the parts of a triangle that lie in the ball searched. */
+    private void split(Vec a, Vec b, Vec c, Consumer<Vec[]> consumer) {
+      double ab = a.distance(b);
+      double bc = b.distance(c);
+      double ca = c.distance(a);
+      double most = Math.max(ab, Math.max(bc, ca));
+      Vec p = a.plus(b, 1).plus(c, 1).times(1 / 3.0);
+      if (p.distance(middle) > radius + (most > longest ? most : 0)) {
+        return;
+      }
+      if (most <= longest) {
+        consumer.accept(new Vec[] {a, b, c});
+      } else if (ab == most) {
+        half(a, b, c, consumer);
+      } else if (bc == most) {
+        half(b, c, a, consumer);
+      } else {
+        half(c, a, b, consumer);
+      }
+    }
+
+    private void half(Vec a, Vec b, Vec c, Consumer<Vec[]> consumer) {
+      Vec between = a.plus(b, 1).times(0.5);
+      split(a, between, c, consumer);
+      split(between, b, c, consumer);
+    }
+
+    private boolean isOwn(Vec m) {
+      double least = nearest(own, m);
+      return least <= LINK * reach.spacing() && least <= nearest(others, m);
+    }
+
+    private double nearest(List<Spot> spots, Vec m) {
+      double least = Double.POSITIVE_INFINITY;
+      for (Spot spot : spots) {
+        least = Math.min(least, spot.ball().middle().distance(m));
+      }
+      return least;
+    }
+  }
+}
