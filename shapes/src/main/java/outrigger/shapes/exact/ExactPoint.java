@@ -190,7 +190,10 @@ public final class ExactPoint {
     return n;
   }
 
-  /** A point inside the triangle of three points, none of them a mean itself: their mean by whole weights. */
+  /**
+   * The mean of three points, none of them a mean itself, by whole weights with a positive sum: inside their triangle if all
+   * are positive. Of points that are not on the grid none may be negative.
+   */
   public static ExactPoint mean(ExactPoint p, long wp, ExactPoint q, long wq, ExactPoint r, long wr) {
     // within 2^-25 as the points are, and five roundings within 2^-53 of values below 2^24
     double all = wp + wq + wr;

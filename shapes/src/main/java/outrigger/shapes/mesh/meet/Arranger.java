@@ -92,13 +92,18 @@ public final class Arranger implements FacePairs.Meetings {
     return contacts;
   }
 
-  /** Of each plane the faces that need a sheet; null where there are none. */
+  /** Of each plane the faces that its sheet is laid of; null where it needs none. */
   public List<List<Integer>> sheets() {
     return sheets;
   }
 
-  /** The boxes of the loops that a plane's sheet does without; null where there are none. */
-  public BoxTree freeLoops(int plane) {
+  /** The faces of a plane that its sheet does without. */
+  public List<Integer> loneFaces(int plane) {
+    return free == null ? List.of() : free.loneOn(plane);
+  }
+
+  /** The boxes of the loops and faces that a plane's sheet does without; null where there are none. */
+  public BoxTree free(int plane) {
     return free == null ? null : free.boxesOn(plane);
   }
 

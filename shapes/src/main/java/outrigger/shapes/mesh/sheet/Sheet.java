@@ -45,7 +45,7 @@ final class Sheet {
   private final Triangulation tri = marks.triangulation();
   private int planeNumber;
   private List<Segment> segments = List.of();
-  private BoxTree freeLoops;
+  private BoxTree free;
   private byte[] label = new byte[64];
 
   /** An empty sheet, to be laid again and again. */
@@ -56,12 +56,12 @@ final class Sheet {
   /**
    * Arranges the segments of a plane; what was here before is gone.
    *
-   * @param without the boxes of loops that are not among them; null if there are none
+   * @param without the boxes of loops and faces that are not among them; null if there are none
    */
   void lay(int plane, List<Segment> onPlane, BoxTree without) {
     planeNumber = plane;
     segments = onPlane;
-    freeLoops = without;
+    free = without;
     Plane p = faces.plane(plane);
     marks.reset(p.firstAxis(), p.secondAxis(), plane, this::crossing);
     tri.shape(segments.size() > FEW);
@@ -93,13 +93,16 @@ final class Sheet {
     return tri;
   }
 
-  /** Whether a point may lie in a loop that was not laid, and so not see what holds in its cell of the sheet. */
-  boolean isAtFreeLoop(ExactPoint q) {
-    boolean[] any = {false};
-    if (freeLoops != null) {
-      freeLoops.forEachOverlap(q.grid(0), q.grid(1), q.grid(2), q.grid(0), q.grid(1), q.grid(2), i -> any[0] = true);
-    }
-    return any[0];
+  /** Whether a point may lie in a loop or face that was not laid, and so not see what holds in its cell of the sheet. */
+  boolean isAtFree(ExactPoint q) {
+    return free != null && boxesAt(free, q) > 0;
+  }
+
+  /** How many boxes hold a point. */
+  static int boxesAt(BoxTree boxes, ExactPoint q) {
+    int[] count = {0};
+    boxes.forEachOverlap(q.grid(0), q.grid(1), q.grid(2), q.grid(0), q.grid(1), q.grid(2), i -> count[0]++);
+    return count[0];
   }
 
   int planeNumber() {

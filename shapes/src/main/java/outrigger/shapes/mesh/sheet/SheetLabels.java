@@ -63,9 +63,14 @@ public final class SheetLabels {
     for (int i = from; i < to; i++) {
       Interrupt.check();
       int p = planes.get(i);
-      sheet.lay(p, arranger.segments().of(p, arranger.sheets().get(p), arranger.contacts()), arranger.freeLoops(p));
-      own.label(sheet);
-      sheet.rim(rim);
+      if (!arranger.sheets().get(p).isEmpty()) {
+        sheet.lay(p, arranger.segments().of(p, arranger.sheets().get(p), arranger.contacts()), arranger.free(p));
+        own.label(sheet);
+        sheet.rim(rim);
+      }
+      for (int f : arranger.loneFaces(p)) {
+        LoneFace.of(faces, f).outline(own, arranger.free(p), rim);
+      }
     }
   }
 }

@@ -1,6 +1,7 @@
 package outrigger.shapes.mesh.sheet;
 
 import java.util.Arrays;
+import java.util.function.Predicate;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.mesh.inside.Hiding;
 import outrigger.shapes.mesh.inside.Locator;
@@ -19,8 +20,8 @@ public final class Walker {
   /** So much nearer to a corner that, at the size of a grid, it is no more than four units away. */
   private static final int AT_CORNER = 1 << 24;
   /**
-   * Weights for a start inside a triangle; others are tried where the first lies on a face by chance, or at a loop that was
-   * not laid. No such loop is at a corner.
+   * Weights for a start inside a triangle; others are tried where the first lies on a face by chance, or at a loop or a face
+   * that was not laid. No such thing is at a corner.
    */
   private static final int[][] WEIGHTS = {{1, 1, 1}, {1, 2, 4}, {3, 1, 2}, {5, 7, 3}, {11, 4, 9}, {13, 29, 17},
       {97, 89, 31}, {AT_CORNER, 1, 1}, {1, AT_CORNER, 2}, {2, 1, AT_CORNER}};
@@ -173,14 +174,44 @@ public final class Walker {
     return any;
   }
 
+  /**
+   * What a plane bounds inside a triangle that nothing passes through.
+   *
+   * @param a one of its corners; the other two may be one
+   * @param isAtFree whether a point is not to be looked from
+   */
+  byte labelInside(ExactPoint a, ExactPoint b, ExactPoint c, int plane, Predicate<ExactPoint> isAtFree) {
+    return labelBy(look(a, b, c, plane, isAtFree));
+  }
+
+  /**
+   * What a plane bounds at a point of it.
+   *
+   * @throws Locator.OnFace if it lies on a face that is not in the plane
+   */
+  byte labelAt(ExactPoint q, int plane) {
+    return labelBy(locator.look(q, plane));
+  }
+
+  private byte labelBy(WindingCount found) {
+    found.replay(change, 1);
+    byte label = above.inside() == below.inside() ? Sheet.NONE : below.inside() ? Sheet.UP : Sheet.DOWN;
+    found.replay(change, -1);
+    return label;
+  }
+
   private WindingCount look(int t) {
+    return look(corner(t, 0), corner(t, 1), corner(t, 2), sheet.planeNumber(), sheet::isAtFree);
+  }
+
+  private WindingCount look(ExactPoint a, ExactPoint b, ExactPoint c, int plane, Predicate<ExactPoint> isAtFree) {
     for (int[] weight : WEIGHTS) {
-      ExactPoint q = ExactPoint.mean(corner(t, 0), weight[0], corner(t, 1), weight[1], corner(t, 2), weight[2]);
-      if (sheet.isAtFreeLoop(q)) {
+      ExactPoint q = ExactPoint.mean(a, weight[0], b, weight[1], c, weight[2]);
+      if (isAtFree.test(q)) {
         continue;
       }
       try {
-        return locator.look(q, sheet.planeNumber());
+        return locator.look(q, plane);
       } catch (Locator.OnFace chance) {
         // the next weights give another point of the same triangle
       }

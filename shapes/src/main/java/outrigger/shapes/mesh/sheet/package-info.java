@@ -14,6 +14,7 @@
  *     over an edge adds what its segments say, stepping back takes it away.
  * <li>A triangle bounds the result where the expression holds on exactly one side of it. Edges between triangles that do so
  *     alike are no edges of the result.
+ * <li>A flush face apart from all else on its plane is not laid: {@code LoneFace} takes a look inside and one beside it.
  * </ol>
  *
  * <p><b>Sources.</b> Zhou, Grinspun, Zorin, Jacobson, <i>Mesh arrangements for solid geometry</i>, ACM TOG 35 (2016), for
