@@ -1,7 +1,6 @@
 package outrigger.shapes.mesh;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -9,10 +8,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import outrigger.shapes.mesh.face.Faces;
 import outrigger.shapes.mesh.frame.Attempt;
 import outrigger.shapes.mesh.frame.Frame;
 import outrigger.shapes.mesh.frame.Rounded;
+import outrigger.shapes.mesh.frame.Turns;
 import outrigger.shapes.mesh.inside.Membership;
 import outrigger.shapes.mesh.leaf.LeafBuilder;
 import outrigger.shapes.mesh.leaf.Polyhedron;
@@ -20,7 +21,6 @@ import outrigger.shapes.mesh.leaf.SamePlace;
 import outrigger.shapes.mesh.planar.PlanarWay;
 import outrigger.shapes.mesh.settle.Settler;
 import outrigger.shapes.mesh.spatial.Kernel;
-import outrigger.shapes.num.Grid;
 import outrigger.shapes.num.Placement;
 import outrigger.shapes.num.ShapeException;
 import outrigger.shapes.num.Workers;
@@ -45,6 +45,9 @@ public final class Mesher {
   private static final int MANY = 3_000;
 
   private final Workers workers;
+  private final Solid solid;
+  /** Whether it is evaluated in axes of its own. */
+  private final boolean isTurned;
   /** All that the expression is over, one that stands at several places as often. */
   private final List<Polyhedron> operands = new ArrayList<>();
   /** Of these, each once: a copy of one in its very place is never met with it. */
@@ -52,14 +55,22 @@ public final class Mesher {
   private final Map<SamePlace, Integer> numbers = new HashMap<>();
   /** Solids that are turned by any angle, as they are before that. */
   private final Map<Solid, Mesh> straights = new IdentityHashMap<>();
+  /** How operands are placed that are turned by any angle. */
+  private final List<Placement> turns = new ArrayList<>();
   private final List<Boolean> cutAway = new ArrayList<>();
   private final Membership.Tree tree = new Membership.Tree();
   /** Whether what is being added is taken away from the whole. */
   private boolean taken;
 
   private Mesher(Solid solid, Workers workers) {
+    this(solid, Placement.IDENTITY, workers);
+  }
+
+  private Mesher(Solid solid, Placement placement, Workers workers) {
     this.workers = workers;
-    add(solid, Placement.IDENTITY);
+    this.solid = solid;
+    isTurned = !placement.isIdentity();
+    add(solid, placement);
   }
 
   /**
@@ -131,12 +142,33 @@ public final class Mesher {
     Workers some = workers.from(MANY, operands.stream().mapToLong(p -> p.xyz().length / 3).sum());
     try {
       return Attempt.inTurn(Frame.of(operands, cutAway), some,
-          attempt -> settling.apply(evaluation.of(faces(attempt), tree, attempt), attempt));
+          attempt -> settling.apply(evaluation.of(faces(attempt), tree, attempt), attempt),
+          () -> inAxesOfOperands(evaluation, settling));
     } catch (ShapeException refusal) {
       Attempt plain = Attempt.PLAIN.on(some);
       evaluation.of(faces(plain), tree, plain);
       throw refusal;
     }
+  }
+
+  /**
+   * Evaluated as seen by one of the operands that are turned by any angle, and turned as a whole: flat faces that several
+   * have in common are flat there, where the grid bends them otherwise. Nothing where that does not settle either.
+   */
+  private Optional<Optional<Mesh>> inAxesOfOperands(Evaluation evaluation,
+      BiFunction<Rounded, Attempt, Optional<Mesh>> settling) {
+    for (Placement turn : isTurned ? List.<Placement>of() : Turns.of(turns)) {
+      try {
+        Optional<Mesh> straight = new Mesher(solid, turn.inverse(), workers).framed(evaluation,
+            (facets, attempt) -> Settler.settleAny(facets, attempt, mesh -> false));
+        if (straight.isPresent()) {
+          return Optional.of(Turning.of(straight.get(), turn, workers.from(MANY, straight.get().vertexCount()), settling));
+        }
+      } catch (ShapeException refusal) {
+        // as it is refused in the axes given, for a cause that is told in these
+      }
+    }
+    return Optional.empty();
   }
 
   private Faces faces(Attempt attempt) {
@@ -160,11 +192,11 @@ public final class Mesher {
       taken = !taken;
       return tree.node(Membership.Kind.CUT, nodes);
     } else if (solid instanceof Prism prism) {
-      return addOperand(LeafBuilder.prism(prism), placement);
+      return addLeaf(prism, () -> LeafBuilder.prism(prism), placement);
     } else if (solid instanceof Revolution revolution) {
-      return addOperand(LeafBuilder.revolution(revolution), placement);
+      return addLeaf(revolution, () -> LeafBuilder.revolution(revolution), placement);
     } else if (solid instanceof Faceted faceted) {
-      return addOperand(LeafBuilder.faceted(faceted), placement);
+      return addLeaf(faceted, () -> LeafBuilder.faceted(faceted), placement);
     }
     throw new AssertionError(solid);
   }
@@ -182,11 +214,20 @@ public final class Mesher {
       return addPlaced(new Placed(inner.solid(), inner.placement().then(placed.placement())), outer);
     }
     Placement all = placed.placement().then(outer);
-    if (all.turnsQuarterly()) {
-      return add(placed.solid(), all);
-    }
-    Mesh straight = straights.computeIfAbsent(placed.solid(), solid -> mesh(solid, mesh -> false, workers));
-    return addOperand(turned(straight, all), Placement.IDENTITY);
+    return all.turnsQuarterly() || isTurned && placed.placement().turnsQuarterly() ? add(placed.solid(), all)
+        : addTurned(placed.solid(), all);
+  }
+
+  private int addLeaf(Solid leaf, Supplier<Polyhedron> built, Placement placement) {
+    return placement.turnsQuarterly() ? addOperand(built.get(), placement) : addTurned(leaf, placement);
+  }
+
+  private int addTurned(Solid inner, Placement placement) {
+    turns.add(placement);
+    Mesh straight = straights.computeIfAbsent(inner, s -> mesh(s, mesh -> false, workers));
+    Mesh turned = Turning.of(straight, placement, workers.from(MANY, straight.vertexCount()),
+        (facets, attempt) -> Settler.settle(facets, attempt, made -> false));
+    return addOperand(Turning.polyhedron(turned.xyz(), turned.corners()), Placement.IDENTITY);
   }
 
   private int addOperand(Polyhedron polyhedron, Placement placement) {
@@ -199,44 +240,5 @@ public final class Mesher {
     }
     distinct.add(placed);
     return tree.operand();
-  }
-
-  private static boolean[] allMoved(int vertices) {
-    boolean[] moved = new boolean[vertices];
-    Arrays.fill(moved, true);
-    return moved;
-  }
-
-  /** A row of a turn times a corner, rounded; the row turned round gives the same turned round, halves included. */
-  private static long along(double rx, double ry, double rz, int x, int y, int z) {
-    boolean back = rx != 0 ? rx < 0 : ry != 0 ? ry < 0 : rz < 0;
-    double at = rx * x + ry * y + rz * z;
-    return back ? -(long) Math.floor(0.5 - at) : (long) Math.floor(at + 0.5);
-  }
-
-  private Polyhedron turned(Mesh mesh, Placement p) {
-    int[] xyz = new int[3 * mesh.vertexCount()];
-    for (int v = 0; v < mesh.vertexCount(); v++) {
-      int x = mesh.x(v);
-      int y = mesh.y(v);
-      int z = mesh.z(v);
-      LeafBuilder.set(xyz, 3 * v, along(p.xx(), p.xy(), p.xz(), x, y, z) + Grid.fromMm(p.tx()),
-          along(p.yx(), p.yy(), p.yz(), x, y, z) + Grid.fromMm(p.ty()),
-          along(p.zx(), p.zy(), p.zz(), x, y, z) + Grid.fromMm(p.tz()));
-    }
-    int[] corners = p.mirrors() ? Frame.reversed(mesh.corners()) : mesh.corners();
-    Frame frame = Frame.of(List.of(polyhedron(xyz, corners)), List.of(false));
-    Rounded facets = new Rounded(xyz, corners, allMoved(mesh.vertexCount()));
-    Mesh settled = Attempt.inTurn(frame, workers.from(MANY, mesh.vertexCount()),
-        attempt -> Settler.settle(attempt.frame().in(facets), attempt, made -> false));
-    return polyhedron(settled.xyz(), settled.corners());
-  }
-
-  private static Polyhedron polyhedron(int[] xyz, int[] corners) {
-    List<int[][]> facets = new ArrayList<>();
-    for (int i = 0; i < corners.length; i += 3) {
-      facets.add(new int[][] {{corners[i], corners[i + 1], corners[i + 2]}});
-    }
-    return new Polyhedron(xyz, facets);
   }
 }

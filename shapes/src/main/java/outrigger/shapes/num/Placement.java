@@ -77,6 +77,13 @@ public record Placement(double xx, double xy, double xz, double yx, double yy, d
         n.x(tx, ty, tz), n.y(tx, ty, tz), n.z(tx, ty, tz));
   }
 
+  /** What takes all back to where it was. */
+  public Placement inverse() {
+    // turns and mirrors are taken back by their rows as columns
+    return new Placement(xx, yx, zx, xy, yy, zy, xz, yz, zz, -(xx * tx + yx * ty + zx * tz),
+        -(xy * tx + yy * ty + zy * tz), -(xz * tx + yz * ty + zz * tz));
+  }
+
   /** Image of a point, x. */
   public double x(double px, double py, double pz) {
     return xx * px + xy * py + xz * pz + tx;

@@ -26,6 +26,15 @@ class CampaignTest {
   }
 
   @Test
+  void run_operandsAllButAlike_comesToRest() throws Exception {
+    Tally tally = new Campaign(2, Optional.ofNullable(System.getenv("OUTRIGGER_JUDGE")))
+        .run(RandomExpression::close, 101, 20, 10);
+    assertEquals(List.of(), tally.failures());
+    assertEquals(0, tally.count("refusals: rounding does not settle"), tally.text());
+    assertTrue(tally.count("expressions: sound") > 10, tally.text());
+  }
+
+  @Test
   void run_largeExpressions_keepsVolumesAndNeverFails() throws Exception {
     Tally tally = new Campaign(2, Optional.ofNullable(System.getenv("OUTRIGGER_JUDGE")))
         .run(RandomExpression::large, 1, 1, 1);

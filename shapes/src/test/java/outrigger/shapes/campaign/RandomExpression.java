@@ -3,6 +3,7 @@ package outrigger.shapes.campaign;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.function.Supplier;
 import outrigger.shapes.campaign.Expression.Leaf;
 import outrigger.shapes.campaign.Expression.Node;
 import outrigger.shapes.campaign.Expression.Op;
@@ -44,9 +45,21 @@ record RandomExpression(Expression a, Expression b, Op op, int operands) {
     Random random = new Random(seed);
     int n = 2 + random.nextInt(7);
     OddOperand draw = new OddOperand(random, (int) Math.floorMod(seed, (long) OddOperand.FAMILIES));
+    return drawn(random, n, draw::draw);
+  }
+
+  /** 2 to 4 operands of {@link CloseOperand}, nested at random. */
+  static RandomExpression close(long seed) {
+    Random random = new Random(seed);
+    int n = 2 + random.nextInt(3);
+    CloseOperand draw = new CloseOperand(random);
+    return drawn(random, n, draw::draw);
+  }
+
+  private static RandomExpression drawn(Random random, int n, Supplier<Solid> draw) {
     List<Expression> leaves = new ArrayList<>();
     while (leaves.size() < n) {
-      leaves.add(new Leaf(draw.draw()));
+      leaves.add(new Leaf(draw.get()));
     }
     int k = 1 + random.nextInt(n - 1);
     return new RandomExpression(nested(random, leaves.subList(0, k)), nested(random, leaves.subList(k, n)),

@@ -35,4 +35,12 @@ class PlacementTest {
     assertFalse(turns(Math.toDegrees(1e-6)).turnsQuarterly());
     assertFalse(turns(90 + Math.toDegrees(1e-9)).turnsQuarterly());
   }
+
+  @Test
+  void inverse_turnedMirroredAndMoved_takesBack() {
+    Placement p = Placement.turn(Axis.X, 33).then(Placement.mirror(Axis.Y)).then(Placement.move(1, -2, 3))
+        .then(Placement.turn(Axis.Z, 71));
+    assertEquals(Placement.IDENTITY, p.then(p.inverse()).onGrid());
+    assertEquals(Placement.IDENTITY, p.inverse().then(p).onGrid());
+  }
 }

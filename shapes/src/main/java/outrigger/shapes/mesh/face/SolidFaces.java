@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import outrigger.shapes.exact.Plane;
 import outrigger.shapes.num.Interrupt;
+import outrigger.shapes.num.ShapeException;
 import outrigger.shapes.num.Shares;
 import outrigger.shapes.num.Workers;
 
@@ -111,13 +112,20 @@ final class SolidFaces {
       Face face = faces.face(f);
       for (int e = 0; e < face.edges(); e++) {
         int h = face.first + e;
-        if (twin[h - first] < 0) {
-          throw new IllegalStateException(twin[h - first] == Twins.NONE ? "an operand has an open edge"
-              : "an operand has an edge twice in one direction");
+        if (twin[h - first] == Twins.NONE) {
+          throw new IllegalStateException("an operand has an open edge");
+        } else if (twin[h - first] < 0) {
+          throw new ShapeException("a part that is turned touches itself only along a line here, from "
+              + place(face.from[e]) + " to " + place(face.to[e]) + ", which no print file can say",
+              "Let its parts overlap by a tenth of a millimetre there, or move them apart.");
         }
         halfEdges.setTwin(h, first + twin[h - first]);
         face.across[e] = halfEdges.face(first + twin[h - first]);
       }
     }
+  }
+
+  private String place(int vertex) {
+    return outrigger.shapes.num.Place.mm(faces.x(vertex), faces.y(vertex), faces.z(vertex));
   }
 }

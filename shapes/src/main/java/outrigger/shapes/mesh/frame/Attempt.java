@@ -2,7 +2,9 @@ package outrigger.shapes.mesh.frame;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.num.Workers;
 
@@ -29,11 +31,24 @@ public record Attempt(Frame frame, double half, Workers workers) {
    * @throws outrigger.shapes.num.ShapeException if one is refused for another cause, or the last one too does not settle
    */
   public static <T> T inTurn(Frame own, Workers workers, Function<Attempt, T> what) {
+    return inTurn(own, workers, what, Optional::empty);
+  }
+
+  /**
+   * The same.
+   *
+   * @param otherwise asked once the first attempt has not settled; the others are made where it gives nothing
+   */
+  public static <T> T inTurn(Frame own, Workers workers, Function<Attempt, T> what, Supplier<Optional<T>> otherwise) {
     UnsettledException last = null;
     for (Attempt attempt : from(own, workers)) {
       try {
         return what.apply(attempt);
       } catch (UnsettledException unsettled) {
+        Optional<T> other = last == null ? otherwise.get() : Optional.empty();
+        if (other.isPresent()) {
+          return other.get();
+        }
         last = unsettled.out(attempt.frame());
       }
     }

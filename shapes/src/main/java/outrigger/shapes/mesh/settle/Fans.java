@@ -38,7 +38,7 @@ final class Fans {
   /**
    * The fans of a closed mesh in which facets meet in common corners and edges only.
    *
-   * @throws UnsettledException if an edge has no partner, or wedges of matter at one edge overlap
+   * @throws UnsettledException if an edge has no partner, or wedges of matter at one edge overlap or have no area
    */
   static Fans of(int[] xyz, int[] corners) {
     Fans fans = new Fans(xyz, corners);
@@ -184,7 +184,8 @@ final class Fans {
         return turn == turn(a, b, q, k, (k + 1) % 3);
       }
     }
-    throw new IllegalStateException("a facet without area");
+    // a facet without area at an edge: neither side of it is known
+    throw new UnsettledException(Place.of(xyz, a));
   }
 
   private int turn(int a, int b, int c, int u, int v) {

@@ -1,0 +1,54 @@
+package outrigger.shapes.mesh;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.BiFunction;
+import outrigger.shapes.mesh.frame.Attempt;
+import outrigger.shapes.mesh.frame.Frame;
+import outrigger.shapes.mesh.frame.Rounded;
+import outrigger.shapes.mesh.leaf.LeafBuilder;
+import outrigger.shapes.mesh.leaf.Polyhedron;
+import outrigger.shapes.num.Grid;
+import outrigger.shapes.num.Placement;
+import outrigger.shapes.num.Workers;
+
+/** Places a mesh turned by any angle: its turned corners and its move are rounded once each, and facets brought to rest. */
+final class Turning {
+  private Turning() {}
+
+  /** A placed mesh, as settling makes it of facets in the frame of an attempt. */
+  static <T> T of(Mesh mesh, Placement p, Workers workers, BiFunction<Rounded, Attempt, T> settling) {
+    int[] xyz = new int[3 * mesh.vertexCount()];
+    for (int v = 0; v < mesh.vertexCount(); v++) {
+      int x = mesh.x(v);
+      int y = mesh.y(v);
+      int z = mesh.z(v);
+      LeafBuilder.set(xyz, 3 * v, along(p.xx(), p.xy(), p.xz(), x, y, z) + Grid.fromMm(p.tx()),
+          along(p.yx(), p.yy(), p.yz(), x, y, z) + Grid.fromMm(p.ty()),
+          along(p.zx(), p.zy(), p.zz(), x, y, z) + Grid.fromMm(p.tz()));
+    }
+    int[] corners = p.mirrors() ? Frame.reversed(mesh.corners()) : mesh.corners();
+    Frame frame = Frame.of(List.of(polyhedron(xyz, corners)), List.of(false));
+    boolean[] moved = new boolean[mesh.vertexCount()];
+    Arrays.fill(moved, true);
+    Rounded facets = new Rounded(xyz, corners, moved);
+    return Attempt.inTurn(frame, workers, attempt -> settling.apply(attempt.frame().in(facets), attempt));
+  }
+
+  /** A row of a turn times a corner, rounded; the row turned round gives the same turned round, halves included. */
+  private static long along(double rx, double ry, double rz, int x, int y, int z) {
+    boolean back = rx != 0 ? rx < 0 : ry != 0 ? ry < 0 : rz < 0;
+    double at = rx * x + ry * y + rz * z;
+    return back ? -(long) Math.floor(0.5 - at) : (long) Math.floor(at + 0.5);
+  }
+
+  /** Facets as an operand. */
+  static Polyhedron polyhedron(int[] xyz, int[] corners) {
+    List<int[][]> facets = new ArrayList<>();
+    for (int i = 0; i < corners.length; i += 3) {
+      facets.add(new int[][] {{corners[i], corners[i + 1], corners[i + 2]}});
+    }
+    return new Polyhedron(xyz, facets);
+  }
+}
