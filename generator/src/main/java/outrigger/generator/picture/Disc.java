@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import outrigger.shapes.print.FacetField;
 
-/** A round spot on a facet, cut off where the facet ends; mm. */
+/** A round spot on a facet, no less than a circle, cut off where the facet ends; mm. */
 final class Disc {
   private static final int SIDES = 8;
   private static final double FULL = 2 * Math.PI;
@@ -21,9 +21,10 @@ final class Disc {
     double[] u = Math.abs(n[0]) < 0.6 ? Vectors.unit(0, n[2], -n[1]) : Vectors.unit(-n[2], 0, n[0]);
     double[] v = cross(n, u);
     List<double[]> spot = new ArrayList<>();
+    double radius = place.radius() / StrictMath.cos(FULL / 2 / SIDES);
     for (int i = 0; i < SIDES; i++) {
-      double a = place.radius() * StrictMath.cos(FULL * i / SIDES);
-      double b = place.radius() * StrictMath.sin(FULL * i / SIDES);
+      double a = radius * StrictMath.cos(FULL * i / SIDES);
+      double b = radius * StrictMath.sin(FULL * i / SIDES);
       spot.add(new double[] {place.x() + a * u[0] + b * v[0], place.y() + a * u[1] + b * v[1],
           place.z() + a * u[2] + b * v[2]});
     }

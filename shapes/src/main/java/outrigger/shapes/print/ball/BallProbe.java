@@ -194,6 +194,7 @@ public final class BallProbe {
     Vec pull = u.plus(spoke, 1).times(0.5);
     rolling.rollOn(u, centre.dot(u) - r, spoke, centre.dot(spoke) - r);
     boolean held = false;
+    boolean full = false;
     for (int leg = 0; leg < LEGS && !held; leg++) {
       double growth = pull.length();
       Vec along = pull.times(1 / growth);
@@ -206,10 +207,15 @@ public final class BallProbe {
       }
       touching.gather(centre, r * (1 + NEAR * Math.max(1, leg + 1 - FINE)) + Math.min(NEAR_MM, NEAREST * r), spokes);
       pull = spokes.pull();
+      full = spokes.isFull();
+      if (pull.length() < HELD) {
+        spokes.dropBeside();
+        pull = spokes.pull();
+      }
       held = pull.length() < HELD;
     }
     // one that touches more than are told apart and yet found no room is held by a fine round form
-    return held || spokes.isFull() ? between(first, centre, 2 * r, u)
+    return held || full ? between(first, centre, 2 * r, u)
         : new Ball(centre, 2 * r, Grip.FREE, first.across, 0, first.stopper, first.stop);
   }
 

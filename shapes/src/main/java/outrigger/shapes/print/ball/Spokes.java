@@ -13,6 +13,9 @@ import outrigger.shapes.print.facet.Vec;
 final class Spokes {
   private static final double SAME = 1 - 5e-7;
   private static final double ROUNDING = 1e-10;
+  /** Parts of the nearer distance: by how much a place beside is farther away, and how far it lies off the plane. */
+  private static final double FARTHER = 1 + 2e-4;
+  private static final double PLANE = 1e-3;
   private static final int ROUNDS = 60;
   private static final int MOST = 160;
   private static final double WISH = 0.1;
@@ -55,6 +58,38 @@ final class Spokes {
       all[3 * count + 2] = vz;
       count++;
     }
+  }
+
+  /**
+   * Leaves out places on the plane that touches the ball at a nearer one: these are the borders of facets beside that one,
+   * near enough to count, and no contacts. In a small ball they would lean against each other where nothing holds it.
+   */
+  void dropBeside() {
+    boolean[] beside = new boolean[count];
+    for (int i = 0; i < count; i++) {
+      beside[i] = isBeside(i);
+    }
+    int kept = 0;
+    for (int i = 0; i < beside.length; i++) {
+      if (!beside[i]) {
+        distances[kept] = distances[i];
+        System.arraycopy(all, 3 * i, all, 3 * kept++, 3);
+      }
+    }
+    count = kept;
+  }
+
+  /** Whether a nearer place touches the ball with a plane that holds this one. */
+  private boolean isBeside(int i) {
+    for (int j = 0; j < count; j++) {
+      if (distances[i] > distances[j] * FARTHER) {
+        double cosine = product(j, all[3 * i], all[3 * i + 1], all[3 * i + 2]);
+        if (Math.abs(distances[i] * cosine - distances[j]) < PLANE * distances[j]) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   private double product(int i, double x, double y, double z) {

@@ -20,8 +20,8 @@ final class HangingMap {
   /** Distance of samples, mm, and how many there may be. */
   private static final double SPACING = 0.8;
   private static final double MOST = 1e5;
-  /** A sample stands for no more than this part of the spacing about it: half the diagonal of a square. */
-  private static final double CELL = 0.71;
+  /** A sample stands for little more than this part of the spacing about it: half the diagonal of a square. */
+  private static final double CELL = 0.75;
 
   private final Undersides undersides;
   private final Layering layering;

@@ -22,6 +22,10 @@ public record NarrowPlace(Spot narrowest, Form form, double length, double bread
     List<Spot> fine) {
   /** Rounder sections have a second normal direction of at least this weight against the first. */
   private static final double ROUND = 0.3;
+  /** The same for edges, of which few are measured where they are short: those of a ring may lie mostly on two sides. */
+  private static final double RING = 0.15;
+  /** A place touched lies no farther from a ball's middle than this part of its width: half, but for rounding. */
+  private static final double TOUCHED = 0.51;
   /** cos 60 degrees: a facet leaning more is not one of the two that hold the ball. */
   private static final double ACROSS = 0.5;
   /** cos 30 degrees, and how much of a strip its top is at least: of one 2 mm high and a tenth wide, a fortieth. */
@@ -155,10 +159,10 @@ public record NarrowPlace(Spot narrowest, Form form, double length, double bread
     Axes ofGrips = new Axes(grips(spots));
     Vec axis = ofGrips.axis(2);
     double length = extent(along(spread, axis));
-    boolean severalWays = ofGrips.value(1) > ROUND * ofGrips.value(0);
     if (spots.stream().allMatch(Spot::isEdge)) {
-      return severalWays ? Form.NECK : Form.NOTCH;
+      return ofGrips.value(1) > RING * ofGrips.value(0) ? Form.NECK : Form.NOTCH;
     }
+    boolean severalWays = ofGrips.value(1) > ROUND * ofGrips.value(0);
     boolean allRound = severalWays && across(facing, axis).length() < CLOSED;
     if (allRound && Math.sqrt(Math.max(0, trace(spread) - along(spread, axis))) < STRAIGHT * width
         && length > SHORT * width) {
@@ -228,10 +232,17 @@ public record NarrowPlace(Spot narrowest, Form form, double length, double bread
     return middle;
   }
 
-  /** The way a spot is held: the facet's own way, unless it lies across, as the top of a rib does. */
+  /**
+   * The way a spot is held: the facet's own way, unless it lies across, as the top of a rib does. An edge's own way leads to
+   * the middle of a ball that touches it: of a ball in a ring of edges any two may be those that hold it.
+   */
   private static Vec grip(Spot spot) {
     Vec across = spot.ball().across();
-    return !spot.isEdge() && Math.abs(spot.normal().dot(across)) > ACROSS ? spot.normal() : across;
+    if (spot.isEdge()) {
+      Vec way = spot.ball().middle().minus(spot.place());
+      return way.length() > 0 && way.length() < TOUCHED * spot.width() ? way.times(1 / way.length()) : across;
+    }
+    return Math.abs(spot.normal().dot(across)) > ACROSS ? spot.normal() : across;
   }
 
   /** Second moments of the balls' middles about their own middle, a part of area. */

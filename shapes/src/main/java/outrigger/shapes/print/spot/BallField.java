@@ -29,8 +29,8 @@ public final class BallField {
   private static final int PIECE = 4096;
   /** Facets smaller than a square of this part of the spacing share samples: a finer mesh has no more of them. */
   private static final double FINER = 4;
-  /** A sample stands for no more than this part of the spacing about it: half the diagonal of a square. */
-  private static final double CELL = 0.71;
+  /** A sample stands for little more than this part of the spacing about it: half the diagonal of a square. */
+  private static final double CELL = 0.75;
 
   private final FacetTree tree;
   private final FacetSamples samples;

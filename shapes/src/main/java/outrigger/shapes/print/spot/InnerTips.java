@@ -21,8 +21,8 @@ import outrigger.shapes.print.tree.NearSearch;
  * ball that touches it may lie any way between; the one towards what lies nearest there is taken.
  */
 public final class InnerTips {
-  /** Edges of a tip make less than 75 degrees with its axis, by the cosine; blunter ones are found from the faces. */
-  private static final double SHARP = 0.25;
+  /** Edges of a tip make less than 81 degrees with its axis, by the cosine; on blunter ones balls on the faces are held. */
+  private static final double SHARP = 0.15;
   /** A tip weighs next to nothing beside the edges it ends, whose lengths are told. */
   private static final double POINT = 1e-6;
   /** Shorter edges are those of a blunted tip, mm. */

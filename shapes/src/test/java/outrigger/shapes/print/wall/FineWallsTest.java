@@ -39,6 +39,14 @@ class FineWallsTest {
     assertEquals(LEAST, thinnest(side, (x, y) -> LEAST + slope * ((x - 4) * (x - 4) + (y - 3) * (y - 3))), 0.005);
   }
 
+  /** Dips from both sides, too steep for a ball on their faces to be held and too blunt for a drilled hole's tip. */
+  @ParameterizedTest
+  @CsvSource({"0.4, 0.1", "0.5, 0.1", "0.5, 0.25", "0.6, 0.25", "0.5, 0.5", "0.6, 0.5", "1, 0.5", "0.6, 1", "1, 1"})
+  void read_dipsTipToTip_areFoundAtTheirTips(double slope, double side) {
+    assertEquals(LEAST, thinnest(side, (x, y) -> LEAST + slope * Math.hypot(x - 4, y - 3)), 0.004);
+    assertEquals(LEAST, thinnest(side, (x, y) -> Math.min(1.2, LEAST + slope * Math.hypot(x - 4, y - 3))), 0.004);
+  }
+
   /** A round rim is as thick as the wall it ends, though its faces come closer towards its end. */
   @Test
   void read_roundRim_isNoThinWall() {

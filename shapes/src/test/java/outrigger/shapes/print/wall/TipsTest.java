@@ -70,4 +70,39 @@ class TipsTest {
       }
     }
   }
+
+  /** The same however many sides the cones have, and however they are turned: what holds two bodies together is an error. */
+  @Test
+  void bodiesTipToTip_anyNumberOfSides_areAnError() {
+    for (double height : new double[] {2, 4, 8}) {
+      for (double waist : new double[] {0.1, 0.3}) {
+        for (int sides : new int[] {8, 12, 24, 48, 96}) {
+          for (double turn : new double[] {0, 17, 90}) {
+            Solid glass = Solid.union(Revolution.cone(8, waist, 0, height, sides),
+                Revolution.cone(waist, 8, height, 2 * height, sides));
+            List<Concern> told = read(glass.turn(Axis.X, turn)).concerns();
+            String words = sides + " sides, " + height + " mm high, turned by " + turn + ": " + told;
+            assertEquals(1, told.size(), words);
+            assertEquals("thin-neck", told.get(0).rule(), words);
+            assertEquals(Severity.ERROR, told.get(0).severity(), words);
+            assertEquals(waist * StrictMath.cos(Math.PI / sides), told.get(0).measured(), 0.01, words);
+          }
+        }
+      }
+    }
+  }
+
+  /** A rim of 27 degrees and more is no thin wall, however fine its facets and however it is turned. */
+  @Test
+  void roundRim_bluntEnough_isNoWall() {
+    for (double degrees : new double[] {27, 28, 30}) {
+      for (int sides : new int[] {24, 48, 96}) {
+        for (int turn = 0; turn < 9; turn++) {
+          Solid disc = Revolution.cone(10, 2, 0, 4 * StrictMath.tan(StrictMath.toRadians(degrees)), sides);
+          assertEquals(List.of(), read(disc.turn(Axis.X, 7.3 * turn).turn(Axis.Y, 11 * (turn % 3)).turn(Axis.Z, 5 * turn))
+              .concerns(), degrees + " degrees, " + sides + " sides, turn " + turn);
+        }
+      }
+    }
+  }
 }
