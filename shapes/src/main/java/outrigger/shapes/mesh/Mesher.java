@@ -53,8 +53,8 @@ public final class Mesher {
   /** Of these, each once: a copy of one in its very place is never met with it. */
   private final List<Polyhedron> distinct = new ArrayList<>();
   private final Map<SamePlace, Integer> numbers = new HashMap<>();
-  /** Solids that are turned by any angle, as they are before that. */
-  private final Map<Solid, Mesh> straights = new IdentityHashMap<>();
+  /** Solids that are turned by any angle, as they are before that; empty where nothing is left of one. */
+  private final Map<Solid, Optional<Mesh>> straights = new IdentityHashMap<>();
   /** How operands are placed that are turned by any angle. */
   private final List<Placement> turns = new ArrayList<>();
   private final List<Boolean> cutAway = new ArrayList<>();
@@ -113,7 +113,8 @@ public final class Mesher {
   /** The same on several threads. */
   static Mesh spatial(Solid solid, Predicate<Mesh> isSound, Workers workers) {
     return new Mesher(solid, workers).framed(Kernel::evaluate,
-        (facets, attempt) -> Optional.of(Settler.settle(facets, attempt, isSound))).orElseThrow();
+        (facets, attempt) -> Optional.of(Settler.settle(facets, attempt, isSound))).orElseThrow(() -> new ShapeException(
+            "nothing is left of any part of the solid", "Check the sizes and places of its parts."));
   }
 
   /**
@@ -123,8 +124,12 @@ public final class Mesher {
    * @throws outrigger.shapes.num.ShapeException as {@link #mesh} does, but not for a solid without volume
    */
   public static Optional<Mesh> meshIfAny(Solid solid) {
+    return meshIfAny(solid, Workers.of(1));
+  }
+
+  private static Optional<Mesh> meshIfAny(Solid solid, Workers workers) {
     Optional<Mesh> planar = PlanarWay.mesh(solid);
-    return planar.isPresent() ? planar : new Mesher(solid, Workers.of(1)).framed(Kernel::evaluateAny,
+    return planar.isPresent() ? planar : new Mesher(solid, workers).framed(Kernel::evaluateAny,
         (facets, attempt) -> Settler.settleAny(facets, attempt, mesh -> false));
   }
 
@@ -134,11 +139,14 @@ public final class Mesher {
   }
 
   /**
-   * In the operands' own frame; where rounding does not settle, it is attempted otherwise. What is refused there is refused
-   * wherever the operands lie; where that is before rounding, they are evaluated once more as they are given, so that places
-   * are told right.
+   * In the operands' own frame, if there are any; where rounding does not settle, it is attempted otherwise. What is refused
+   * there is refused wherever the operands lie; where that is before rounding, they are evaluated once more as they are
+   * given, so that places are told right.
    */
   private Optional<Mesh> framed(Evaluation evaluation, BiFunction<Rounded, Attempt, Optional<Mesh>> settling) {
+    if (operands.isEmpty()) {
+      return Optional.empty();
+    }
     Workers some = workers.from(MANY, operands.stream().mapToLong(p -> p.xyz().length / 3).sum());
     try {
       return Attempt.inTurn(Frame.of(operands, cutAway), some,
@@ -223,11 +231,14 @@ public final class Mesher {
   }
 
   private int addTurned(Solid inner, Placement placement) {
+    Optional<Mesh> turned = straights.computeIfAbsent(inner, s -> meshIfAny(s, workers)).flatMap(
+        straight -> Turning.of(straight, placement, workers.from(MANY, straight.vertexCount()),
+            (facets, attempt) -> Settler.settleAny(facets, attempt, made -> false)));
+    if (turned.isEmpty()) {
+      return tree.node(Membership.Kind.UNION, List.of());
+    }
     turns.add(placement);
-    Mesh straight = straights.computeIfAbsent(inner, s -> mesh(s, mesh -> false, workers));
-    Mesh turned = Turning.of(straight, placement, workers.from(MANY, straight.vertexCount()),
-        (facets, attempt) -> Settler.settle(facets, attempt, made -> false));
-    return addOperand(Turning.polyhedron(turned.xyz(), turned.corners()), Placement.IDENTITY);
+    return addOperand(Turning.polyhedron(turned.get().xyz(), turned.get().corners()), Placement.IDENTITY);
   }
 
   private int addOperand(Polyhedron polyhedron, Placement placement) {

@@ -13,6 +13,7 @@ import outrigger.shapes.num.Axis;
 import outrigger.shapes.num.Grid;
 import outrigger.shapes.num.ShapeException;
 import outrigger.shapes.profile.Profile;
+import outrigger.shapes.solid.Common;
 import outrigger.shapes.solid.Prism;
 import outrigger.shapes.solid.Solid;
 
@@ -76,5 +77,19 @@ class TurningTest {
     Solid slivers = box.cut(box.turn(Axis.X, Math.toDegrees(1e-3)));
     ShapeException refusal = assertThrows(ShapeException.class, () -> Mesher.mesh(tilted(slivers)));
     assertTrue(refusal.getMessage().contains("touches itself only along a line here, from ("), refusal.getMessage());
+  }
+
+  @Test
+  void mesh_turnedPartOfWhichNothingIsLeft_countsForNothing() {
+    Solid box = Prism.of(Profile.rectangle(10, 10), 0, 5);
+    Solid nothing = tilted(new Common(List.of(box, box.move(30, 0, 0))));
+    for (Solid part : List.of(box.cut(nothing), Solid.union(nothing, box), box.turn(Axis.X, 90).join(nothing))) {
+      assertEquals(500, ReferencePartTest.volume(Mesher.mesh(part)), 1e-9);
+    }
+    for (Solid part : List.of(nothing, nothing.cut(box), nothing.turn(Axis.Z, 5), new Common(List.of(box, nothing)))) {
+      assertTrue(Mesher.meshIfAny(part).isEmpty());
+      ShapeException refusal = assertThrows(ShapeException.class, () -> Mesher.mesh(part));
+      assertTrue(refusal.getMessage().startsWith("nothing is left"), refusal.getMessage());
+    }
   }
 }

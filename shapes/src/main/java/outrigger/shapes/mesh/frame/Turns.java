@@ -13,7 +13,7 @@ import outrigger.shapes.num.Placement;
 public final class Turns {
   /** How many are tried at most. Any number would do: seldom does a second come to rest where the first does not. */
   private static final int MOST = 3;
-  /** Differences in turns below which two count as one: less than a corner anywhere on the grid tells by a thousandth of a step. */
+  /** Differences in turns below which two count as one: no corner on the grid tells them by a thousandth of a step. */
   private static final double SAME = 0x1p-34;
 
   private Turns() {}

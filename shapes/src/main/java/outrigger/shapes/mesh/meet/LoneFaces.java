@@ -8,8 +8,8 @@ import outrigger.shapes.mesh.face.Face;
 import outrigger.shapes.mesh.face.Faces;
 
 /**
- * Finds faces that need not be laid into the sheet of their plane although they are flush with others: such as are apart from
- * all else there, as the foot of a post on a plate.
+ * Finds faces that need not be laid into the sheet of their plane although they are flush with others: such as are apart
+ * from all else there, as the foot of a post on a plate.
  *
  * <p>Their box holds nothing of the sheet but their own edges, and free loops. So all inside of such a face is alike, and
  * all just outside of it, and the rest of the sheet is as if it were not there.

@@ -18,7 +18,7 @@ import outrigger.shapes.mesh.inside.Locator;
 final class LoneFace {
   /** How far beyond the corner at most, grid units: half the gap that is left round a lone face. */
   private static final int BESIDE = 4;
-  /** Weights of the ways from both neighbours to the corner; others are tried where the first leads onto a face by chance. */
+  /** Weights of the ways from both neighbours to the corner; others are tried where one leads onto a face by chance. */
   private static final int[][] BEYOND = {{1, 1}, {1, 2}, {3, 1}, {5, 7}, {11, 4}, {13, 29}};
 
   private final Faces faces;
@@ -138,7 +138,8 @@ final class LoneFace {
   private ExactPoint beyond(int fromBefore, int fromAfter) {
     long reach = 0;
     for (int k = 0; k < 3; k++) {
-      reach = Math.max(reach, Math.abs(fromBefore * difference(before, corner, k) + fromAfter * difference(after, corner, k)));
+      long way = fromBefore * difference(before, corner, k) + fromAfter * difference(after, corner, k);
+      reach = Math.max(reach, Math.abs(way));
     }
     long weight = fromBefore + fromAfter + 1 + reach / BESIDE;
     return ExactPoint.mean(faces.point(corner), weight, faces.point(before), -fromBefore, faces.point(after), -fromAfter);
