@@ -123,10 +123,18 @@ record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area)
     return new double[] {nearest.x(), nearest.y(), nearest.z()};
   }
 
+  private Hang deepest() {
+    return hangs.stream().filter(hang -> !hang.loose().isEmpty()).max(Comparator.comparingDouble(Hang::depth)).orElseThrow();
+  }
+
+  /** Whether it stands out farthest at a corner alone. */
+  boolean isPeaked() {
+    return deepest().isPeaked();
+  }
+
   /** Where it stands out farthest, in the height of its undersides. */
   double[] farthest() {
-    Hang deepest = hangs.stream().filter(hang -> !hang.loose().isEmpty()).max(Comparator.comparingDouble(Hang::depth))
-        .orElseThrow();
+    Hang deepest = deepest();
     return new double[] {deepest.loose().get(0), deepest.loose().get(1), Hanging.of(List.of(deepest), 0).middle()[2]};
   }
 

@@ -97,7 +97,7 @@ final class HangingWords {
     }
     boolean several = hanging.hangs().stream().anyMatch(hang -> hang.rim().holds() > 1);
     boolean bridged = hanging.widest().span() > 0;
-    double[] at = bridged ? hanging.farthest() : hanging.place(specimen.mesh());
+    double[] at = bridged || hanging.isPeaked() ? hanging.farthest() : hanging.place(specimen.mesh());
     Severity severity = isBeyond(hanging.depth(), HOPELESS * limit) ? Severity.ERROR : Severity.CAUTION;
     return new Concern("ledge", severity, at[0], at[1], at[2], hanging.depth(), limit, Limit.LEDGE, hanging.freeArea(),
         "a flat underside stands out " + Words.mm(hanging.depth()) + " into the air, "

@@ -18,11 +18,13 @@ import outrigger.shapes.profile.Section;
  * @param midY middle of that bead
  * @param loose x, y of points that stand out too far, the farthest first
  * @param free what of it is not held at both ends
+ * @param isPeaked whether it stands out farthest at a corner alone, not along an edge
  * @param rim its edges
  * @param patches undersides within this layer, with their areas
  */
 public record Hang(int layer, double z, Section piece, boolean starts, double depth, double span, double alongX,
-    double alongY, double midX, double midY, List<Double> loose, FreePart free, Rim rim, List<Patch> patches) {
+    double alongY, double midX, double midY, List<Double> loose, FreePart free, boolean isPeaked, Rim rim,
+    List<Patch> patches) {
   public Hang {
     loose = List.copyOf(loose);
     patches = List.copyOf(patches);

@@ -122,6 +122,11 @@ public final class LayerScan {
       return Optional.of(plain(layer, piece, false, rim, patches));
     }
     Chords chords = Chords.best(plain);
+    if (chords.span() > bridge && edges.most <= ledge && RimReach.isWithin(plain, below, ledge)) {
+      // a stroke cut into a wall: held all along it, not at its ends alone
+      return Optional.of(new Hang(layer, layering.bottom(layer), piece, false, edges.most > reach ? edges.most : 0, 0, 0, 0,
+          0, 0, edges.points(), FreePart.all(piece), false, rim, patches));
+    }
     Out out = new Out(layer, reach);
     if (chords.share() < ALL) {
       // ends on free edges are asked already where nothing is held
@@ -138,7 +143,8 @@ public final class LayerScan {
     double span = chords.share() >= ALL || chords.share() >= SOME && isFlat(patches) ? chords.span() : 0;
     FreePart free = chords.share() >= ALL ? FreePart.NONE : span == 0 ? FreePart.all(piece) : FreePart.of(chords, plain);
     Hang hang = new Hang(layer, layering.bottom(layer), piece, false, out.most > reach ? out.most : 0,
-        span, chords.x(), chords.y(), chords.middle().get(0), chords.middle().get(1), out.points(), free, rim, patches);
+        span, chords.x(), chords.y(), chords.middle().get(0), chords.middle().get(1), out.points(), free,
+        out.most > Math.max(ledge, reach) && RimReach.isPeaked(plain, below, out.most), rim, patches);
     return Optional.of((span > bridge || out.most > Math.max(ledge, reach)) && isFlat(patches)
         ? lay(hang, chords, below, reach, out.most).orElse(hang) : hang);
   }
@@ -173,7 +179,7 @@ public final class LayerScan {
     double[] middle = isOne ? new double[] {hang.midX(), hang.midY()} : laid.middle();
     return !better ? Optional.empty() : Optional.of(new Hang(layer, hang.z(), hang.piece(), false,
         out.most > reach ? out.most : 0, span, along[0], along[1], middle[0], middle[1], out.points(),
-        free(hang, laid, reach, out.most), rim, hang.patches()));
+        free(hang, laid, reach, out.most), true, rim, hang.patches()));
   }
 
   /** The pieces lines leave that stand out too far; round a hole whose lines lie in the air, what lines left at first. */
@@ -204,7 +210,8 @@ public final class LayerScan {
   }
 
   private Hang plain(int layer, Section piece, boolean starts, Rim rim, List<Patch> patches) {
-    return new Hang(layer, layering.bottom(layer), piece, starts, 0, 0, 0, 0, 0, 0, List.of(), FreePart.NONE, rim, patches);
+    return new Hang(layer, layering.bottom(layer), piece, starts, 0, 0, 0, 0, 0, 0, List.of(), FreePart.NONE, false, rim,
+        patches);
   }
 
   /** Whether the surface has a lowest corner within this layer under the piece. */

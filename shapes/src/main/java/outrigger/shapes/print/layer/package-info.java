@@ -13,7 +13,8 @@
  *     asks how far the edge of each piece left lies from the outline below: what the limit allows is carried.
  *     {@link OutlineGrid} and {@code LoopArea} tell what is near an outline or within it.
  * <li>{@link Rim} tells which edges of such a piece are carried. {@code Beads} and {@link Chords} lay lines across it, as a
- *     printer lays beads: what holds both ends is a bridge, what does not stands out into the air.
+ *     printer lays beads: what holds both ends is a bridge, what does not is a {@link FreePart} and stands out into the air.
+ *     {@code RimReach} tells how far all of it lies from what is below.
  * <li>Where that leaves a concern and what carries lies in several places, {@code Holds} tells the ways between these, and
  *     {@code Spans} seeks the shortest lines that still lay as much: {@code Laying} lays them from hold to hold and then
  *     across, in {@code Strips} that are exact.

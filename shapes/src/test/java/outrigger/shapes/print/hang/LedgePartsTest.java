@@ -81,6 +81,28 @@ class LedgePartsTest {
     assertEquals(12, ledge.x(), 0.01);
   }
 
+  /** Held in the middle alone, a square plate stands out most at its corners; a round one alike all round. */
+  @Test
+  void plateOnOnePost_isToldWhereItStandsOutMost() {
+    for (double turn : TURNS) {
+      Solid post = box(-3, -3, 0, 6, 6, 10);
+      Concern square = only(post.join(box(-8, -8, 10, 16, 16, 3)).turn(Axis.Z, turn));
+      assertEquals(5 * Math.sqrt(2), square.measured(), 0.01);
+      assertEquals(8 * Math.sqrt(2), Math.hypot(square.x(), square.y()), 0.02, square.toString());
+      assertEquals(256 - 36, square.area(), 0.1);
+      Concern corner = only(box(-8, -8, 0, 6, 6, 10).join(box(-8, -8, 10, 16, 16, 3)).turn(Axis.Z, turn));
+      assertEquals(8 * Math.sqrt(2), Math.hypot(corner.x(), corner.y()), 0.02, corner.toString());
+      Concern round = only(Prism.of(Profile.post(6), 0, 10).join(Prism.of(Profile.post(16), 10, 13)).turn(Axis.Z, turn));
+      assertEquals(5.5, Math.hypot(round.x(), round.y()), 2.4, round.toString());
+    }
+  }
+
+  private static Concern only(Solid solid) {
+    List<Concern> told = new OverhangGauge().read(Specimens.of(solid)).concerns();
+    assertEquals(1, told.size(), told.toString());
+    return told.get(0);
+  }
+
   /** On so many posts that no ways between them are sought, the corners are asked all the same. */
   @Test
   void plateOnManyPosts_isToldAtACorner() {

@@ -70,4 +70,16 @@ class LevelUndersidesTest {
     }
     assertTrue(only(Specimens.along(8, 0, 0, 10, 0, 10, 5, 13, 5, 13, 9, 0, 9)).message().contains("held on one side only"));
   }
+
+  /** The roof of a long stroke cut into a wall is held all along the wall: no bridge from end to end. */
+  @Test
+  void read_longStrokeInAWall_isNoBridge() {
+    for (double deep : new double[] {0.3, 0.45}) {
+      for (double turn : new double[] {0, 37, 90}) {
+        Solid wall = Specimens.box(0, 0, 0, 30, 5, 20).cut(Specimens.box(3, deep - 5, 8, 24, 5, 2));
+        assertEquals(List.of(), concerns(wall.turn(Axis.Z, turn)), deep + " mm deep, turned by " + turn);
+      }
+    }
+    assertEquals("bridge", only(Specimens.box(0, 0, 0, 30, 5, 20).cut(Specimens.box(3, -1, 8, 24, 9, 2))).rule());
+  }
 }

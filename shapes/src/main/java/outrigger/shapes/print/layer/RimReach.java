@@ -1,0 +1,46 @@
+package outrigger.shapes.print.layer;
+
+/** How far an area that stands out, and its rim, lie from the outline below. */
+final class RimReach {
+  /** Edges that stand out this part as far as the farthest point stand out alike, if as long as that part of it. */
+  private static final double ALIKE = 0.98;
+  private static final double EDGE = 0.1;
+  /** Distance between the points asked on a line, mm. */
+  private static final double APART = 0.5;
+
+  private RimReach() {}
+
+  /** Whether all that lies within a rim lies within a distance of what is below. */
+  static boolean isWithin(Rim rim, OutlineGrid below, double distance) {
+    double[] box = rim.extent(0, 1);
+    int lines = Beads.lines(box[1] - box[0]);
+    double apart = (box[1] - box[0]) / lines;
+    Beads.Cuts cuts = new Beads.Cuts(rim, 1, 0, box[0] + apart / 2, apart, lines);
+    for (int j = 0; j < lines; j++) {
+      double y = box[0] + apart * (j + 0.5);
+      for (int i = cuts.start[j]; i + 1 < cuts.start[j + 1]; i += 2) {
+        int steps = (int) Math.ceil((cuts.at[i + 1] - cuts.at[i]) / APART) + 1;
+        for (int k = 0; k < steps; k++) {
+          if (!below.isWithin(distance, cuts.at[i] + (cuts.at[i + 1] - cuts.at[i]) * (k + 0.5) / steps, y)) {
+            return false;
+          }
+        }
+      }
+    }
+    return true;
+  }
+
+  /** Whether no edges of some length stand out about as far as the farthest point, throughout. */
+  static boolean isPeaked(Rim rim, OutlineGrid below, double most) {
+    double far = ALIKE * most;
+    double length = 0;
+    for (int e = 0; e < rim.size() && length < EDGE * most; e++) {
+      double x = (rim.x0(e) + rim.x1(e)) / 2;
+      double y = (rim.y0(e) + rim.y1(e)) / 2;
+      boolean isFar = !rim.isCarried(e) && below.distance(x, y) >= far && below.distance(rim.x0(e), rim.y0(e)) >= far
+          && below.distance(rim.x1(e), rim.y1(e)) >= far;
+      length += isFar ? rim.length(e) : 0;
+    }
+    return length < EDGE * most;
+  }
+}
