@@ -73,7 +73,7 @@ public final class FacetSamples {
     double foot = c.minus(a).dot(along);
     Vec up = c.minus(a).plus(along, -foot);
     double height = up.length();
-    if (width <= spacing && height <= spacing) {
+    if (isAllNear(slot, middle(slot))) {
       list.add(slot, middle(slot), width * height / 2);
     } else {
       int from = list.size();
@@ -85,6 +85,12 @@ public final class FacetSamples {
       list.scaleAreas(from, width * height / 2 / sum);
       list.retain(from, wanted);
     }
+  }
+
+  /** Whether all of a facet lies within the spacing of a place. */
+  private boolean isAllNear(int slot, Vec p) {
+    return p.distance(corner(slot, 0)) <= spacing && p.distance(corner(slot, 1)) <= spacing
+        && p.distance(corner(slot, 2)) <= spacing;
   }
 
   /** A facet on its base: the base's left end, unit vectors along it and up, and the shape in these. */

@@ -7,8 +7,10 @@ import java.util.List;
 import java.util.Map;
 import outrigger.shapes.num.Workers;
 import outrigger.shapes.print.FacetField;
+import outrigger.shapes.print.Specimen;
 import outrigger.shapes.print.ball.BallProbe;
 import outrigger.shapes.print.ball.HeldBalls;
+import outrigger.shapes.print.facet.Cones;
 import outrigger.shapes.print.facet.Vec;
 import outrigger.shapes.print.sample.FacetSamples;
 import outrigger.shapes.print.sample.SampleList;
@@ -86,9 +88,12 @@ public final class BallField {
   }
 
   /** Measures the whole surface. */
-  public static BallField of(FacetTree tree, Reach reach, Workers workers) {
+  public static BallField of(Specimen specimen, Reach reach) {
+    FacetTree tree = specimen.facetTree();
+    Workers workers = specimen.workers();
+    Cones cones = new Cones(specimen.mesh(), specimen.facets(), specimen.slicer().seams());
     BallField field = new BallField(tree, reach,
-        Facing.of(tree, reach.inward, reach.shown, reach.shown + reach.spacing, workers));
+        Facing.of(tree, cones, reach.inward, reach.shown, reach.shown + reach.spacing, workers));
     if (field.regions.isEmpty()) {
       return field;
     }

@@ -2,15 +2,18 @@ package outrigger.shapes.print.tree;
 
 import java.util.List;
 import outrigger.shapes.num.Workers;
+import outrigger.shapes.print.facet.Cones;
 import outrigger.shapes.print.facet.Extremes;
 
 /**
  * Finds where facets stand against each other nearer than a width, through the solid or through the air: nowhere else can
  * a ball narrower than that be held.
  *
- * <p>What holds a ball pulls it no way, so of its spokes two stand more than square to each other, and so do two of the
- * facets they rest on. Both touch the ball, so they are no farther apart than it is wide, and each lies on that side of
- * the other on which the ball does. Nodes of the tree are paired from the root down, both one level at a time, each pair
+ * <p>What holds a ball hardly pulls it, so of the two to four spokes that matter two have a product of -1/3 or less, as in a
+ * tetrahedron, or their sum would be longer. On a facet the spoke is its normal; on an edge or a corner it is a sum of the
+ * normals there ({@link Cones}), so two facets' normals have a product that is -1/3 or less times the reaches of both. Both
+ * touch the ball, so they are no farther apart than it is wide, and each lies on that side of the other on which the ball
+ * does. Nodes of the tree are paired from the root down, both one level at a time, each pair
  * once; pairs far from each other or with all normals alike are dropped, and so are those near nothing that is not taken
  * yet. Small ones of which two facets stand against each other are taken whole, so that a finer mesh of the same thin place
  * costs little more. On a part without thin places nearly all pairs end high up.
@@ -18,6 +21,8 @@ import outrigger.shapes.print.facet.Extremes;
 public final class Facing {
   /** Facets whose normals' product is no less stand at most square; more than normals are rounded by. */
   private static final double SQUARE = -0.02;
+  /** Less than a third, by more than normals are rounded by. */
+  private static final double AGAINST = 0.32;
   /** Subtrees that are given to threads. */
   private static final int PIECES = 64;
   private static final int AXES = 3;
@@ -34,11 +39,18 @@ public final class Facing {
   private final double reach2;
   private final double margin;
   private final float[] regions;
+  private final boolean inward;
+  private final Cones cones;
+  /** Reaches of the facets' cones, as far as they were asked for, or 0. */
+  private final float[] reaches;
 
-  private Facing(FacetTree tree, boolean inward, double width, double margin) {
+  private Facing(FacetTree tree, Cones cones, boolean inward, double width, double margin) {
     this.tree = tree;
     boxes = tree.boxes();
     normals = tree.normalBounds();
+    this.cones = cones;
+    this.inward = inward;
+    reaches = new float[tree.size()];
     side = inward ? -1 : 1;
     this.width = width;
     reach2 = (width + ROUNDING) * (width + ROUNDING);
@@ -49,12 +61,13 @@ public final class Facing {
   /**
    * The regions near both of two facets that stand against each other.
    *
+   * @param cones of the facets' edges and corners
    * @param inward whether through the solid, not the air
    * @param width how far apart they may be, mm
    * @param margin how far from each of both a region reaches, mm, at least the width
    */
-  public static NearRegions of(FacetTree tree, boolean inward, double width, double margin, Workers workers) {
-    Facing facing = new Facing(tree, inward, width, margin);
+  public static NearRegions of(FacetTree tree, Cones cones, boolean inward, double width, double margin, Workers workers) {
+    Facing facing = new Facing(tree, cones, inward, width, margin);
     int first = Math.min(tree.leaves(), PIECES);
     workers.each(first, i -> {
       facing.start(first + i, first);
@@ -241,8 +254,17 @@ public final class Facing {
   }
 
   private boolean standAgainst(int a, int b) {
-    return tree.alongNormal(b, tree.normalX(a), tree.normalY(a), tree.normalZ(a)) < SQUARE && isNear(a, b) && reaches(a, b)
-        && reaches(b, a);
+    double product = tree.alongNormal(b, tree.normalX(a), tree.normalY(a), tree.normalZ(a));
+    return product < SQUARE && isNear(a, b) && reaches(a, b) && reaches(b, a)
+        && (product < -AGAINST || -product * reach(a) * reach(b) > AGAINST);
+  }
+
+  /** Of a facet's cones; two threads may work out the same one. */
+  private double reach(int slot) {
+    if (reaches[slot] == 0) {
+      reaches[slot] = (float) cones.reach(tree.facet(slot), inward);
+    }
+    return reaches[slot];
   }
 
   private boolean isNear(int a, int b) {

@@ -51,7 +51,7 @@ public final class GapGauge implements Gauge {
     }
     double spacing = Widths.spacing(specimen);
     BallField.Reach reach = new BallField.Reach(false, most, most, most, most, spacing, specimen.isMapped());
-    BallField field = BallField.of(specimen.facetTree(), reach, specimen.workers());
+    BallField field = BallField.of(specimen, reach);
     Descent descent = new Descent(specimen.facetTree(), reach);
     FineAreas areas = new FineAreas(specimen.facetTree(), reach);
     List<Concern> concerns = new ArrayList<>();

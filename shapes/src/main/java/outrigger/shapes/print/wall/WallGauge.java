@@ -63,7 +63,7 @@ public final class WallGauge implements Gauge {
     double spacing = Widths.spacing(specimen);
     BallField.Reach reach = new BallField.Reach(true, bound, ENOUGH * bound, MOST * bound,
         (specimen.isMapped() ? SHOWN : ENOUGH) * bound, spacing, specimen.isMapped());
-    BallField field = BallField.of(specimen.facetTree(), reach, specimen.workers());
+    BallField field = BallField.of(specimen, reach);
     Descent descent = new Descent(specimen.facetTree(), reach);
     List<Spot> edges = new ArrayList<>(InnerEdges.narrow(specimen, reach, field.regions()));
     edges.addAll(InnerTips.narrow(specimen, reach));

@@ -1,0 +1,115 @@
+package outrigger.shapes.print.facet;
+
+import outrigger.shapes.mesh.Mesh;
+
+/**
+ * How far the ways in which a ball may rest on a facet, its edges and corners reach beyond the facet's normal.
+ *
+ * <p>On an edge or a corner that reaches into what is measured a ball may rest any way between the normals about it. Such a
+ * way is a sum of these normals, each times a number not below 0, and the numbers add up to no more than the
+ * {@link #reach}: 1 where all is flat, 1.42 at an edge of 90 degrees, 1.74 at the corner of a box.
+ */
+public final class Cones {
+  /** Reaches beyond it are told as it: at needles, tips and where normals stand against each other. */
+  public static final double MOST = 8;
+  /** A corner has so few facets, or its reach is taken for the most. */
+  private static final int FACETS = 64;
+  /** Edges whose faces differ less, cosine, count as reaching out either way. */
+  private static final double FLAT = 0.9999;
+
+  private final Mesh mesh;
+  private final Facets facets;
+  private final Seams seams;
+
+  /** Those of a mesh, worked out where they are asked for. */
+  public Cones(Mesh mesh, Facets facets, Seams seams) {
+    this.mesh = mesh;
+    this.facets = facets;
+    this.seams = seams;
+  }
+
+  /**
+   * The greatest of a facet's three corners, with all edges there.
+   *
+   * @param inward whether balls lie in the solid, not the air
+   */
+  public double reach(int facet, boolean inward) {
+    double most = 1;
+    for (int k = 0; k < 3; k++) {
+      most = Math.max(most, reachOfCorner(3 * facet + k, inward));
+    }
+    return most;
+  }
+
+  /** About the vertex a half-edge begins at: by the mean of the normals there, weighed by the angles of their facets. */
+  private double reachOfCorner(int first, boolean inward) {
+    double x = 0;
+    double y = 0;
+    double z = 0;
+    boolean juts = false;
+    int half = first;
+    int count = 0;
+    do {
+      int facet = half / 3;
+      double angle = angle(half);
+      x += angle * facets.normal(facet, 0);
+      y += angle * facets.normal(facet, 1);
+      z += angle * facets.normal(facet, 2);
+      juts |= juts(half, inward);
+      half = next(half);
+      count++;
+    } while (half != first && count < FACETS);
+    if (!juts) {
+      return 1;
+    }
+    double length = Math.sqrt(x * x + y * y + z * z);
+    double least = length;
+    for (int i = 0; i < count; i++) {
+      int facet = half / 3;
+      least = Math.min(least, x * facets.normal(facet, 0) + y * facets.normal(facet, 1) + z * facets.normal(facet, 2));
+      half = next(half);
+    }
+    return half != first || !(least * MOST > length) ? MOST : length / least;
+  }
+
+  /** The next half-edge about the vertex that one begins at. */
+  private int next(int half) {
+    int across = seams.across(half);
+    return across / 3 * 3 + (across + 1) % 3;
+  }
+
+  /** Whether an edge reaches into what is measured. */
+  private boolean juts(int half, boolean inward) {
+    int facet = half / 3;
+    int across = seams.across(half);
+    int other = across / 3;
+    double product = 0;
+    for (int k = 0; k < 3; k++) {
+      product += facets.normal(facet, k) * facets.normal(other, k);
+    }
+    if (product > FLAT) {
+      return false;
+    }
+    int tip = mesh.corner(other, (across % 3 + 2) % 3);
+    int at = Seams.from(mesh, half);
+    double rise = facets.normal(facet, 0) * (mesh.x(tip) - mesh.x(at)) + facets.normal(facet, 1) * (mesh.y(tip) - mesh.y(at))
+        + facets.normal(facet, 2) * (mesh.z(tip) - mesh.z(at));
+    return inward ? rise > 0 : rise < 0;
+  }
+
+  /** The facet's angle at the vertex a half-edge begins at, radians. */
+  private double angle(int half) {
+    int a = Seams.from(mesh, half);
+    int b = Seams.to(mesh, half);
+    int c = mesh.corner(half / 3, (half % 3 + 2) % 3);
+    double ux = (double) mesh.x(b) - mesh.x(a);
+    double uy = (double) mesh.y(b) - mesh.y(a);
+    double uz = (double) mesh.z(b) - mesh.z(a);
+    double vx = (double) mesh.x(c) - mesh.x(a);
+    double vy = (double) mesh.y(c) - mesh.y(a);
+    double vz = (double) mesh.z(c) - mesh.z(a);
+    double product = ux * vx + uy * vy + uz * vz;
+    return StrictMath.acos(Math.max(-1, Math.min(1,
+        product / Math.sqrt((ux * ux + uy * uy + uz * uz) * (vx * vx + vy * vy + vz * vz)))));
+  }
+}
