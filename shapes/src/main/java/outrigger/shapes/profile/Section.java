@@ -86,7 +86,10 @@ public final class Section {
       return this;
     }
     Set<LinearRing> common = commonHoles(other);
-    return filled(common).overlay(other.filled(common), OverlayNG.DIFFERENCE);
+    Geometry whole = filled(common).geometry;
+    Geometry part = other.filled(common).geometry;
+    return Inlay.isIn(whole, part) ? new Section(Inlay.without((Polygon) whole, (Polygon) part))
+        : new Section(OverlayNGRobust.overlay(whole, part, OverlayNG.DIFFERENCE));
   }
 
   /** Holes that this area and another have alike, each in one piece: nothing of either lies in them, nor of the difference. */

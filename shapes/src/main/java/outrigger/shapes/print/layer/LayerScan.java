@@ -31,7 +31,7 @@ public final class LayerScan {
   /** Beads are laid across a rim, and its free edges walked, with corners left out that lie nearer to their line, mm. */
   private static final double STRAIGHT = 0.004;
   /** Facets are fetched for so many points ahead. */
-  private static final double AHEAD = 8;
+  private static final double AHEAD = 16;
   /** Distance between the points asked on a free edge, mm. */
   private static final double APART = 0.5;
   /** Of so much of an area as this held at both ends, the rest is corners. */
@@ -310,6 +310,8 @@ public final class LayerScan {
     private final double[] box = new double[6];
     private int[] near = new int[16];
     private int count;
+    /** The one that lay under the last place: it or those next to it are likely to lie under the next. */
+    private int last;
     private double nearX;
     private double nearY;
     private double reach = -1;
@@ -323,6 +325,7 @@ public final class LayerScan {
     private boolean isSteep(double x, double y, double way) {
       if (Math.abs(x - nearX) > reach || Math.abs(y - nearY) > reach) {
         count = 0;
+        last = 0;
         nearX = x;
         nearY = y;
         reach = AHEAD * way;
@@ -335,8 +338,13 @@ public final class LayerScan {
       box[3] = x + play;
       box[4] = y + play;
       box[5] = high;
-      for (int i = 0; i < count; i++) {
+      return finds(last, count) || finds(0, last);
+    }
+
+    private boolean finds(int from, int to) {
+      for (int i = from; i < to; i++) {
         if (undersides.meets(near[i], box)) {
+          last = i;
           return true;
         }
       }

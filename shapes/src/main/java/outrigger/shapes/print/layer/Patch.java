@@ -36,12 +36,13 @@ public record Patch(int facet, double area, double x, double y, double z, double
     int n = 0;
     for (int i = 0; i < corners; i++) {
       int a = 3 * i;
-      int b = 3 * ((i + 1) % corners);
+      int b = i + 1 == corners ? 0 : a + 3;
       double da = side * (p[a + 2] - level);
       double db = side * (p[b + 2] - level);
       if (da >= 0) {
-        System.arraycopy(p, a, q, n, 3);
-        n += 3;
+        q[n++] = p[a];
+        q[n++] = p[a + 1];
+        q[n++] = p[a + 2];
       }
       if (da > 0 != db > 0 && da != 0 && db != 0) {
         double t = da / (da - db);

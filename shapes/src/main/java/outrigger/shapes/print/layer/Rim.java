@@ -252,9 +252,23 @@ public final class Rim {
     return grid.isWithin(distance, x, y);
   }
 
-  /** Whether a corner of either rim lies on the other, nearer than a distance. */
+  /** Whether a corner of either rim lies on the other, nearer than a distance; this one is likely to be carried by it. */
   public boolean touches(Rim other, double within) {
-    return hasCornerOn(other, within) || other.hasCornerOn(this, within);
+    return hasCarriedOn(other, within) || hasCornerOn(other, within) || other.hasCornerOn(this, within);
+  }
+
+  /** Whether the first carried edge begins on another rim: so it does on most it goes on from, and no grid is needed. */
+  private boolean hasCarriedOn(Rim other, double within) {
+    int e = 0;
+    while (e < size() && !carried[e]) {
+      e++;
+    }
+    for (int i = 0; i < other.size() && e < size(); i++) {
+      if (OutlineGrid.square(other.ends, i, x0(e), y0(e)) <= within * within) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private boolean hasCornerOn(Rim other, double within) {
