@@ -20,29 +20,38 @@ public final class Cones {
   private final Mesh mesh;
   private final Facets facets;
   private final Seams seams;
-
-  /** Those of a mesh, worked out where they are asked for. */
-  public Cones(Mesh mesh, Facets facets, Seams seams) {
-    this.mesh = mesh;
-    this.facets = facets;
-    this.seams = seams;
-  }
+  private final boolean inward;
+  /** Of the corners asked for, by vertex; 0 for the others. Two threads may work out the same one. */
+  private final float[] known;
 
   /**
-   * The greatest of a facet's three corners, with all edges there.
+   * Those of a mesh, worked out where they are asked for.
    *
    * @param inward whether balls lie in the solid, not the air
    */
-  public double reach(int facet, boolean inward) {
+  public Cones(Mesh mesh, Facets facets, Seams seams, boolean inward) {
+    this.mesh = mesh;
+    this.facets = facets;
+    this.seams = seams;
+    this.inward = inward;
+    known = new float[mesh.vertexCount()];
+  }
+
+  /** The greatest of a facet's three corners, with all edges there. */
+  public double reach(int facet) {
     double most = 1;
     for (int k = 0; k < 3; k++) {
-      most = Math.max(most, reachOfCorner(3 * facet + k, inward));
+      int v = mesh.corner(facet, k);
+      if (known[v] == 0) {
+        known[v] = (float) reachOfCorner(3 * facet + k);
+      }
+      most = Math.max(most, known[v]);
     }
     return most;
   }
 
   /** About the vertex a half-edge begins at: by the mean of the normals there, weighed by the angles of their facets. */
-  private double reachOfCorner(int first, boolean inward) {
+  private double reachOfCorner(int first) {
     double x = 0;
     double y = 0;
     double z = 0;
@@ -55,7 +64,7 @@ public final class Cones {
       x += angle * facets.normal(facet, 0);
       y += angle * facets.normal(facet, 1);
       z += angle * facets.normal(facet, 2);
-      juts |= juts(half, inward);
+      juts |= juts(half);
       half = next(half);
       count++;
     } while (half != first && count < FACETS);
@@ -79,7 +88,7 @@ public final class Cones {
   }
 
   /** Whether an edge reaches into what is measured. */
-  private boolean juts(int half, boolean inward) {
+  private boolean juts(int half) {
     int facet = half / 3;
     int across = seams.across(half);
     int other = across / 3;

@@ -49,7 +49,7 @@ final class HangingMap {
       double high = layering.middle(hang.layer());
       for (Patch patch : hang.patches()) {
         int slot = slots.get(patch.facet());
-        if (samples.breadth(slot) > spacing) {
+        if (samples.isLarge(slot)) {
           List<FacetField.Place> found = places.computeIfAbsent(patch.facet(), f -> new ArrayList<>());
           if (isConcern) {
             add(list(slot), hang, low, high, undersides.lean(patch.facet()), found);

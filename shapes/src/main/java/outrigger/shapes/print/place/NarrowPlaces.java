@@ -20,6 +20,7 @@ import outrigger.shapes.print.spot.Spot;
 public final class NarrowPlaces {
   /** Cells this far apart along an axis may still hold linked spots. */
   private static final int NEAR = 2;
+  private static final int SIDE = 2 * NEAR + 1;
   /** Room for 21 bits of cell number along each axis. */
   private static final int BITS = 21;
   /** Part of the link that still joins the middles along one pin. */
@@ -45,7 +46,7 @@ public final class NarrowPlaces {
    */
   public static List<NarrowPlace> of(List<Spot> spots, List<Spot> rims, double link, double least, Descent descent) {
     List<NarrowPlace> found = new ArrayList<>();
-    grouped(spots, rims, link, least, descent).forEach(place -> found.addAll(pins(place, link, least, descent)));
+    grouped(joined(spots, link), rims, least, descent).forEach(place -> found.addAll(pins(place, link, least, descent)));
     found.replaceAll(place -> place.form() == NarrowPlace.Form.STRIP && descent.isOpen(place) ? place.throughout() : place);
     found.sort(Comparator.comparing(NarrowPlace::narrowest, Spot.ORDER));
     return found;
@@ -56,20 +57,38 @@ public final class NarrowPlaces {
     if (place.form() != NarrowPlace.Form.LUMP && place.form() != NarrowPlace.Form.STRIP) {
       return List.of(place);
     }
-    List<NarrowPlace> parts = grouped(place.spots(), place.rim(), PINS * link, least, descent);
+    NarrowPlaces closer = joined(place.spots(), PINS * link);
+    if (closer.isOne()) {
+      return List.of(place);
+    }
+    List<NarrowPlace> parts = grouped(closer, place.rim(), least, descent);
     boolean allRound = parts.stream().allMatch(part -> part.form() == NarrowPlace.Form.ROUND);
     return parts.size() > 1 && allRound ? parts : List.of(place);
   }
 
-  private static List<NarrowPlace> grouped(List<Spot> spots, List<Spot> rims, double link, double least, Descent descent) {
+  private static NarrowPlaces joined(List<Spot> spots, double link) {
     NarrowPlaces places = new NarrowPlaces(link);
     spots.forEach(places::put);
     places.join();
+    return places;
+  }
+
+  /** Whether all spots hang together. */
+  private boolean isOne() {
+    for (int c = 0; c < parent.length; c++) {
+      if (root(c) != root(0)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static List<NarrowPlace> grouped(NarrowPlaces places, List<Spot> rims, double least, Descent descent) {
     Map<Integer, List<Spot>> rimsOf = places.besideGroups(rims);
     List<NarrowPlace> found = new ArrayList<>();
     places.groups().forEach((root, group) -> {
       if (group.stream().mapToDouble(Spot::area).sum() >= least || group.stream().anyMatch(Spot::isEdge)) {
-        add(found, narrowest(group, descent), group, rimsOf.getOrDefault(root, List.of()), link);
+        add(found, narrowest(group, descent), group, rimsOf.getOrDefault(root, List.of()), places.link);
       }
     });
     return found;
@@ -118,14 +137,12 @@ public final class NarrowPlaces {
     }
     for (int c = 0; c < parent.length; c++) {
       long[] at = where.get(c);
-      for (long i = -NEAR; i <= NEAR; i++) {
-        for (long j = -NEAR; j <= NEAR; j++) {
-          for (long k = -NEAR; k <= NEAR; k++) {
-            Integer other = numbers.get(key(at[0] + i, at[1] + j, at[2] + k));
-            if (other != null && other < c && root(c) != root(other) && isLinked(cells.get(c), cells.get(other))) {
-              parent[Math.max(root(c), root(other))] = Math.min(root(c), root(other));
-            }
-          }
+      // half of the cells about it: of each pair one finds the other
+      for (int near = 0; near < (SIDE * SIDE * SIDE) / 2; near++) {
+        Integer other = numbers.get(key(at[0] + near / (SIDE * SIDE) - NEAR, at[1] + near / SIDE % SIDE - NEAR,
+            at[2] + near % SIDE - NEAR));
+        if (other != null && root(c) != root(other) && isLinked(cells.get(c), cells.get(other))) {
+          parent[Math.max(root(c), root(other))] = Math.min(root(c), root(other));
         }
       }
     }

@@ -47,6 +47,11 @@ public final class FacetSamples {
     return 2 * area(slot) / longest;
   }
 
+  /** Whether one colour cannot tell of all of it: it is broader than the spacing and has several samples. */
+  public boolean isLarge(int slot) {
+    return breadth(slot) > spacing && !isAllNear(slot, middle(slot));
+  }
+
   /** Whether it is too narrow to tell which way it faces, so that nothing can be measured from it. */
   public boolean isNeedle(int slot) {
     return breadth(slot) < NEEDLE;

@@ -91,7 +91,7 @@ public final class BallField {
   public static BallField of(Specimen specimen, Reach reach) {
     FacetTree tree = specimen.facetTree();
     Workers workers = specimen.workers();
-    Cones cones = new Cones(specimen.mesh(), specimen.facets(), specimen.slicer().seams());
+    Cones cones = new Cones(specimen.mesh(), specimen.facets(), specimen.slicer().seams(), reach.inward);
     BallField field = new BallField(tree, reach,
         Facing.of(tree, cones, reach.inward, reach.shown, reach.shown + reach.spacing, workers));
     if (field.regions.isEmpty()) {
@@ -239,7 +239,7 @@ public final class BallField {
       if (reach.mapped) {
         held.add(spot);
       }
-      if (samples.breadth(spot.slot()) <= reach.spacing) {
+      if (!samples.isLarge(spot.slot())) {
         least[facet] = Math.min(least[facet], spot.width());
       }
     }
@@ -261,7 +261,7 @@ public final class BallField {
   public Map<Integer, List<FacetField.Place>> places() {
     Map<Integer, List<FacetField.Place>> places = new LinkedHashMap<>();
     for (Spot spot : held) {
-      if (samples.breadth(spot.slot()) > reach.spacing) {
+      if (samples.isLarge(spot.slot())) {
         places.computeIfAbsent(tree.facet(spot.slot()), f -> new ArrayList<>()).add(new FacetField.Place(
             spot.place().x(), spot.place().y(), spot.place().z(), CELL * reach.spacing, spot.width()));
       }

@@ -39,18 +39,13 @@ public final class Facing {
   private final double reach2;
   private final double margin;
   private final float[] regions;
-  private final boolean inward;
   private final Cones cones;
-  /** Reaches of the facets' cones, as far as they were asked for, or 0. */
-  private final float[] reaches;
 
   private Facing(FacetTree tree, Cones cones, boolean inward, double width, double margin) {
     this.tree = tree;
     boxes = tree.boxes();
     normals = tree.normalBounds();
     this.cones = cones;
-    this.inward = inward;
-    reaches = new float[tree.size()];
     side = inward ? -1 : 1;
     this.width = width;
     reach2 = (width + ROUNDING) * (width + ROUNDING);
@@ -61,7 +56,7 @@ public final class Facing {
   /**
    * The regions near both of two facets that stand against each other.
    *
-   * @param cones of the facets' edges and corners
+   * @param cones of the facets' edges and corners, on the same side
    * @param inward whether through the solid, not the air
    * @param width how far apart they may be, mm
    * @param margin how far from each of both a region reaches, mm, at least the width
@@ -255,16 +250,9 @@ public final class Facing {
 
   private boolean standAgainst(int a, int b) {
     double product = tree.alongNormal(b, tree.normalX(a), tree.normalY(a), tree.normalZ(a));
-    return product < SQUARE && isNear(a, b) && reaches(a, b) && reaches(b, a)
-        && (product < -AGAINST || -product * reach(a) * reach(b) > AGAINST);
-  }
-
-  /** Of a facet's cones; two threads may work out the same one. */
-  private double reach(int slot) {
-    if (reaches[slot] == 0) {
-      reaches[slot] = (float) cones.reach(tree.facet(slot), inward);
-    }
-    return reaches[slot];
+    return product < SQUARE
+        && (product < -AGAINST || -product * cones.reach(tree.facet(a)) * cones.reach(tree.facet(b)) > AGAINST)
+        && isNear(a, b) && reaches(a, b) && reaches(b, a);
   }
 
   private boolean isNear(int a, int b) {

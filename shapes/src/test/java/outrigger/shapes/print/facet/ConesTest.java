@@ -13,10 +13,10 @@ import outrigger.shapes.solid.Solid;
 class ConesTest {
   private static double most(Solid solid, boolean inward) {
     Mesh mesh = Specimens.proven(solid).mesh();
-    Cones cones = new Cones(mesh, new Facets(mesh), Seams.of(mesh));
+    Cones cones = new Cones(mesh, new Facets(mesh), Seams.of(mesh), inward);
     double most = 0;
     for (int f = 0; f < mesh.facetCount(); f++) {
-      most = Math.max(most, cones.reach(f, inward));
+      most = Math.max(most, cones.reach(f));
     }
     return most;
   }
