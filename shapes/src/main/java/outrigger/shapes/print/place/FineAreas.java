@@ -96,20 +96,39 @@ public final class FineAreas {
     /** What is narrow there; nothing if that would take too many samples. */
     List<Spot> spots(double bound) {
       List<Spot> spots = new ArrayList<>();
-      for (int slot : around.of(middle, radius)) {
+      int[] slots = around.of(middle, radius);
+      if (isTooMany(slots)) {
+        return spots;
+      }
+      for (int slot : slots) {
         Vec normal = tree.normal(slot);
         if (!samples.isNeedle(slot)) {
-          split(tree.corner(slot, 0), tree.corner(slot, 1), tree.corner(slot, 2), corners -> {
-            if (count++ < MOST_SAMPLES) {
-              Spot spot = spot(slot, normal, corners);
-              if (spot.ball().held() && spot.reachesBelow(bound) && isOwn(spot.ball().middle())) {
-                spots.add(spot);
-              }
+          split(slot, corners -> {
+            Spot spot = spot(slot, normal, corners);
+            if (spot.ball().held() && spot.reachesBelow(bound) && isOwn(spot.ball().middle())) {
+              spots.add(spot);
             }
           });
         }
       }
-      return count > MOST_SAMPLES ? List.of() : spots;
+      return spots;
+    }
+
+    /** Whether the facets about the place have more samples than are taken, counted before any is. */
+    private boolean isTooMany(int... slots) {
+      for (int slot : slots) {
+        if (!samples.isNeedle(slot)) {
+          split(slot, corners -> count++);
+        }
+        if (count > MOST_SAMPLES) {
+          return true;
+        }
+      }
+      return false;
+    }
+
+    private void split(int slot, Consumer<Vec[]> consumer) {
+      split(tree.corner(slot, 0), tree.corner(slot, 1), tree.corner(slot, 2), consumer);
     }
 
     private Spot spot(int slot, Vec normal, Vec... corners) {
