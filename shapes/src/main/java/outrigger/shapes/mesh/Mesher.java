@@ -13,7 +13,9 @@ import outrigger.shapes.mesh.face.Faces;
 import outrigger.shapes.mesh.frame.Attempt;
 import outrigger.shapes.mesh.frame.Frame;
 import outrigger.shapes.mesh.frame.Rounded;
+import outrigger.shapes.mesh.frame.TouchException;
 import outrigger.shapes.mesh.frame.Turns;
+import outrigger.shapes.mesh.frame.UnsettledException;
 import outrigger.shapes.mesh.inside.Membership;
 import outrigger.shapes.mesh.leaf.LeafBuilder;
 import outrigger.shapes.mesh.leaf.Polyhedron;
@@ -59,6 +61,8 @@ public final class Mesher {
   private final List<Placement> turns = new ArrayList<>();
   private final List<Boolean> cutAway = new ArrayList<>();
   private final Membership.Tree tree = new Membership.Tree();
+  /** What the parts do as turned operands see them, where the grid did not let them come to rest. */
+  private Optional<TouchException> touch = Optional.empty();
   /** Whether what is being added is taken away from the whole. */
   private boolean taken;
 
@@ -152,6 +156,8 @@ public final class Mesher {
       return Attempt.inTurn(Frame.of(operands, cutAway), some,
           attempt -> settling.apply(evaluation.of(faces(attempt), tree, attempt), attempt),
           () -> inAxesOfOperands(evaluation, settling));
+    } catch (UnsettledException unsettled) {
+      throw touch.isPresent() ? touch.get() : unsettled;
     } catch (ShapeException refusal) {
       Attempt plain = Attempt.PLAIN.on(some);
       evaluation.of(faces(plain), tree, plain);
@@ -161,7 +167,8 @@ public final class Mesher {
 
   /**
    * Evaluated as seen by one of the operands that are turned by any angle, and turned as a whole: flat faces that several
-   * have in common are flat there, where the grid bends them otherwise. Nothing where that does not settle either.
+   * have in common are flat there, where the grid bends them otherwise. Nothing where that does not settle either, or parts
+   * touch.
    */
   private Optional<Optional<Mesh>> inAxesOfOperands(Evaluation evaluation,
       BiFunction<Rounded, Attempt, Optional<Mesh>> settling) {
@@ -172,8 +179,10 @@ public final class Mesher {
         if (straight.isPresent()) {
           return Optional.of(Turning.of(straight.get(), turn, workers.from(MANY, straight.get().vertexCount()), settling));
         }
+      } catch (TouchException touching) {
+        touch = Optional.of(touching.placed(turn));
       } catch (ShapeException refusal) {
-        // as it is refused in the axes given, for a cause that is told in these
+        // nor does it settle so
       }
     }
     return Optional.empty();

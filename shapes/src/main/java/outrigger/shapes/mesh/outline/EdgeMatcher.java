@@ -8,9 +8,10 @@ import java.util.Set;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.Plane;
 import outrigger.shapes.mesh.face.Twins;
+import outrigger.shapes.mesh.frame.TouchException;
 import outrigger.shapes.num.IntList;
 import outrigger.shapes.num.LongMap;
-import outrigger.shapes.num.ShapeException;
+import outrigger.shapes.num.Place;
 
 /** Sees to it that every edge of an outline has one that runs the other way, splitting edges at corners within them. */
 final class EdgeMatcher {
@@ -31,7 +32,7 @@ final class EdgeMatcher {
   /**
    * Matches all edges.
    *
-   * @throws ShapeException if more than two faces meet along an edge
+   * @throws TouchException if more than two faces meet along an edge
    */
   void match() {
     if (areTwins()) {
@@ -105,13 +106,15 @@ final class EdgeMatcher {
         } else if (before >= 0) {
           ExactPoint a = outline.point(edges.get(i));
           ExactPoint b = outline.point(edges.get(i + 1));
-          throw new ShapeException("parts touch only along a line here, from " + Outline.place(a) + " to "
-              + Outline.place(b) + ", which no print file can say",
-              "Let them overlap by a tenth of a millimetre there, or move them apart.");
+          throw TouchException.along(place(a), place(b));
         }
       }
     }
     return map;
+  }
+
+  private static Place place(ExactPoint p) {
+    return new Place((int) p.grid(0), (int) p.grid(1), (int) p.grid(2));
   }
 
   private void checkAll(LongMap map) {

@@ -8,6 +8,7 @@ import java.util.function.Predicate;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.mesh.frame.Attempt;
 import outrigger.shapes.mesh.frame.Rounded;
+import outrigger.shapes.mesh.frame.TouchException;
 import outrigger.shapes.mesh.frame.UnsettledException;
 import outrigger.shapes.mesh.spatial.Kernel;
 import outrigger.shapes.num.Place;
@@ -198,9 +199,7 @@ public final class Settler {
     int v = lookedForTouch ? -1 : ExactTouch.find(given);
     lookedForTouch = true;
     if (v >= 0) {
-      String place = attempt.frame().out(Place.of(given.xyz(), v)).mm();
-      throw new ShapeException("parts touch only at a point or along a line here, near " + place
-          + ", which no print file can say", "Let them overlap by a tenth of a millimetre there, or move them apart.");
+      throw TouchException.near(attempt.frame().out(Place.of(given.xyz(), v)));
     }
   }
 
