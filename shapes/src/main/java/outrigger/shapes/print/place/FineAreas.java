@@ -20,14 +20,16 @@ import outrigger.shapes.print.tree.FacetTree;
 public final class FineAreas {
   /** Larger places have samples enough, mm^2. */
   private static final double SMALL = 10;
-  /** So many of the narrowest places are measured again. */
-  private static final int MOST_PLACES = 40;
+  /** Where there are more small places none is measured again: that would cost more than all else on a part full of holes. */
+  private static final int MOST_PLACES = 20;
   /** Parts of the place's width, and the bounds of that as parts of the spacing. */
   private static final double PART = 0.1;
   private static final double FINEST = 0.15;
   private static final double COARSEST = 0.5;
-  /** More samples than this are not taken for one place. */
+  /** More samples than this are not taken for one place, */
   private static final int MOST_SAMPLES = 5000;
+  /** and for all of them. */
+  private static final int MOST_IN_ALL = 20_000;
   /** A right triangle with both short edges alike has a fourth of its longest edge's square. */
   private static final double LONGEST = 2;
   /** A ball whose middle lies so many spacings off all spots belongs to no place. */
@@ -38,6 +40,7 @@ public final class FineAreas {
   private final FacetSamples samples;
   private final BallProbe probe;
   private final Around around;
+  private int left = MOST_IN_ALL;
 
   /** Measures among the facets of a tree, as far as a reach looks. */
   public FineAreas(FacetTree tree, BallField.Reach reach) {
@@ -56,15 +59,20 @@ public final class FineAreas {
    */
   public List<NarrowPlace> of(List<NarrowPlace> places, List<NarrowPlace> all, double bound) {
     List<NarrowPlace> measured = new ArrayList<>(places);
-    for (int i = 0; i < Math.min(MOST_PLACES, places.size()); i++) {
+    boolean isFew = places.stream().filter(place -> isSmall(place, bound)).count() <= MOST_PLACES;
+    for (int i = 0; isFew && i < places.size(); i++) {
       NarrowPlace place = places.get(i);
-      double area = place.area(bound);
-      if (area < SMALL && place.spots().stream().anyMatch(spot -> !spot.isEdge())) {
+      if (isSmall(place, bound)) {
+        double area = place.area(bound);
         double part = Math.min(COARSEST * reach.spacing(), Math.max(FINEST * reach.spacing(), PART * Math.sqrt(area)));
         measured.set(i, place.measured(new Small(place, all, part).spots(bound)));
       }
     }
     return measured;
+  }
+
+  private static boolean isSmall(NarrowPlace place, double bound) {
+    return place.area(bound) < SMALL && place.spots().stream().anyMatch(spot -> !spot.isEdge());
   }
 
   /** One place, measured with parts of the surface of a size. */
@@ -100,6 +108,7 @@ public final class FineAreas {
       if (isTooMany(slots)) {
         return spots;
       }
+      left -= count;
       for (int slot : slots) {
         Vec normal = tree.normal(slot);
         if (!samples.isNeedle(slot)) {
@@ -120,7 +129,7 @@ public final class FineAreas {
         if (!samples.isNeedle(slot)) {
           split(slot, corners -> count++);
         }
-        if (count > MOST_SAMPLES) {
+        if (count > Math.min(left, MOST_SAMPLES)) {
           return true;
         }
       }
