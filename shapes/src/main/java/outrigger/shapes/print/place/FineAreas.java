@@ -20,7 +20,7 @@ import outrigger.shapes.print.tree.FacetTree;
 public final class FineAreas {
   /** Larger places have samples enough, mm^2. */
   private static final double SMALL = 10;
-  /** Where there are more small places none is measured again: that would cost more than all else on a part full of holes. */
+  /** Where there are more small places none is measured again: it would cost more than all else on a part full of holes. */
   private static final int MOST_PLACES = 20;
   /** Parts of the place's width, and the bounds of that as parts of the spacing. */
   private static final double PART = 0.1;
