@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import outrigger.shapes.mesh.face.Faces;
@@ -153,9 +154,11 @@ public final class Mesher {
     }
     Workers some = workers.from(MANY, operands.stream().mapToLong(p -> p.xyz().length / 3).sum());
     try {
-      return Attempt.inTurn(Frame.of(operands, cutAway), some,
-          attempt -> settling.apply(evaluation.of(faces(attempt), tree, attempt), attempt),
-          () -> inAxesOfOperands(evaluation, settling));
+      Frame own = Frame.of(operands, cutAway);
+      Function<Attempt, Optional<Mesh>> settle =
+          attempt -> settling.apply(evaluation.of(faces(attempt), tree, attempt), attempt);
+      return isTurned ? settle.apply(Attempt.nearest(own, some))
+          : Attempt.inTurn(own, some, settle, () -> inAxesOfOperands(evaluation, settling));
     } catch (UnsettledException unsettled) {
       throw touch.isPresent() ? touch.get() : unsettled;
     } catch (ShapeException refusal) {
@@ -172,7 +175,7 @@ public final class Mesher {
    */
   private Optional<Optional<Mesh>> inAxesOfOperands(Evaluation evaluation,
       BiFunction<Rounded, Attempt, Optional<Mesh>> settling) {
-    for (Placement turn : isTurned ? List.<Placement>of() : Turns.of(turns)) {
+    for (Placement turn : Turns.of(turns)) {
       try {
         Optional<Mesh> straight = new Mesher(solid, turn.inverse(), workers).framed(evaluation,
             (facets, attempt) -> Settler.settleAny(facets, attempt, mesh -> false));

@@ -55,8 +55,13 @@ public record Attempt(Frame frame, double half, Workers workers) {
     throw last;
   }
 
+  /** The first attempt in a frame. */
+  public static Attempt nearest(Frame own, Workers workers) {
+    return new Attempt(own, HALF, workers);
+  }
+
   private static List<Attempt> from(Frame own, Workers workers) {
-    List<Attempt> attempts = new ArrayList<>(List.of(new Attempt(own, HALF, workers)));
+    List<Attempt> attempts = new ArrayList<>(List.of(nearest(own, workers)));
     for (double half : OTHERS) {
       attempts.add(new Attempt(own, half, workers));
     }
