@@ -22,6 +22,29 @@ record Beads(double held, double loose, double span) {
     return (int) Math.max(FEWEST, Math.min(MOST, Math.ceil(width / NEAR)));
   }
 
+  /** Takes a line along X. */
+  interface Line {
+    /** Returns whether to go on with others. */
+    boolean take(double from, double to, double y);
+  }
+
+  /** Lays lines along X within a rim until one says stop; whether none did. */
+  static boolean alongX(Rim rim, Line line) {
+    double[] across = rim.extent(0, 1);
+    int lines = lines(across[1] - across[0]);
+    double apart = (across[1] - across[0]) / lines;
+    Cuts cuts = new Cuts(rim, 1, 0, across[0] + apart / 2, apart, lines);
+    for (int j = 0; j < lines; j++) {
+      double y = across[0] + apart * (j + 0.5);
+      for (int i = cuts.start[j]; i + 1 < cuts.start[j + 1]; i += 2) {
+        if (!line.take(cuts.at[i], cuts.at[i + 1], y)) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
   /** Lays the lines along a unit vector. */
   static Beads laid(Rim rim, double x, double y) {
     double[] across = rim.extent(-y, x);

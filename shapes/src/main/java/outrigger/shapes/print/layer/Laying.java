@@ -130,16 +130,10 @@ final class Laying {
   /** Gives places in one of the pieces left, the farthest out among them. */
   void forEachLeft(Rim rim, Place place) {
     onFreeEdges(rim, (x, y, out) -> place.take(x, y, Math.min(out, laid.distance(x, y))));
-    double[] box = rim.extent(0, 1);
-    int lines = Beads.lines(box[1] - box[0]);
-    double apart = (box[1] - box[0]) / lines;
-    Beads.Cuts cuts = new Beads.Cuts(rim, 1, 0, box[0] + apart / 2, apart, lines);
-    for (int j = 0; j < lines; j++) {
-      double y = box[0] + apart * (j + 0.5);
-      for (int i = cuts.start[j]; i + 1 < cuts.start[j + 1]; i += 2) {
-        inside(cuts.at[i], cuts.at[i + 1], y, place);
-      }
-    }
+    Beads.alongX(rim, (from, to, y) -> {
+      inside(from, to, y, place);
+      return true;
+    });
   }
 
   private void inside(double from, double to, double y, Place place) {

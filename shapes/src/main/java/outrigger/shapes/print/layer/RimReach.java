@@ -12,22 +12,15 @@ final class RimReach {
 
   /** Whether all that lies within a rim lies within a distance of what is below. */
   static boolean isWithin(Rim rim, OutlineGrid below, double distance) {
-    double[] box = rim.extent(0, 1);
-    int lines = Beads.lines(box[1] - box[0]);
-    double apart = (box[1] - box[0]) / lines;
-    Beads.Cuts cuts = new Beads.Cuts(rim, 1, 0, box[0] + apart / 2, apart, lines);
-    for (int j = 0; j < lines; j++) {
-      double y = box[0] + apart * (j + 0.5);
-      for (int i = cuts.start[j]; i + 1 < cuts.start[j + 1]; i += 2) {
-        int steps = (int) Math.ceil((cuts.at[i + 1] - cuts.at[i]) / APART) + 1;
-        for (int k = 0; k < steps; k++) {
-          if (!below.isWithin(distance, cuts.at[i] + (cuts.at[i + 1] - cuts.at[i]) * (k + 0.5) / steps, y)) {
-            return false;
-          }
+    return Beads.alongX(rim, (from, to, y) -> {
+      int steps = (int) Math.ceil((to - from) / APART) + 1;
+      for (int k = 0; k < steps; k++) {
+        if (!below.isWithin(distance, from + (to - from) * (k + 0.5) / steps, y)) {
+          return false;
         }
       }
-    }
-    return true;
+      return true;
+    });
   }
 
   /** Whether no edges of some length stand out about as far as the farthest point, throughout. */
