@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import outrigger.shapes.num.Axis;
 import outrigger.shapes.num.ShapeException;
 import outrigger.shapes.profile.Profile;
+import outrigger.shapes.solid.Faceted;
 import outrigger.shapes.solid.Prism;
 import outrigger.shapes.solid.Solid;
 
@@ -97,5 +98,17 @@ class LoneFaceTest {
       xy[2 * i + 1] = r * Math.sin(Math.PI * i / tips);
     }
     return Profile.polygon(xy);
+  }
+
+  /** A step within a face: what lies within the inner rim of the shoulder is not what lies outside of the outer one. */
+  @Test
+  void mesh_shoulderFlushWithPlate_keepsThePost() {
+    Solid stepped = Prism.of(Profile.rectangle(12, 12), 1, TOP).join(Prism.of(Profile.post(8), TOP, 9));
+    Mesh one = Mesher.mesh(stepped);
+    Solid read = Faceted.of(one.xyz(), one.corners());
+    Solid plate = Prism.of(Profile.rectangle(60, 60), 0, TOP);
+    double post = ReferencePartTest.volume(one) - 12 * 12 * (TOP - 1);
+    assertEquals(60 * 60 * TOP + post, ReferencePartTest.volume(Mesher.spatial(plate.join(read))), 1e-9);
+    assertEquals(60 * 60 * TOP - 12 * 12 * (TOP - 1), ReferencePartTest.volume(Mesher.spatial(plate.cut(read))), 1e-9);
   }
 }

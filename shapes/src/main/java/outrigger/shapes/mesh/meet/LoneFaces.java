@@ -6,6 +6,7 @@ import java.util.function.IntPredicate;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.mesh.face.Face;
 import outrigger.shapes.mesh.face.Faces;
+import outrigger.shapes.mesh.face.HalfEdges;
 
 /**
  * Finds faces that need not be laid into the sheet of their plane although they are flush with others: such as are apart
@@ -59,10 +60,14 @@ final class LoneFaces {
     return lone;
   }
 
-  /** Whether no neighbour goes on flat from a face, and it comes to no corner twice. */
+  /**
+   * Whether a face has one rim, no neighbour goes on flat from it, and it comes to no corner twice. What lies within an inner
+   * rim need not be as it is outside: the operand may go on there, as above a shoulder.
+   */
   private boolean isOnItsOwn(Face face) {
-    for (int g : face.across) {
-      if (faces.planeOf(g) == face.plane) {
+    HalfEdges halfEdges = faces.halfEdges();
+    for (int e = 0; e < face.edges(); e++) {
+      if (halfEdges.loop(face.first + e) != halfEdges.loop(face.first) || faces.planeOf(face.across[e]) == face.plane) {
         return false;
       }
     }
