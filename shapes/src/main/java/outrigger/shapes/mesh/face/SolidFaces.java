@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import outrigger.shapes.exact.Plane;
 import outrigger.shapes.num.Interrupt;
+import outrigger.shapes.num.Place;
 import outrigger.shapes.num.ShapeException;
 import outrigger.shapes.num.Shares;
 import outrigger.shapes.num.Workers;
@@ -19,7 +20,7 @@ final class SolidFaces {
 
   private final Faces faces;
   private final int firstOperand;
-  private final List<Place> places = new ArrayList<>();
+  private final List<Start> starts = new ArrayList<>();
 
   /**
    * An operand and where it comes to stand.
@@ -28,7 +29,7 @@ final class SolidFaces {
    * @param edge number of its first half-edge
    * @param loop number of its first loop
    */
-  private record Place(FlatOperand flat, int base, int edge, int loop) {}
+  private record Start(FlatOperand flat, int base, int edge, int loop) {}
 
   /** For operands to be added to those that there are. */
   SolidFaces(Faces faces) {
@@ -38,7 +39,7 @@ final class SolidFaces {
 
   /** The next operand, and the first of its vertices, half-edges and loops. */
   void add(FlatOperand flat, int base, int edge, int loop) {
-    places.add(new Place(flat, base, edge, loop));
+    starts.add(new Start(flat, base, edge, loop));
   }
 
   /** Makes all faces, once there is room for them. */
@@ -52,10 +53,10 @@ final class SolidFaces {
       Plane[] planes = makeAll(from, Math.min(first + all, from + block));
       return () -> number(from, planes);
     }, Runnable::run);
-    int operands = places.size();
-    Shares.of(faces.workers(), operands, k -> places.get(k).flat.edgeCount()).each(() -> (from, to) -> {
+    int operands = starts.size();
+    Shares.of(faces.workers(), operands, k -> starts.get(k).flat.edgeCount()).each(() -> (from, to) -> {
       for (int k = from; k < to; k++) {
-        link(firstOperand + k, k + 1 < operands ? places.get(k + 1).base : faces.vertexCount());
+        link(firstOperand + k, k + 1 < operands ? starts.get(k + 1).base : faces.vertexCount());
       }
       return to;
     });
@@ -81,18 +82,18 @@ final class SolidFaces {
   }
 
   private Plane make(int f, int operand) {
-    Place place = places.get(operand - firstOperand);
+    Start start = starts.get(operand - firstOperand);
     int local = f - faces.firstFace(operand);
-    int first = place.edge + place.flat.firstEdge(local);
-    int[] from = new int[place.flat.firstEdge(local + 1) - place.flat.firstEdge(local)];
+    int first = start.edge + start.flat.firstEdge(local);
+    int[] from = new int[start.flat.firstEdge(local + 1) - start.flat.firstEdge(local)];
     int[] to = new int[from.length];
     int e = 0;
-    int number = place.loop + place.flat.firstLoop(local);
-    for (int[] loop : place.flat.loops(local)) {
-      faces.halfEdges().putLoop(first + e, number++, f, loop, place.base);
+    int number = start.loop + start.flat.firstLoop(local);
+    for (int[] loop : start.flat.loops(local)) {
+      faces.halfEdges().putLoop(first + e, number++, f, loop, start.base);
       for (int i = 0; i < loop.length; i++) {
-        from[e] = place.base + loop[i];
-        to[e++] = place.base + loop[i + 1 < loop.length ? i + 1 : 0];
+        from[e] = start.base + loop[i];
+        to[e++] = start.base + loop[i + 1 < loop.length ? i + 1 : 0];
       }
     }
     Plane plane = faces.planeThrough(from);
@@ -105,7 +106,7 @@ final class SolidFaces {
   /** Tells each edge of an operand which one runs the other way. */
   private void link(int operand, int vertexEnd) {
     HalfEdges halfEdges = faces.halfEdges();
-    int base = places.get(operand - firstOperand).base;
+    int base = starts.get(operand - firstOperand).base;
     int first = faces.firstEdge(operand);
     int[] twin = halfEdges.twins(first, faces.firstEdge(operand + 1), base, vertexEnd - base, Workers.of(1));
     for (int f = faces.firstFace(operand); f < faces.firstFace(operand + 1); f++) {
@@ -126,6 +127,6 @@ final class SolidFaces {
   }
 
   private String place(int vertex) {
-    return outrigger.shapes.num.Place.mm(faces.x(vertex), faces.y(vertex), faces.z(vertex));
+    return Place.mm(faces.x(vertex), faces.y(vertex), faces.z(vertex));
   }
 }
