@@ -112,7 +112,7 @@ final class HangingWords {
   }
 
   private Concern slope(Hanging hanging, double lean, String leans, String from) {
-    boolean hopeless = lean > specimen.limit(Limit.OVERHANG) + COOLED
+    boolean hopeless = lean > specimen.limit(Limit.OVERHANG) + COOLED + Undersides.PLAY
         && isBeyond(hanging.depth(), HOPELESS * specimen.limit(Limit.LEDGE));
     return at(hanging.place(specimen.mesh()), hanging, "overhang", hopeless ? Severity.ERROR : Severity.CAUTION, lean,
         Limit.OVERHANG, leans + Words.degrees(lean) + from + " and stands out " + Words.mm(hanging.depth())

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import outrigger.shapes.print.Limit;
 import outrigger.shapes.print.Specimen;
 import outrigger.shapes.print.layer.Hang;
@@ -122,36 +123,33 @@ final class Hangings {
 
   /**
    * How far a piece stands out in all: on top of what it goes on from, unless firm ground alongside is nearer, as for a
-   * stroke cut into a wall.
+   * stroke cut into a wall or the steps of a ramp round a column.
    */
   private double depth(Hang hang, double before, List<Hang> under) {
     if (hang.depth() == 0 || before + hang.depth() <= ledge) {
       return hang.depth() == 0 ? 0 : before + hang.depth();
     }
-    double most = 0;
-    for (int p = 0; p < hang.loose().size(); p += 2) {
-      double firm = toFirm(hang, hang.loose().get(p), hang.loose().get(p + 1), under);
-      if (firm > ledge) {
-        return before + hang.depth();
-      }
-      most = Math.max(most, firm);
+    double all = before + hang.depth();
+    int[] firm = under.isEmpty() ? new int[0] : firm(hang.rim(), under);
+    double most = firm.length == 0 ? all : 0;
+    for (int p = 0; p < hang.loose().size() && most < all; p += 2) {
+      most = Math.max(most, Math.min(all, toFirm(hang.rim(), firm, hang.loose().get(p), hang.loose().get(p + 1))));
     }
     return most;
   }
 
-  /** Distance of a point from the nearest carried edge that does not lie on a hanging piece itself, if within a ledge. */
-  private double toFirm(Hang hang, double x, double y, List<Hang> under) {
-    Rim rim = hang.rim();
+  private static double toFirm(Rim rim, int[] firm, double x, double y) {
     double nearest = Double.POSITIVE_INFINITY;
-    for (int e = 0; e < rim.size(); e++) {
-      if (rim.isCarried(e)) {
-        double d = rim.distance(e, x, y);
-        if (d <= ledge && d < nearest && isFirm((rim.x0(e) + rim.x1(e)) / 2, (rim.y0(e) + rim.y1(e)) / 2, under)) {
-          nearest = d;
-        }
-      }
+    for (int e : firm) {
+      nearest = Math.min(nearest, rim.distance(e, x, y));
     }
     return nearest;
+  }
+
+  /** The carried edges that do not lie on what hangs itself. */
+  private static int[] firm(Rim rim, List<Hang> under) {
+    return IntStream.range(0, rim.size()).filter(e -> rim.isCarried(e)
+        && isFirm((rim.x0(e) + rim.x1(e)) / 2, (rim.y0(e) + rim.y1(e)) / 2, under)).toArray();
   }
 
   private static boolean isFirm(double x, double y, List<Hang> under) {

@@ -21,6 +21,8 @@ import outrigger.shapes.print.slice.FlatCircle;
 record RoundRoof(double diameter, double x, double y, double z) {
   /** Mean square of what normals lean along the axis: two degrees. */
   private static final double ALONG = 0.001;
+  /** Distance of the sides of a polygon of twelve from its middle, its corners on a circle of 1: fewer sides are no round. */
+  private static final double FLATTEST = 0.965;
   /** From so many times as much on, rounding decides nothing. */
   private static final double ENOUGH = 1.001;
 
@@ -38,14 +40,16 @@ record RoundRoof(double diameter, double x, double y, double z) {
     double[] corners = IntStream.of(facets).flatMap(f -> IntStream.range(0, 3).map(k -> mesh.corner(f, k))).distinct()
         .mapToObj(v -> new double[] {Grid.toMm(mesh.x(v)) * across[0] + Grid.toMm(mesh.y(v)) * across[1],
             Grid.toMm(mesh.z(v))}).flatMapToDouble(Arrays::stream).toArray();
-    Optional<FlatCircle> found = FlatCircle.through(corners).filter(circle -> isRoof(corners, circle));
+    Optional<FlatCircle> found = FlatCircle.through(corners).filter(circle -> isRoof(corners, circle)
+        && Arrays.stream(flats(facets, undersides, mesh, across, circle)).min().orElse(0) >= FLATTEST * circle.radius());
     if (found.isEmpty()) {
       return Optional.empty();
     }
     FlatCircle circle = found.get();
     double[] middle = hanging.middle();
     double off = circle.x() - middle[0] * across[0] - middle[1] * across[1];
-    return Optional.of(new RoundRoof(2 * flat(facets, undersides, mesh, across, circle), middle[0] + off * across[0],
+    double flat = Arrays.stream(flats(facets, undersides, mesh, across, circle)).average().orElse(0);
+    return Optional.of(new RoundRoof(2 * flat, middle[0] + off * across[0],
         middle[1] + off * across[1], circle.y()));
   }
 
@@ -91,16 +95,14 @@ record RoundRoof(double diameter, double x, double y, double z) {
     return high - low > circle.radius() && circle.fits(p);
   }
 
-  /** Distance of the flats from the axis: what passes the hole. */
-  private static double flat(int[] facets, Undersides undersides, Mesh mesh, double[] across, FlatCircle circle) {
-    double sum = 0;
-    for (int f : facets) {
+  /** Distance of each flat from the axis; their mean is what passes the hole. */
+  private static double[] flats(int[] facets, Undersides undersides, Mesh mesh, double[] across, FlatCircle circle) {
+    return IntStream.of(facets).mapToDouble(f -> {
       int v = mesh.corner(f, 0);
       double nu = undersides.normal(f, 0) * across[0] + undersides.normal(f, 1) * across[1];
       double nz = undersides.normal(f, 2);
       double u = Grid.toMm(mesh.x(v)) * across[0] + Grid.toMm(mesh.y(v)) * across[1] - circle.x();
-      sum += Math.abs(u * nu + (Grid.toMm(mesh.z(v)) - circle.y()) * nz) / Math.hypot(nu, nz);
-    }
-    return sum / facets.length;
+      return Math.abs(u * nu + (Grid.toMm(mesh.z(v)) - circle.y()) * nz) / Math.hypot(nu, nz);
+    }).toArray();
   }
 }

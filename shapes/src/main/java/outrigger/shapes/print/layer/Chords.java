@@ -25,6 +25,8 @@ record Chords(double x, double y, double held, double loose, double span, List<D
   private static final double SAME = 0.02;
   /** Of so much of an area as this held, no direction need be looked for further. */
   private static final double WHOLE = 0.99;
+  /** A direction in which less more is held suits no better: lines are samples and may chance to miss a hole. */
+  private static final double CHANCE = 0.025;
   /** Lines end at an edge that they meet at more than this angle, by the sine; others run along it. */
   private static final double ENDS = 0.05;
 
@@ -67,18 +69,23 @@ record Chords(double x, double y, double held, double loose, double span, List<D
         }
       }
     }
-    return new Chords(x, y, held, loose, span, middle(heldLines, span, x, y), ends, middles, lineEnds);
+    return new Chords(x, y, held, loose, span, middle(heldLines, span, apart, x, y), ends, middles, lineEnds);
   }
 
-  /** Where the middle one of the lines about as long as the longest has its middle; of two middle ones, between. */
-  private static List<Double> middle(List<double[]> lines, double span, double x, double y) {
+  /**
+   * Where the middle one of the lines about as long as the longest has its middle; of two middle ones next to each other,
+   * between.
+   */
+  private static List<Double> middle(List<double[]> lines, double span, double apart, double x, double y) {
     List<double[]> longest = lines.stream().filter(line -> line[0] >= span * (1 - ALIKE)).toList();
     if (longest.isEmpty()) {
       return List.of(0.0, 0.0);
     }
     double[] a = longest.get((longest.size() - 1) / 2);
     double[] b = longest.get(longest.size() / 2);
-    return point(x, y, (a[1] + b[1]) / 2, (a[2] + b[2]) / 2);
+    boolean isNext = Math.abs(a[2] - b[2]) < 1.5 * apart && Math.abs(a[1] - b[1]) < span / 2;
+    double[] other = isNext ? b : a;
+    return point(x, y, (a[1] + other[1]) / 2, (a[2] + other[2]) / 2);
   }
 
   private static void addLoose(double[] a, double[] b, double x, double y, double t, List<Double> ends) {
@@ -118,12 +125,12 @@ record Chords(double x, double y, double held, double loose, double span, List<D
     if (!rim.mayHold()) {
       return laid(rim, StrictMath.cos(at), StrictMath.sin(at));
     }
-    Beads best = at(rim, at);
-    for (double angle : angles) {
-      Beads laid = at(rim, angle);
-      if (laid.merit() > best.merit()) {
-        best = laid;
-        at = angle;
+    Beads[] all = Arrays.stream(angles).mapToObj(angle -> at(rim, angle)).toArray(Beads[]::new);
+    Beads best = all[0];
+    for (int i = 1; i < all.length; i++) {
+      if (all[i].merit() > best.merit()) {
+        best = all[i];
+        at = angles[i];
       }
     }
     for (double turn = Math.PI / 24; best.held() > 0 && best.share() < WHOLE && turn > Math.PI / 200; turn /= 2) {
@@ -133,6 +140,13 @@ record Chords(double x, double y, double held, double loose, double span, List<D
       if ((toLeft ? left : right).merit() > best.merit()) {
         best = toLeft ? left : right;
         at = toLeft ? at + turn : at - turn;
+      }
+    }
+    double share = best.share() < WHOLE ? best.share() - CHANCE : 1;
+    for (int i = 0; i < all.length; i++) {
+      if (all[i].share() >= share && all[i].span() < best.span()) {
+        best = all[i];
+        at = angles[i];
       }
     }
     return laid(rim, StrictMath.cos(at), StrictMath.sin(at));

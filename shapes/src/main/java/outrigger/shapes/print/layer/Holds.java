@@ -2,17 +2,20 @@ package outrigger.shapes.print.layer;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 
 /**
  * The carried lengths of a rim, and the straight ways between them.
  *
  * @param apart the greatest of the distances of each from its nearest, mm
- * @param directions of the shortest ways from each to its nearest ones, radians
+ * @param directions of the shortest ways from each to its nearest ones, those most ways take first, radians
  */
 record Holds(double apart, List<Double> directions) {
-  /** Between more no straight ways are sought. */
-  private static final int MOST = 64;
+  /** No more directions are tried: those most ways take. */
+  private static final int DIRECTIONS = 32;
+  /** Fewer holds are joined whether or not their ways have directions in common. */
+  private static final int FEW = 64;
   /** Each is joined to so many. */
   private static final int NEAREST = 3;
   /** Points of each taken at most. */
@@ -27,38 +30,87 @@ record Holds(double apart, List<Double> directions) {
   }
 
   static Holds of(Rim rim) {
-    List<double[]> runs = runs(rim);
-    if (runs.size() < 2 || runs.size() > MOST) {
-      return new Holds(0, List.of());
+    List<Run> runs = runs(rim).stream().map(Run::of).sorted(Comparator.comparingDouble(Run::minX)).toList();
+    double[] reach = new double[runs.size()];
+    for (int i = 0; i < reach.length; i++) {
+      reach[i] = Math.max(runs.get(i).maxX(), i == 0 ? Double.NEGATIVE_INFINITY : reach[i - 1]);
     }
     double apart = 0;
-    List<Double> directions = new ArrayList<>();
-    for (double[] run : runs) {
-      List<double[]> ways = new ArrayList<>();
-      for (double[] other : runs) {
-        if (other != run) {
-          ways.add(way(run, other));
-        }
-      }
-      ways.sort((a, b) -> Double.compare(a[0], b[0]));
+    List<double[]> angles = new ArrayList<>();
+    for (int i = 0; i < reach.length && reach.length > 1; i++) {
+      List<double[]> ways = nearest(runs, reach, i);
       apart = Math.max(apart, ways.get(0)[0]);
-      ways.stream().limit(NEAREST).filter(way -> way[0] > TOUCH).forEach(way -> {
-        add(way[1], directions);
-        add(way[2], directions);
+      ways.stream().filter(way -> way[0] > TOUCH).forEach(way -> {
+        add(way[1], angles);
+        add(way[2], angles);
       });
     }
-    return new Holds(apart, directions);
+    return new Holds(apart, mostTaken(angles, runs.size()));
   }
 
-  /** Adds an angle unless the same, or half a turn off, is there. */
-  private static void add(double angle, List<Double> angles) {
-    for (double other : angles) {
-      double turns = (angle - other) / Math.PI;
+  /** The ways to the nearest others, nearest first; those are looked at whose boxes lie near enough, rising and falling in x. */
+  private static List<double[]> nearest(List<Run> runs, double[] reach, int i) {
+    Run run = runs.get(i);
+    List<double[]> ways = new ArrayList<>();
+    for (int j = i + 1; j < runs.size() && runs.get(j).minX() - run.maxX() < farthest(ways); j++) {
+      addIfNear(run, runs.get(j), ways);
+    }
+    for (int j = i - 1; j >= 0 && run.minX() - reach[j] < farthest(ways); j--) {
+      addIfNear(run, runs.get(j), ways);
+    }
+    return ways;
+  }
+
+  private static double farthest(List<double[]> ways) {
+    return ways.size() < NEAREST ? Double.POSITIVE_INFINITY : ways.get(NEAREST - 1)[0];
+  }
+
+  private static void addIfNear(Run run, Run other, List<double[]> ways) {
+    if (run.apart(other) < farthest(ways)) {
+      ways.add(way(run.points, other.points));
+      ways.sort((a, b) -> Double.compare(a[0], b[0]));
+      ways.subList(Math.min(NEAREST, ways.size()), ways.size()).clear();
+    }
+  }
+
+  /** One run of carried edges, x, y of its points, with the box round it. */
+  private record Run(double[] points, double minX, double minY, double maxX, double maxY) {
+    static Run of(double[] p) {
+      double[] b = {p[0], p[1], p[0], p[1]};
+      for (int i = 0; i < p.length; i += 2) {
+        b[0] = Math.min(b[0], p[i]);
+        b[1] = Math.min(b[1], p[i + 1]);
+        b[2] = Math.max(b[2], p[i]);
+        b[3] = Math.max(b[3], p[i + 1]);
+      }
+      return new Run(p, b[0], b[1], b[2], b[3]);
+    }
+
+    /** How far the boxes lie apart. */
+    double apart(Run other) {
+      return Math.hypot(Math.max(0, Math.max(minX - other.maxX, other.minX - maxX)),
+          Math.max(0, Math.max(minY - other.maxY, other.minY - maxY)));
+    }
+  }
+
+  /** Counts an angle, as one that is there already if it is the same or half a turn off. */
+  private static void add(double angle, List<double[]> angles) {
+    for (double[] other : angles) {
+      double turns = (angle - other[0]) / Math.PI;
       if (Math.abs(turns - Math.rint(turns)) * Math.PI < SAME) {
+        other[1]++;
         return;
       }
     }
-    angles.add(angle);
+    angles.add(new double[] {angle, 1});
+  }
+
+  /** The angles most ways take; none of many holds strewn about, whose ways have no direction in common. */
+  private static List<Double> mostTaken(List<double[]> angles, int holds) {
+    List<double[]> most = angles.stream().sorted((a, b) -> Double.compare(b[1], a[1])).limit(DIRECTIONS).toList();
+    double all = angles.stream().mapToDouble(angle -> angle[1]).sum();
+    double taken = most.stream().mapToDouble(angle -> angle[1]).sum();
+    return holds > FEW && taken < all / 2 ? List.of() : most.stream().map(angle -> angle[0]).toList();
   }
 
   /** x, y of the points of each run of carried edges. */

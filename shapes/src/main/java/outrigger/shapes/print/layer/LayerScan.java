@@ -36,6 +36,8 @@ public final class LayerScan {
   private static final double APART = 0.5;
   /** Of so much of an area as this held at both ends, the rest is corners. */
   private static final double ALL = 0.95;
+  /** Lines that leave more than this part of what stands out are no bridge. */
+  private static final double HELPS = 0.9;
   /** With less of a flat area than this held at both ends, the lines held are chance. */
   private static final double SOME = 0.2;
 
@@ -124,8 +126,7 @@ public final class LayerScan {
     Chords chords = Chords.best(plain);
     if (chords.span() > bridge && edges.most <= ledge && RimReach.isWithin(plain, below, ledge)) {
       // a stroke cut into a wall: held all along it, not at its ends alone
-      return Optional.of(new Hang(layer, layering.bottom(layer), piece, false, edges.most > reach ? edges.most : 0, 0, 0, 0,
-          0, 0, edges.points(), FreePart.all(piece), false, rim, patches));
+      return Optional.of(ledge(layer, piece, edges, plain, below, rim, patches));
     }
     Out out = new Out(layer, reach);
     if (chords.share() < ALL) {
@@ -145,8 +146,18 @@ public final class LayerScan {
     Hang hang = new Hang(layer, layering.bottom(layer), piece, false, out.most > reach ? out.most : 0,
         span, chords.x(), chords.y(), chords.middle().get(0), chords.middle().get(1), out.points(), free,
         out.most > Math.max(ledge, reach) && RimReach.isPeaked(plain, below, out.most), rim, patches);
-    return Optional.of((span > bridge || out.most > Math.max(ledge, reach)) && isFlat(patches)
-        ? lay(hang, chords, below, reach, out.most).orElse(hang) : hang);
+    Hang best = (span > bridge || out.most > Math.max(ledge, reach)) && isFlat(patches)
+        ? lay(hang, chords, below, reach, out.most).orElse(hang) : hang;
+    if (isNoBridge(best, edges)) {
+      edges.add(out);
+      return Optional.of(ledge(layer, piece, edges, plain, below, rim, patches));
+    }
+    return Optional.of(best);
+  }
+
+  /** Whether lines held in one place leave nearly all that stands out: as along the inside of a ring. */
+  private boolean isNoBridge(Hang hang, Out edges) {
+    return hang.span() > 0 && hang.depth() > ledge && hang.rim().holds() == 1 && hang.depth() > HELPS * edges.most;
   }
 
   /** Lines are samples: where what they leave ends in a corner, that stands out farthest. */
@@ -164,9 +175,9 @@ public final class LayerScan {
     Rim rim = hang.rim();
     int layer = hang.layer();
     double snap = SNAP * layering.layer();
-    Optional<Laying> several = Spans.shortest(hang.piece(), rim, below, hang.span(), ledge, line, snap,
+    Optional<Laying> several = Spans.shortest(hang.piece(), rim, below, hang.span(), bridge, ledge, line, snap,
         laid -> left(layer, rim, laid, reach).most);
-    boolean isOne = several.isEmpty() && depth > ledge && hang.span() > 0 && rim.holds() == 1 && rim.freeHoles().size() == 0;
+    boolean isOne = several.isEmpty() && depth > ledge && hang.span() > 0 && rim.holds() == 1;
     Optional<Laying> laying = isOne ? Spans.along(hang.piece(), rim, below, chords, line, snap) : several;
     if (laying.isEmpty()) {
       return Optional.empty();
@@ -174,7 +185,8 @@ public final class LayerScan {
     Laying laid = laying.get();
     Out out = left(layer, rim, laid, reach);
     double span = isOne ? hang.span() : laid.span();
-    boolean better = out.most < depth - Grid.STEP || span < hang.span() - Grid.STEP && out.most <= Math.max(depth, ledge);
+    boolean better = out.most < depth - Grid.STEP
+        || (span < hang.span() - Grid.STEP || hang.span() == 0 && span > 0) && out.most <= Math.max(depth, ledge);
     double[] along = isOne ? new double[] {hang.alongX(), hang.alongY()} : laid.along();
     double[] middle = isOne ? new double[] {hang.midX(), hang.midY()} : laid.middle();
     return !better ? Optional.empty() : Optional.of(new Hang(layer, hang.z(), hang.piece(), false,
@@ -207,6 +219,11 @@ public final class LayerScan {
     double all = patches.stream().mapToDouble(Patch::area).sum();
     return patches.stream().filter(patch -> undersides.isFlat(patch.facet())).mapToDouble(Patch::area)
         .sum() > all / 2;
+  }
+
+  private Hang ledge(int layer, Section piece, Out edges, Rim plain, OutlineGrid below, Rim rim, List<Patch> patches) {
+    return new Hang(layer, layering.bottom(layer), piece, false, edges.most > edges.reach ? edges.most : 0, 0, 0, 0, 0, 0,
+        edges.points(), FreePart.all(piece), edges.most > ledge && RimReach.isPeaked(plain, below, edges.most), rim, patches);
   }
 
   private Hang plain(int layer, Section piece, boolean starts, Rim rim, List<Patch> patches) {

@@ -15,7 +15,7 @@ import outrigger.shapes.profile.Section;
  */
 final class Laying {
   /** More pieces than this are not looked into. */
-  private static final int MOST_PIECES = 100;
+  private static final int MOST_PIECES = 4000;
   /** Directions are chosen with corners left out that lie nearer to their line, mm. */
   private static final double COARSE = 0.02;
   /** Less of a piece is not worth a round. */
@@ -68,10 +68,12 @@ final class Laying {
     }
     first = start;
     OutlineGrid carriers = new OutlineGrid(outlines);
-    for (Section next : across) {
+    open.addAll(across);
+    for (int n = 0; !open.isEmpty(); n++) {
+      Section next = open.remove();
       Rim rim = Rim.of(next, below, carriers);
-      lay(rim, next, Chords.directions(rim)).ifPresentOrElse(
-          rest -> rest.forEach(part -> left.add(Rim.of(part, below, carriers))), () -> left.add(rim));
+      Optional<List<Section>> rest = n < MOST_PIECES ? lay(rim, next, Chords.directions(rim)) : Optional.empty();
+      rest.ifPresentOrElse(open::addAll, () -> left.add(rim));
     }
     laid = new OutlineGrid(outlines);
   }
@@ -107,19 +109,18 @@ final class Laying {
     }
     List<Strips.Strip> strips = best[0] == 0 && best[1] == 0 ? List.of()
         : Strips.laid(rim, best[0], best[1], most, narrowest);
-    List<Section> rest = List.of(piece);
+    List<double[]> covered = new ArrayList<>();
     for (Strips.Strip strip : strips) {
-      double[] outline = strip.outline(best[0], best[1]);
-      outlines.add(outline);
-      Section covered = Section.of(List.of(outline));
-      rest = rest.stream().flatMap(part -> part.minus(covered, snap).pieces(LEAST_AREA).stream()).toList();
+      covered.add(strip.outline(best[0], best[1]));
       if (strip.longest() > span) {
         span = strip.longest();
         along = best;
         middle = strip.middle(best[0], best[1]);
       }
     }
-    return strips.isEmpty() ? Optional.empty() : Optional.of(rest);
+    outlines.addAll(covered);
+    return strips.isEmpty() ? Optional.empty()
+        : Optional.of(piece.minus(Section.of(covered), snap).pieces(LEAST_AREA));
   }
 
   /** The pieces left, their edges carried by lines or by what is below, or free. */
@@ -151,7 +152,7 @@ final class Laying {
 
   private void onFreeEdges(Rim rim, Place place) {
     for (int e = 0; e < rim.size(); e++) {
-      int steps = rim.isCarried(e) ? 0 : (int) Math.min(MOST_POINTS, Math.max(1, Math.ceil(rim.length(e) / APART)));
+      int steps = rim.isCarried(e) ? 0 : (int) Math.min(MOST_POINTS, Math.max(2, Math.ceil(rim.length(e) / APART)));
       for (int i = 0; i < steps; i++) {
         double t = (double) i / steps;
         double x = rim.x0(e) + t * (rim.x1(e) - rim.x0(e));

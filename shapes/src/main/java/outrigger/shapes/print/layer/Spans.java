@@ -1,6 +1,6 @@
 package outrigger.shapes.print.layer;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -12,11 +12,13 @@ import outrigger.shapes.profile.Section;
  */
 final class Spans {
   /** Rims of more edges are not looked into. */
-  private static final int MOST_EDGES = 1500;
+  private static final int MOST_EDGES = 2000;
   /** Spans are found as near as this, mm. */
   private static final double NEAR = 0.02;
   /** What is left may stand out further by this, mm, if the span is less for it. */
   private static final double ALIKE = 0.02;
+  /** And by this part of itself, if the span is within the limit for it. */
+  private static final double WORTH = 0.1;
 
   private final Section piece;
   private final Holds holds;
@@ -24,7 +26,6 @@ final class Spans {
   private final double narrowest;
   private final double snap;
   private final ToDoubleFunction<Laying> depth;
-  private Laying best;
 
   private Spans(Section piece, Holds holds, OutlineGrid below, double narrowest, double snap,
       ToDoubleFunction<Laying> depth) {
@@ -40,17 +41,18 @@ final class Spans {
    * The way to lay a piece with the shortest lines.
    *
    * @param known length of lines with which it may be laid, mm; 0 if there is none
+   * @param bridge lines no longer than this are no concern, mm
    * @param ledge what is left may stand out so far, mm
    * @param depth how far what is left stands out, mm
    */
-  static Optional<Laying> shortest(Section piece, Rim rim, OutlineGrid below, double known, double ledge,
-      double narrowest, double snap, ToDoubleFunction<Laying> depth) {
+  static Optional<Laying> shortest(Section piece, Rim rim, OutlineGrid below, double known, double bridge,
+      double ledge, double narrowest, double snap, ToDoubleFunction<Laying> depth) {
     if (rim.size() > MOST_EDGES || rim.carriedLength() == 0) {
       return Optional.empty();
     }
     Holds holds = Holds.of(rim);
     return holds.directions().isEmpty() ? Optional.empty()
-        : Optional.of(new Spans(piece, holds, below, narrowest, snap, depth).seek(known, ledge));
+        : Optional.of(new Spans(piece, holds, below, narrowest, snap, depth).seek(known, bridge, ledge));
   }
 
   /** A piece held in one place, as by a wall round three sides of it, laid in the direction known to suit. */
@@ -62,26 +64,39 @@ final class Spans {
         new Laying(piece, List.of(StrictMath.atan2(chords.y(), chords.x())), below, most, narrowest, snap));
   }
 
-  private Laying seek(double known, double ledge) {
-    double least = Double.POSITIVE_INFINITY;
-    List<Laying> tried = new ArrayList<>();
-    List<Double> depths = new ArrayList<>();
-    for (double most : new double[] {holds.apart() + NEAR, known + NEAR, Double.MAX_VALUE}) {
-      Laying laying = new Laying(piece, holds.directions(), below, most, narrowest, snap);
-      tried.add(laying);
-      depths.add(depth.applyAsDouble(laying));
-      least = Math.min(least, depths.get(depths.size() - 1));
+  private Laying seek(double known, double bridge, double ledge) {
+    Laying near = laid(holds.apart() + NEAR);
+    double nearDepth = depth.applyAsDouble(near);
+    if (near.span() <= bridge && nearDepth <= ledge) {
+      return near;
     }
+    Laying within = laid(bridge);
+    double withinDepth = depth.applyAsDouble(within);
+    if (withinDepth <= ledge) {
+      return within;
+    }
+    List<Laying> tried = List.of(near, laid(known + NEAR), laid(Double.MAX_VALUE));
+    double[] depths = {nearDepth, depth.applyAsDouble(tried.get(1)), depth.applyAsDouble(tried.get(2))};
+    double least = Arrays.stream(depths).min().orElse(0);
     double allowed = Math.max(least + ALIKE, ledge);
-    for (int i = 0; i < tried.size(); i++) {
-      if (depths.get(i) <= allowed && (best == null || tried.get(i).span() < best.span())) {
+    if (near.span() <= bridge && nearDepth <= allowed) {
+      return near;
+    }
+    return withinDepth <= (1 + WORTH) * least ? within : shortest(tried, depths, allowed);
+  }
+
+  /** The shortest lines, and as short ones as will do. */
+  private Laying shortest(List<Laying> tried, double[] depths, double allowed) {
+    Laying best = null;
+    for (int i = 0; i < depths.length; i++) {
+      if (depths[i] <= allowed && (best == null || tried.get(i).span() < best.span())) {
         best = tried.get(i);
       }
     }
     double low = 0;
     while (best.span() - low > NEAR) {
       double middle = (low + best.span()) / 2;
-      Laying laying = new Laying(piece, holds.directions(), below, middle, narrowest, snap);
+      Laying laying = laid(middle);
       if (depth.applyAsDouble(laying) <= allowed) {
         best = laying;
       } else {
@@ -89,5 +104,9 @@ final class Spans {
       }
     }
     return best;
+  }
+
+  private Laying laid(double most) {
+    return new Laying(piece, holds.directions(), below, most, narrowest, snap);
   }
 }
