@@ -146,6 +146,11 @@ public final class Section {
     }
   }
 
+  /** What of this area lies further than a distance from another, mm, which is above 0. */
+  public Section beyond(Section other, double distance) {
+    return new Section(OverlayNGRobust.overlay(geometry, other.geometry.buffer(distance), OverlayNG.DIFFERENCE));
+  }
+
   /** What this area and another share. */
   public Section common(Section other) {
     return other.isEmpty() || isEmpty() ? EMPTY : overlay(other, OverlayNG.INTERSECTION);

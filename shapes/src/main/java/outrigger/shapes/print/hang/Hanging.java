@@ -127,6 +127,19 @@ record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area)
     return hangs.stream().filter(hang -> !hang.loose().isEmpty()).max(Comparator.comparingDouble(Hang::depth)).orElseThrow();
   }
 
+  /** Of the lowest pieces that start in the air the largest. */
+  Hang firstStart() {
+    return hangs.stream().filter(Hang::starts).min(Comparator.comparingInt(Hang::layer)
+        .thenComparingDouble(hang -> -hang.piece().area())).orElseThrow();
+  }
+
+  /** Whether its highest pieces close a gap: held at both ends, or on more than half of their rims. */
+  boolean closes() {
+    int top = hangs.stream().mapToInt(Hang::layer).max().orElse(0);
+    return hangs.stream().filter(hang -> hang.layer() == top).allMatch(hang -> hang.depth() == 0 && !hang.starts()
+        && (hang.span() > 0 || hang.rim().isMostlyCarried()));
+  }
+
   /** Whether it stands out farthest at a corner alone. */
   boolean isPeaked() {
     return deepest().isPeaked();
@@ -157,20 +170,22 @@ record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area)
     return true;
   }
 
-  /** Lean of its steepest underside, slivers left out, degrees from the vertical. */
+  /** Lean of the steepest of its undersides that stand out, slivers left out, degrees from the vertical. */
   double steepest(Undersides undersides) {
-    float[] slopes = new float[patches.size()];
+    List<Patch> loose = hangs.stream().filter(hang -> hang.depth() > 0).flatMap(hang -> hang.patches().stream()).toList();
+    double all = loose.stream().mapToDouble(Patch::area).sum();
+    float[] slopes = new float[loose.size()];
     float most = 0;
     for (int i = 0; i < slopes.length; i++) {
-      slopes[i] = (float) undersides.slope(patches.get(i).facet());
+      slopes[i] = (float) undersides.slope(loose.get(i).facet());
       most = Math.max(most, slopes[i]);
     }
-    long[] order = steepest(slopes, most);
+    long[] order = steepest(loose, slopes, most, all);
     double sum = 0;
     for (int k = order.length - 1; k >= 0; k--) {
-      Patch patch = patches.get((int) order[k]);
+      Patch patch = loose.get((int) order[k]);
       sum += patch.area();
-      if (sum >= TELLING * area) {
+      if (sum >= TELLING * all) {
         return undersides.lean(patch.facet());
       }
     }
@@ -178,7 +193,7 @@ record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area)
   }
 
   /** Slopes with their patches' numbers, rising: the steepest, or all if these are too small a share. */
-  private long[] steepest(float[] slopes, float most) {
+  private static long[] steepest(List<Patch> patches, float[] slopes, float most, double all) {
     long[] order = new long[slopes.length];
     for (float least = FIRST * most; true; least = 0) {
       int count = 0;
@@ -189,7 +204,7 @@ record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area)
           sum += patches.get(i).area();
         }
       }
-      if (sum >= TELLING * area || least == 0) {
+      if (sum >= TELLING * all || least == 0) {
         long[] sorted = Arrays.copyOf(order, count);
         Arrays.sort(sorted);
         return sorted;

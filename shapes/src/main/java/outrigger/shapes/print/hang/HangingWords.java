@@ -11,6 +11,7 @@ import outrigger.shapes.print.Severity;
 import outrigger.shapes.print.Specimen;
 import outrigger.shapes.print.Words;
 import outrigger.shapes.print.layer.Hang;
+import outrigger.shapes.print.layer.LayerScan;
 import outrigger.shapes.print.layer.Patch;
 import outrigger.shapes.print.layer.Undersides;
 import outrigger.shapes.print.slice.FlatHull;
@@ -19,15 +20,12 @@ import outrigger.shapes.print.slice.FlatHull;
 final class HangingWords {
   /** Good cooling gets so much further than the limit, degrees: 50 to 60 instead of 45; common practice. */
   private static final double COOLED = 15;
-  /**
-   * Published trials pass free ledges of 0.5 to 1.5 mm (Mazlan et al. 2020, J. Adv. Ind. Technol. Appl.): three times the
-   * standard limit is past all of them.
-   */
-  private static final double HOPELESS = 3;
   /** Undersides of steps are level but for rounding, degrees from the vertical. */
   private static final double LEVEL = 89;
   /** What is exactly at a limit is within it, however the part is turned: lengths change by as much in rounding, mm. */
   private static final double ROUNDING = 5e-3;
+  /** What is too far out over less than this part of an underside is so at corners. */
+  private static final double CORNERS = 0.05;
   /** Smaller areas would be told as nothing, mm^2. */
   private static final double LEAST_TOLD = 0.05;
 
@@ -45,7 +43,12 @@ final class HangingWords {
 
   /** Whether it stands out further than a ledge may without being held at both ends. */
   private boolean isLoose(Hanging hanging) {
-    return !hanging.starts() && isBeyond(hanging.depth(), specimen.limit(Limit.LEDGE));
+    return !hanging.starts() && isBeyond(hanging.depth(), specimen.limit(Limit.LEDGE)) && !isNarrowRoof(hanging);
+  }
+
+  /** Whether it closes over a gap and stands out on the way no further than the roof of the widest round hole allowed. */
+  private boolean isNarrowRoof(Hanging hanging) {
+    return hanging.closes() && !isBeyond(hanging.depth(), specimen.limit(Limit.ROOF_HOLE) / 2 * Math.sqrt(0.5));
   }
 
   List<Concern> concerns(Hanging hanging, Optional<RoundRoof> roof) {
@@ -79,11 +82,13 @@ final class HangingWords {
   }
 
   private Concern island(Hanging hanging) {
-    Hang first = hanging.hangs().stream().filter(Hang::starts).findFirst().orElseThrow();
+    Hang first = hanging.firstStart();
+    long others = hanging.hangs().stream().filter(Hang::starts).count() - 1;
     double[] at = Hanging.of(List.of(first), 0).place(specimen.mesh());
     double size = FlatHull.around(first.piece().loops()).diameter();
     return new Concern("island", Severity.ERROR, at[0], at[1], at[2], size, 0, Limit.LEDGE, hanging.area(),
-        "something starts in the air, " + Words.mm(at[2] - specimen.bed()) + " above the bed, with nothing under it: "
+        "something starts in the air, " + Words.mm(at[2] - specimen.bed()) + " above the bed, with nothing under it"
+            + (others == 0 ? "" : ", as it does at " + places(others) + " more that grow together with it") + ": "
             + extent(hanging),
         isShutIn(hanging) ? "It lies in a closed hollow, out of which nothing can take support: join it to the hollow's floor, "
             + "or leave it out." : "Join it to the part below, turn the part over, or print it with support.");
@@ -98,10 +103,10 @@ final class HangingWords {
     boolean several = hanging.hangs().stream().anyMatch(hang -> hang.rim().holds() > 1);
     boolean bridged = hanging.widest().span() > 0;
     double[] at = bridged || hanging.isPeaked() ? hanging.farthest() : hanging.place(specimen.mesh());
-    Severity severity = isBeyond(hanging.depth(), HOPELESS * limit) ? Severity.ERROR : Severity.CAUTION;
+    Severity severity = isBeyond(hanging.depth(), LayerScan.HOPELESS * limit) ? Severity.ERROR : Severity.CAUTION;
     return new Concern("ledge", severity, at[0], at[1], at[2], hanging.depth(), limit, Limit.LEDGE, hanging.freeArea(),
         "a flat underside stands out " + Words.mm(hanging.depth()) + " into the air, "
-            + (bridged ? "beside what is bridged: " : several ? "with no straight way across from hold to hold: "
+            + (hanging.freeArea() < CORNERS * hanging.area() && !bridged ? "at its corners alone: " : bridged ? "beside what is bridged: " : several ? "with no straight way across from hold to hold: "
                 : "held on one side only: ") + extent(hanging.freeArea(), hanging.freeBounds()),
         isShutIn(hanging) ? shutIn() : "Carry it by a slope of " + Words.degrees(specimen.limit(Limit.OVERHANG))
             + " from the vertical, turn the part over, or print it with support.");
@@ -113,7 +118,7 @@ final class HangingWords {
 
   private Concern slope(Hanging hanging, double lean, String leans, String from) {
     boolean hopeless = lean > specimen.limit(Limit.OVERHANG) + COOLED + Undersides.PLAY
-        && isBeyond(hanging.depth(), HOPELESS * specimen.limit(Limit.LEDGE));
+        && isBeyond(hanging.depth(), LayerScan.HOPELESS * specimen.limit(Limit.LEDGE));
     return at(hanging.place(specimen.mesh()), hanging, "overhang", hopeless ? Severity.ERROR : Severity.CAUTION, lean,
         Limit.OVERHANG, leans + Words.degrees(lean) + from + " and stands out " + Words.mm(hanging.depth())
             + ": " + extent(hanging),
@@ -124,8 +129,11 @@ final class HangingWords {
   private Concern roundRoof(Hanging hanging, RoundRoof roof) {
     return new Concern("round-roof", Severity.CAUTION, roof.x(), roof.y(), roof.z() + roof.diameter() / 2,
         roof.diameter(), specimen.limit(Limit.ROOF_HOLE), Limit.ROOF_HOLE, hanging.area(),
-        "the roof of a round hole of " + Words.mm(roof.diameter()) + " that lies on its side sags: " + extent(hanging),
-        "Give it a pointed or flat-topped roof, drill it afterwards, or let it run upright.");
+        (roof.isWhole() ? "the roof of a round hole of " + Words.mm(roof.diameter()) + " that lies on its side sags: "
+            : "the round roof of an arch, curved like a hole of " + Words.mm(roof.diameter()) + " on its side, sags: ")
+            + extent(hanging),
+        roof.isWhole() ? "Give it a pointed or flat-topped roof, drill it afterwards, or let it run upright."
+            : "Give it a pointed roof, put a rib or post under it, or print it with support.");
   }
 
   private Concern bridge(Hanging hanging) {

@@ -17,8 +17,11 @@ import outrigger.shapes.print.slice.FlatCircle;
  * @param x middle of the roof, on the hole's axis
  * @param y middle of the roof, on the hole's axis
  * @param z height of the axis
+ * @param isWhole whether it leans as far as the overhang limit at its sides, as a hole's does and a flat arch's does not
  */
-record RoundRoof(double diameter, double x, double y, double z) {
+record RoundRoof(double diameter, double x, double y, double z, boolean isWhole) {
+  /** Width of a hole's roof that leans beyond 45 degrees, in radii, less a facet on each side. */
+  private static final double WHOLE = 1.2;
   /** Mean square of what normals lean along the axis: two degrees. */
   private static final double ALONG = 0.001;
   /** Distance of the sides of a polygon of twelve from its middle, its corners on a circle of 1: fewer sides are no round. */
@@ -50,7 +53,7 @@ record RoundRoof(double diameter, double x, double y, double z) {
     double off = circle.x() - middle[0] * across[0] - middle[1] * across[1];
     double flat = Arrays.stream(flats(facets, undersides, mesh, across, circle)).average().orElse(0);
     return Optional.of(new RoundRoof(2 * flat, middle[0] + off * across[0],
-        middle[1] + off * across[1], circle.y()));
+        middle[1] + off * across[1], circle.y(), width(corners) > WHOLE * circle.radius()));
   }
 
   /** The level direction all normals lean in, either way; empty if they lean in several or in none. */
@@ -83,16 +86,22 @@ record RoundRoof(double diameter, double x, double y, double z) {
 
   /** Whether the corners lie on the circle's upper half, over more than its radius. */
   private static boolean isRoof(double[] p, FlatCircle circle) {
-    double low = Double.POSITIVE_INFINITY;
-    double high = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < p.length; i += 2) {
       if (p[i + 1] < circle.y()) {
         return false;
       }
+    }
+    return width(p) > circle.radius() && circle.fits(p);
+  }
+
+  private static double width(double[] p) {
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < p.length; i += 2) {
       low = Math.min(low, p[i]);
       high = Math.max(high, p[i]);
     }
-    return high - low > circle.radius() && circle.fits(p);
+    return high - low;
   }
 
   /** Distance of each flat from the axis; their mean is what passes the hole. */

@@ -21,6 +21,12 @@ public record FreePart(double share, double minX, double minY, double maxX, doub
     return new FreePart(1, piece.minX(), piece.minY(), piece.maxX(), piece.maxY());
   }
 
+  /** A part of a piece. */
+  static FreePart of(Section part, Section piece) {
+    return part.isEmpty() ? all(piece)
+        : new FreePart(part.area() / piece.area(), part.minX(), part.minY(), part.maxX(), part.maxY());
+  }
+
   /** What lines laid in one direction leave. */
   static FreePart of(Chords chords, Rim rim) {
     FreePart part = new FreePart(1 - chords.share(), NONE.minX, NONE.minY, NONE.maxX, NONE.maxY);

@@ -29,4 +29,9 @@ public record Hang(int layer, double z, Section piece, boolean starts, double de
     loose = List.copyOf(loose);
     patches = List.copyOf(patches);
   }
+
+  /** The same with another part of it that is not held at both ends. */
+  Hang withFree(FreePart part) {
+    return new Hang(layer, z, piece, starts, depth, span, alongX, alongY, midX, midY, loose, part, isPeaked, rim, patches);
+  }
 }

@@ -22,6 +22,11 @@ import outrigger.shapes.profile.Section;
  * <p>Layers are sliced at their middles. Only layers are compared in which {@link Undersides} sees a cause.
  */
 public final class LayerScan {
+  /**
+   * Published trials pass free ledges of 0.5 to 1.5 mm (Mazlan et al. 2020, J. Adv. Ind. Technol. Appl.): three times the
+   * standard limit is past all of them.
+   */
+  public static final double HOPELESS = 3;
   /** Pieces smaller than this are no bead, mm^2. */
   private static final double LEAST_AREA = 1e-4;
   /** Corners nearer to their neighbours' line than this share of a layer are left out: a fifth of the play allowed. */
@@ -34,6 +39,8 @@ public final class LayerScan {
   private static final double AHEAD = 16;
   /** Distance between the points asked on a free edge, mm. */
   private static final double APART = 0.5;
+  /** Undersides are level but for rounding, degrees from the vertical. */
+  private static final double LEVEL = 89;
   /** Of so much of an area as this held at both ends, the rest is corners. */
   private static final double ALL = 0.95;
   /** Lines that leave more than this part of what stands out are no bridge. */
@@ -47,6 +54,7 @@ public final class LayerScan {
   private final Undersides undersides;
   private final double tangent;
   private final double bridge;
+  private final double hopeless;
   private final double ledge;
   private final double line;
 
@@ -58,6 +66,7 @@ public final class LayerScan {
     this.undersides = undersides;
     tangent = StrictMath.tan(StrictMath.toRadians(Math.min(89.9, specimen.limit(Limit.OVERHANG) + Undersides.PLAY)));
     bridge = specimen.limit(Limit.BRIDGE);
+    hopeless = specimen.limit(Limit.BRIDGE_MOST);
     ledge = specimen.limit(Limit.LEDGE);
     line = specimen.limit(Limit.EXTRUSION_WIDTH);
   }
@@ -103,9 +112,15 @@ public final class LayerScan {
     Section over = skims ? above.area.minus(below.area, snap) : above.area.minus(below.area);
     List<Hang> hangs = new ArrayList<>();
     for (Section piece : over.pieces(LEAST_AREA)) {
-      examine(layer, piece, below.grid).ifPresent(hangs::add);
+      examine(layer, piece, below.grid).map(hang -> isCorners(hang)
+          ? hang.withFree(FreePart.of(piece.beyond(below.area, ledge), piece)) : hang).ifPresent(hangs::add);
     }
     return hangs;
+  }
+
+  /** Whether it is too far out at corners alone: those of a rim as wide as the limit are 1.41 times as far out. */
+  private boolean isCorners(Hang hang) {
+    return hang.isPeaked() && hang.span() == 0 && hang.depth() > ledge && hang.depth() <= Math.sqrt(2) * ledge;
   }
 
   private Optional<Hang> examine(int layer, Section piece, OutlineGrid below) {
@@ -120,12 +135,14 @@ public final class LayerScan {
     double reach = layering.step(layer) * tangent;
     Rim plain = rim.simplified(STRAIGHT);
     Out edges = freeReach(layer, plain, below, reach);
+    askCorners(patches, rim, edges, below);
     if (edges.most <= reach && Math.hypot(piece.maxX() - piece.minX(), piece.maxY() - piece.minY()) <= bridge) {
       return Optional.of(plain(layer, piece, false, rim, patches));
     }
     Chords chords = Chords.best(plain);
-    if (chords.span() > bridge && edges.most <= ledge && RimReach.isWithin(plain, below, ledge)) {
-      // a stroke cut into a wall: held all along it, not at its ends alone
+    double shallow = chords.span() > hopeless ? HOPELESS * ledge : ledge;
+    if (chords.span() > bridge && edges.most <= shallow && RimReach.isWithin(plain, below, shallow)) {
+      // a stroke or pocket cut into a wall: held all along it, not at its ends alone
       return Optional.of(ledge(layer, piece, edges, plain, below, rim, patches));
     }
     Out out = new Out(layer, reach);
@@ -158,6 +175,21 @@ public final class LayerScan {
   /** Whether lines held in one place leave nearly all that stands out: as along the inside of a ring. */
   private boolean isNoBridge(Hang hang, Out edges) {
     return hang.span() > 0 && hang.depth() > ledge && hang.rim().holds() == 1 && hang.depth() > HELPS * edges.most;
+  }
+
+  /** Corners of level undersides beside the rim of the layer's middle: where something narrows from its ledge upward. */
+  private void askCorners(List<Patch> patches, Rim rim, Out out, OutlineGrid below) {
+    double beside = tangent * layering.layer() / 2;
+    for (Patch patch : patches) {
+      for (int k = 0; k < 3 && undersides.lean(patch.facet()) > LEVEL; k++) {
+        int v = mesh.corner(patch.facet(), k);
+        double x = Grid.toMm(mesh.x(v));
+        double y = Grid.toMm(mesh.y(v));
+        if (below.distance(x, y) > out.most && rim.isFreeWithin(beside, x, y)) {
+          out.ask(x, y, 0, below);
+        }
+      }
+    }
   }
 
   /** Lines are samples: where what they leave ends in a corner, that stands out farthest. */
@@ -290,8 +322,10 @@ public final class LayerScan {
       take(x, y, out, 0);
     }
 
-    private void take(double x, double y, double out, double way) {
-      if (out <= reach || !under.isSteep(x, y, way)) {
+    private void take(double x, double y, double far, double way) {
+      // the layer's middle lies beside what its lower face shows, as where a slope goes on from a ledge
+      double out = far <= reach ? 0 : far - under.beside(x, y, way);
+      if (out <= reach) {
         return;
       }
       if (out > most) {
@@ -319,11 +353,12 @@ public final class LayerScan {
     }
   }
 
-  /** Tells whether steep facets lie under places one after another along a rim: those near a place serve the next ones. */
+  /** Tells how far places one after another along a rim lie beside steep facets: those near a place serve the next ones. */
   private final class Under {
     private final double low;
     private final double high;
-    private final double play = 2 * SIMPLER * layering.layer() + Grid.STEP;
+    /** As far as an outline at a layer's middle may lie beside that at its lower face. */
+    private final double play = tangent * layering.layer() / 2;
     private final double[] box = new double[6];
     private int[] near = new int[16];
     private int count;
@@ -338,8 +373,8 @@ public final class LayerScan {
       high = layering.middle(layer);
     }
 
-    /** Whether one lies under a place, the next place some way off. */
-    private boolean isSteep(double x, double y, double way) {
+    /** How far a place lies beside the nearest; infinite if farther than may be. The next place is some way off. */
+    private double beside(double x, double y, double way) {
       if (Math.abs(x - nearX) > reach || Math.abs(y - nearY) > reach) {
         count = 0;
         last = 0;
@@ -355,17 +390,17 @@ public final class LayerScan {
       box[3] = x + play;
       box[4] = y + play;
       box[5] = high;
-      return finds(last, count) || finds(0, last);
-    }
-
-    private boolean finds(int from, int to) {
-      for (int i = from; i < to; i++) {
-        if (undersides.meets(near[i], box)) {
-          last = i;
-          return true;
+      double nearest = Double.POSITIVE_INFINITY;
+      int from = last;
+      for (int i = 0; i < count && nearest > 0; i++) {
+        int at = (from + i) % count;
+        double beside = undersides.meets(near[at], box) ? undersides.beside(near[at], x, y) : Double.POSITIVE_INFINITY;
+        if (beside <= play && beside < nearest) {
+          nearest = beside;
+          last = at;
         }
       }
-      return false;
+      return nearest;
     }
 
     private void add(int slot) {

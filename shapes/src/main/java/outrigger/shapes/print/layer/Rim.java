@@ -214,6 +214,15 @@ public final class Rim {
     return carriedLength;
   }
 
+  /** Whether more than half of it is carried. */
+  public boolean isMostlyCarried() {
+    double all = 0;
+    for (int e = 0; e < size(); e++) {
+      all += length(e);
+    }
+    return carriedLength > all / 2;
+  }
+
   /** Least and greatest product of the corners with a vector. */
   double[] extent(double x, double y) {
     double low = Double.POSITIVE_INFINITY;
@@ -250,6 +259,16 @@ public final class Rim {
       grid = new OutlineGrid(ends);
     }
     return grid.isWithin(distance, x, y);
+  }
+
+  /** Whether a free edge lies within a distance of a point. */
+  boolean isFreeWithin(double distance, double x, double y) {
+    for (int e = 0; e < size(); e++) {
+      if (!carried[e] && OutlineGrid.square(ends, e, x, y) <= distance * distance) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether a corner of either rim lies on the other, nearer than a distance; this one is likely to be carried by it. */

@@ -182,6 +182,24 @@ public final class Undersides {
     return tree.least(slot, axis) <= box[axis + 3] && tree.most(slot, axis) >= box[axis];
   }
 
+  /** How far a place lies beside the facet in a slot as seen from below, mm; 0 under it. */
+  double beside(int slot, double x, double y) {
+    int facet = tree.facet(slot);
+    double[] ends = new double[12];
+    boolean inside = true;
+    for (int k = 0; k < 3; k++) {
+      int a = mesh.corner(facet, k);
+      int b = mesh.corner(facet, (k + 1) % 3);
+      ends[4 * k] = Grid.toMm(mesh.x(a));
+      ends[4 * k + 1] = Grid.toMm(mesh.y(a));
+      ends[4 * k + 2] = Grid.toMm(mesh.x(b));
+      ends[4 * k + 3] = Grid.toMm(mesh.y(b));
+      inside &= (ends[4 * k + 2] - ends[4 * k]) * (y - ends[4 * k + 1]) <= (ends[4 * k + 3] - ends[4 * k + 1]) * (x - ends[4 * k]);
+    }
+    return inside ? 0 : Math.sqrt(Math.min(OutlineGrid.square(ends, 0, x, y),
+        Math.min(OutlineGrid.square(ends, 1, x, y), OutlineGrid.square(ends, 2, x, y))));
+  }
+
   /** The facet in a slot. */
   int facet(int slot) {
     return tree.facet(slot);
