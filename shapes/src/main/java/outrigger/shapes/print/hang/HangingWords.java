@@ -107,9 +107,14 @@ final class HangingWords {
     return new Concern("ledge", severity, at[0], at[1], at[2], hanging.depth(), limit, Limit.LEDGE, hanging.freeArea(),
         "a flat underside stands out " + Words.mm(hanging.depth()) + " into the air, "
             + (hanging.freeArea() < CORNERS * hanging.area() && !bridged ? "at its corners alone: " : bridged ? "beside what is bridged: " : several ? "with no straight way across from hold to hold: "
-                : "held on one side only: ") + extent(hanging.freeArea(), hanging.freeBounds()),
+                : isRound(hanging) ? "held on its inner side only: " : "held on one side only: ") + extent(hanging.freeArea(), hanging.freeBounds()),
         isShutIn(hanging) ? shutIn() : "Carry it by a slope of " + Words.degrees(specimen.limit(Limit.OVERHANG))
             + " from the vertical, turn the part over, or print it with support.");
+  }
+
+  /** Whether it lies all round what holds it, as a cap round its stem. */
+  private static boolean isRound(Hanging hanging) {
+    return hanging.hangs().stream().filter(hang -> hang.depth() > 0).noneMatch(hang -> hang.rim().mayHold());
   }
 
   private Concern slope(Hanging hanging) {

@@ -115,7 +115,7 @@ public final class Rim {
    * Whether a straight line across the area may have both ends on carried edges: not where these are all of one convex hole,
    * as of a roof that stands out all round.
    */
-  boolean mayHold() {
+  public boolean mayHold() {
     int from = 0;
     boolean one = false;
     for (int e = 0; e < size(); e++) {

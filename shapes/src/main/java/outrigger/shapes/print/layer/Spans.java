@@ -12,7 +12,7 @@ import outrigger.shapes.profile.Section;
  */
 final class Spans {
   /** Rims of more edges are not looked into. */
-  private static final int MOST_EDGES = 2000;
+  private static final int MOST_EDGES = 4000;
   /** Spans are found as near as this, mm. */
   private static final double NEAR = 0.02;
   /** What is left may stand out further by this, mm, if the span is less for it. */
@@ -67,8 +67,8 @@ final class Spans {
   private Laying seek(double known, double bridge, double ledge) {
     Laying near = laid(holds.apart() + NEAR);
     double nearDepth = depth.applyAsDouble(near);
-    if (near.span() <= bridge && nearDepth <= ledge) {
-      return near;
+    if (nearDepth <= ledge) {
+      return near.span() <= bridge ? near : shortest(List.of(near), new double[] {nearDepth}, ledge);
     }
     Laying within = laid(bridge);
     double withinDepth = depth.applyAsDouble(within);
@@ -82,7 +82,7 @@ final class Spans {
     if (near.span() <= bridge && nearDepth <= allowed) {
       return near;
     }
-    return withinDepth <= (1 + WORTH) * least ? within : shortest(tried, depths, allowed);
+    return within.span() > 0 && withinDepth <= (1 + WORTH) * least ? within : shortest(tried, depths, allowed);
   }
 
   /** The shortest lines, and as short ones as will do. */

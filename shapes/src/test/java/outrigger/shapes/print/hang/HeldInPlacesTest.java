@@ -130,6 +130,18 @@ class HeldInPlacesTest {
     }
   }
 
+  /** Lines that leave what stands out alike are told as short as can be: from the wall to the post. */
+  @Test
+  void plateOnAWallAndAPost_spansTheWayBetween() {
+    Solid plate = Solid.union(Specimens.box(0, 0, 0, 3, 20, 10), Specimens.box(15, 8, 0, 4, 4, 10),
+        Specimens.box(0, 0, 10, 19, 20, 2));
+    for (double turn : TURNS) {
+      List<Concern> told = concerns(plate, turn);
+      assertEquals(12, of("bridge", told).measured(), 0.02, told.toString());
+      assertEquals(8, of("ledge", told).measured(), 0.02, told.toString());
+    }
+  }
+
   /** Steps of a ramp round a column of 8 mm reach 12 mm from its axis: none stands out further than that from the column. */
   @Test
   void rampRoundAColumn_standsOutFromTheColumn() {

@@ -132,6 +132,15 @@ class RoofsAndCornersTest {
     }
   }
 
+  /** A cap all round its stem is not held on one side. */
+  @Test
+  void capRoundItsStem_isHeldOnItsInnerSide() {
+    Solid cap = Prism.of(Profile.post(6), 0, 12).join(Prism.of(Profile.post(16), 12, 14));
+    assertTrue(only("ledge", Severity.ERROR, cap, 0).message().contains("held on its inner side only"));
+    Solid shelf = Specimens.along(8, 0, 0, 10, 0, 10, 5, 13, 5, 13, 9, 0, 9);
+    assertTrue(only("ledge", Severity.ERROR, shelf, 0).message().contains("held on one side only"));
+  }
+
   /** Tips in the air under one table top that leans: one concern, at the lowest and largest, which counts the others. */
   @Test
   void severalIslandsThatGrowTogether_areCounted() {
