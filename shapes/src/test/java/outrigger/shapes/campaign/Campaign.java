@@ -33,7 +33,7 @@ final class Campaign {
     this.judge = judge.map(path -> new JudgeSample(path, tally));
   }
 
-  /** Runs {@code small|odd|close|large FIRST COUNT [THREADS [JUDGED]]}; exits with 1 if anything failed. */
+  /** Runs {@code small|odd|close|facets|large FIRST COUNT [THREADS [JUDGED]]}; exits with 1 if anything failed. */
   public static void main(String[] args) throws Exception {
     long first = Long.parseLong(args[1]);
     int count = Integer.parseInt(args[2]);
@@ -50,8 +50,9 @@ final class Campaign {
       case "small" -> RandomExpression::small;
       case "odd" -> RandomExpression::odd;
       case "close" -> RandomExpression::close;
+      case "facets" -> RandomExpression::facets;
       case "large" -> RandomExpression::large;
-      default -> throw new IllegalArgumentException(name + " is none of small, odd, close, large");
+      default -> throw new IllegalArgumentException(name + " is none of small, odd, close, facets, large");
     };
   }
 

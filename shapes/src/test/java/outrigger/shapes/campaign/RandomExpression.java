@@ -56,6 +56,14 @@ record RandomExpression(Expression a, Expression b, Op op, int operands) {
     return drawn(random, n, draw::draw);
   }
 
+  /** 2 or 3 operands of {@link TangentFacets}, nested at random. */
+  static RandomExpression facets(long seed) {
+    Random random = new Random(seed);
+    int n = 2 + random.nextInt(2);
+    TangentFacets draw = new TangentFacets(random);
+    return drawn(random, n, draw::draw);
+  }
+
   private static RandomExpression drawn(Random random, int n, Supplier<Solid> draw) {
     List<Expression> leaves = new ArrayList<>();
     while (leaves.size() < n) {

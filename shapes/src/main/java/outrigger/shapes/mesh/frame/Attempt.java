@@ -14,16 +14,17 @@ import outrigger.shapes.num.Workers;
  *
  * @param frame the axes in which it is done
  * @param half from what part of a step on a coordinate is taken to the grid's next: a half in the first place
+ * @param thins whether thin facets are taken away where facets meet, which moves the surface by up to a step
  * @param workers the threads that do it
  */
-public record Attempt(Frame frame, double half, Workers workers) {
+public record Attempt(Frame frame, double half, boolean thins, Workers workers) {
   /** To the nearest grid point. */
   private static final double HALF = 0.5;
   /** Tried where that does not settle. Any others would do: they need only bring some corners to other grid points. */
   private static final double[] OTHERS = {0.3, 0.7};
 
   /** Rounding to the nearest grid point, in the axes given. */
-  public static final Attempt PLAIN = new Attempt(new Frame(), HALF, Workers.of(1));
+  public static final Attempt PLAIN = new Attempt(new Frame(), HALF, false, Workers.of(1));
 
   /**
    * Makes attempts in turn until one settles, beginning with the nearest grid points in a frame.
@@ -57,21 +58,21 @@ public record Attempt(Frame frame, double half, Workers workers) {
 
   /** The first attempt in a frame. */
   public static Attempt nearest(Frame own, Workers workers) {
-    return new Attempt(own, HALF, workers);
+    return new Attempt(own, HALF, false, workers);
   }
 
   private static List<Attempt> from(Frame own, Workers workers) {
-    List<Attempt> attempts = new ArrayList<>(List.of(nearest(own, workers)));
+    List<Attempt> attempts = new ArrayList<>(List.of(nearest(own, workers), new Attempt(own, HALF, true, workers)));
     for (double half : OTHERS) {
-      attempts.add(new Attempt(own, half, workers));
+      attempts.add(new Attempt(own, half, true, workers));
     }
-    own.turned().forEach(frame -> attempts.add(new Attempt(frame, HALF, workers)));
+    own.turned().forEach(frame -> attempts.add(new Attempt(frame, HALF, true, workers)));
     return attempts;
   }
 
   /** The same on some threads. */
   public Attempt on(Workers others) {
-    return new Attempt(frame, half, others);
+    return new Attempt(frame, half, thins, others);
   }
 
   /** A coordinate of a point, taken to the grid. */

@@ -113,9 +113,11 @@ final class Nudger {
     return LongMap.edge(Math.min(f, g), Math.max(f, g));
   }
 
+  /** Whether two facets, both with an area, meet improperly: of one without nobody can say. */
   private boolean isImproper(int f, int g) {
-    return FacetContact.improper(xyz, corners[3 * f], corners[3 * f + 1], corners[3 * f + 2], corners[3 * g],
-        corners[3 * g + 1], corners[3 * g + 2]);
+    return Faults.hasArea(xyz, corners, 3 * f) && Faults.hasArea(xyz, corners, 3 * g)
+        && FacetContact.improper(xyz, corners[3 * f], corners[3 * f + 1], corners[3 * f + 2], corners[3 * g],
+            corners[3 * g + 1], corners[3 * g + 2]);
   }
 
   /** Looks for the best move of all; false where none mends anything. */

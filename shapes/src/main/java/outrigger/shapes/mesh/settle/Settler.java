@@ -103,7 +103,7 @@ public final class Settler {
         checkTouch();
         throw new UnsettledException(Place.of(xyz, faults.vertex()));
       } else {
-        now = pass < NUDGED ? resolved(xyz, inMesh, moved) : nudged(mesh, moved);
+        now = attempt.thins() ? thinned(mesh, moved, pass) : mended(mesh, moved, pass);
       }
     }
   }
@@ -144,6 +144,19 @@ public final class Settler {
     }
     return parted.isPresent() || faults.isNone() ? parted
         : Optional.of(Nudger.of(mesh)).filter(Nudger::isMended).map(Nudger::facets);
+  }
+
+  private Rounded mended(Mesh mesh, boolean[] moved, int pass) {
+    return pass < NUDGED ? resolved(mesh.xyz(), mesh.corners(), moved) : nudged(mesh, moved);
+  }
+
+  /** Without thin facets where some meet, and mended otherwise where that does not mend all. */
+  private Rounded thinned(Mesh mesh, boolean[] moved, int pass) {
+    checkTouch();
+    ThinFacets thin = ThinFacets.of(mesh, moved);
+    Rounded facets = thin.facets();
+    return thin.isMended() ? facets
+        : mended(Mesh.of(facets.xyz(), facets.corners()), movedFacets(facets, facets.corners()), pass);
   }
 
   /** Nudged, and resolved again where that does not mend all. */

@@ -12,6 +12,8 @@
  * <li>If some do, the facets are resolved as a soup ({@code spatial.Kernel}) and rounded again, some times at most.
  * <li>From the third pass on {@code Nudger} first puts corners of facets that meet on grid points close by, always by the
  *     move that mends most.
+ * <li>In an attempt that may, {@code ThinFacets} first takes away what is thin of the facets that meet, on the {@code Stars}
+ *     of their vertices: needles shrink, caps have their long edge turned.
  * <li>Where rounding made the surface touch itself, {@code Fans} tells which facets hang together at a vertex,
  *     {@code Parting} gives each fan a vertex of its own and puts them a grid step apart, if need be after splitting an edge
  *     there ({@code EdgeSplit}). What touched before it was rounded ({@code ExactTouch}) is not parted but refused, here or
@@ -22,7 +24,9 @@
  * </ol>
  *
  * <p><b>Sources.</b> Lazard and Valque, <i>Removing self-intersections in 3D meshes while preserving floating-point
- * coordinates</i> (2025), for rounding, cutting anew and rounding again until that ends; nudging and parting are this
+ * coordinates</i> (2025), for rounding, cutting anew and rounding again until that ends. Botsch and Kobbelt, <i>A robust
+ * procedure to eliminate degenerate faces from triangle meshes</i> (2001), for needles and caps; Dey, Edelsbrunner, Guha and
+ * Nekhayev, <i>Topology preserving edge contraction</i> (1999), for when an edge may shrink. Nudging and parting are this
  * package's own.
  */
 package outrigger.shapes.mesh.settle;
