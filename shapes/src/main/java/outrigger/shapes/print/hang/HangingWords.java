@@ -102,14 +102,18 @@ final class HangingWords {
     }
     boolean several = hanging.hangs().stream().anyMatch(hang -> hang.rim().holds() > 1);
     boolean bridged = hanging.widest().span() > 0;
+    boolean corners = !bridged && hanging.freeArea() < CORNERS * hanging.area();
     double[] at = bridged || hanging.isPeaked() ? hanging.farthest() : hanging.place(specimen.mesh());
     Severity severity = isBeyond(hanging.depth(), LayerScan.HOPELESS * limit) ? Severity.ERROR : Severity.CAUTION;
     return new Concern("ledge", severity, at[0], at[1], at[2], hanging.depth(), limit, Limit.LEDGE, hanging.freeArea(),
         "a flat underside stands out " + Words.mm(hanging.depth()) + " into the air, "
-            + (hanging.freeArea() < CORNERS * hanging.area() && !bridged ? "at its corners alone: " : bridged ? "beside what is bridged: " : several ? "with no straight way across from hold to hold: "
-                : isRound(hanging) ? "held on its inner side only: " : "held on one side only: ") + extent(hanging.freeArea(), hanging.freeBounds()),
-        isShutIn(hanging) ? shutIn() : "Carry it by a slope of " + Words.degrees(specimen.limit(Limit.OVERHANG))
-            + " from the vertical, turn the part over, or print it with support.");
+            + (corners ? "at its corners alone: " : bridged ? "beside what is bridged: "
+                : several ? "with no straight way across from hold to hold: "
+                : isRound(hanging) ? "held on its inner side only: " : "held on one side only: ")
+            + extent(hanging.freeArea(), hanging.freeBounds()),
+        isShutIn(hanging) ? shutIn() : (corners ? "Round its corners, or carry" : "Carry") + " it by a slope of "
+            + Words.degrees(specimen.limit(Limit.OVERHANG)) + " from the vertical, turn the part over, "
+            + "or print it with support.");
   }
 
   /** Whether it lies all round what holds it, as a cap round its stem. */

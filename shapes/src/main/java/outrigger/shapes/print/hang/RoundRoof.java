@@ -24,7 +24,7 @@ record RoundRoof(double diameter, double x, double y, double z, boolean isWhole)
   private static final double WHOLE = 1.2;
   /** Mean square of what normals lean along the axis: two degrees. */
   private static final double ALONG = 0.001;
-  /** Distance of the sides of a polygon of twelve from its middle, its corners on a circle of 1: fewer sides are no round. */
+  /** Distance of the sides of a polygon of twelve from its middle, in radii of its corners: fewer sides are no round. */
   private static final double FLATTEST = 0.965;
   /** From so many times as much on, rounding decides nothing. */
   private static final double ENOUGH = 1.001;

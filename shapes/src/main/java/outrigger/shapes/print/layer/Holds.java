@@ -48,7 +48,7 @@ record Holds(double apart, List<Double> directions) {
     return new Holds(apart, mostTaken(angles, runs.size()));
   }
 
-  /** The ways to the nearest others, nearest first; those are looked at whose boxes lie near enough, rising and falling in x. */
+  /** The ways to the nearest others, nearest first; those are looked at whose boxes lie near enough. */
   private static List<double[]> nearest(List<Run> runs, double[] reach, int i) {
     Run run = runs.get(i);
     List<double[]> ways = new ArrayList<>();

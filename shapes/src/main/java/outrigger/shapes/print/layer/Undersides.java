@@ -194,7 +194,8 @@ public final class Undersides {
       ends[4 * k + 1] = Grid.toMm(mesh.y(a));
       ends[4 * k + 2] = Grid.toMm(mesh.x(b));
       ends[4 * k + 3] = Grid.toMm(mesh.y(b));
-      inside &= (ends[4 * k + 2] - ends[4 * k]) * (y - ends[4 * k + 1]) <= (ends[4 * k + 3] - ends[4 * k + 1]) * (x - ends[4 * k]);
+      inside &= (ends[4 * k + 2] - ends[4 * k]) * (y - ends[4 * k + 1])
+          <= (ends[4 * k + 3] - ends[4 * k + 1]) * (x - ends[4 * k]);
     }
     return inside ? 0 : Math.sqrt(Math.min(OutlineGrid.square(ends, 0, x, y),
         Math.min(OutlineGrid.square(ends, 1, x, y), OutlineGrid.square(ends, 2, x, y))));

@@ -45,7 +45,8 @@ class RoofsAndCornersTest {
     List<Solid> parts = List.of(Prism.of(Profile.post(12), 0, 10).cut(Revolution.sphere(6)),
         tunnel(13, -1, 17, -1, 17, 8, 15, 8 + 2 / tan(60), 13, 8),
         block.cut(Prism.of(Profile.hole(4.2), -1, 8), Revolution.coneCutter(4.2, 0, 8, 8 + 2.1 / tan(59))),
-        tunnel(12.5, 12, 13.2322, 10.2322, 15, 9.5, 16.7678, 10.2322, 17.5, 12, 16.7678, 13.7678, 15, 14.5, 13.2322, 13.7678));
+        tunnel(12.5, 12, 13.2322, 10.2322, 15, 9.5, 16.7678, 10.2322, 17.5, 12, 16.7678, 13.7678, 15, 14.5,
+            13.2322, 13.7678));
     for (Solid part : parts) {
       for (double turn : TURNS) {
         assertEquals(List.of(), concerns(part, turn), "part " + parts.indexOf(part) + " turned by " + turn);
@@ -105,6 +106,7 @@ class RoofsAndCornersTest {
       assertEquals(15.4 * Math.sqrt(2), Math.hypot(corner.x(), corner.y()), 0.01);
       assertTrue(corner.area() < 4 * 0.4 * 0.4, corner.toString());
       assertTrue(corner.message().contains("at its corners alone"), corner.message());
+      assertTrue(corner.advice().startsWith("Round its corners, or carry it by a slope"), corner.advice());
     }
   }
 
