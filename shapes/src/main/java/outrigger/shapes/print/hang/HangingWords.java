@@ -90,8 +90,8 @@ final class HangingWords {
         "something starts in the air, " + Words.mm(at[2] - specimen.bed()) + " above the bed, with nothing under it"
             + (others == 0 ? "" : ", as it does at " + places(others) + " more that grow together with it") + ": "
             + extent(hanging),
-        isShutIn(hanging) ? "It lies in a closed hollow, out of which nothing can take support: join it to the hollow's floor, "
-            + "or leave it out." : "Join it to the part below, turn the part over, or print it with support.");
+        isShutIn(hanging) ? "It lies in a closed hollow, out of which nothing can take support: join it to the hollow's "
+            + "floor, or leave it out." : "Join it to the part below, turn the part over, or print it with support.");
   }
 
   private Concern ledge(Hanging hanging) {

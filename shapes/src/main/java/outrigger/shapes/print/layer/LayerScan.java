@@ -256,7 +256,8 @@ public final class LayerScan {
   private Hang ledge(int layer, Section piece, Out edges, Rim plain, OutlineGrid below, Rim rim,
       List<Patch> patches) {
     return new Hang(layer, layering.bottom(layer), piece, false, edges.most > edges.reach ? edges.most : 0, 0, 0, 0, 0, 0,
-        edges.points(), FreePart.all(piece), edges.most > ledge && RimReach.isPeaked(plain, below, edges.most), rim, patches);
+        edges.points(), FreePart.all(piece), edges.most > ledge && RimReach.isPeaked(plain, below, edges.most), rim,
+        patches);
   }
 
   private Hang plain(int layer, Section piece, boolean starts, Rim rim, List<Patch> patches) {
