@@ -28,13 +28,15 @@ import outrigger.shapes.num.Place;
 final class ThinFacets {
   /** How far a facet's plane may be left by what is put in its stead, grid steps: as far as rounding puts a corner twice. */
   private static final double OUT = 1;
-  /** Facets lower than this are thin at first, grid steps; then twice that, up to the most. */
+  /** Facets lower than this are thin at first, grid steps: rounding folds no others. */
   private static final double LOW = 1;
+  /** How far that is doubled where no more can be taken; with 16 and 32 as much was mended. */
   private static final double MOST = 8;
-  /** Shortest edges of needles, and of caps that cannot be turned, as multiples of the height. */
+  /** Shortest edge of a needle, as a multiple of that height: any such number would do. */
   private static final double NEEDLE = 2;
+  /** The same of a cap that cannot be turned. */
   private static final double CAP = 4;
-  /** Rounds before giving up; most need fewer than twenty. */
+  /** Rounds before giving up: those seen needed some twenty at most. */
   private static final int ROUNDS = 40;
 
   private final int[] xyz;
