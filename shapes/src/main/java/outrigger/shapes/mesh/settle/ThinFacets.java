@@ -28,7 +28,7 @@ import outrigger.shapes.num.Place;
 final class ThinFacets {
   /** How far a facet's plane may be left by what is put in its stead, grid steps: as far as rounding puts a corner twice. */
   private static final double OUT = 1;
-  /** Facets lower than this are thin at first, grid steps: rounding folds no others. */
+  /** Facets lower than this are thin at first, grid steps: rounding folds few others. */
   private static final double LOW = 1;
   /** How far that is doubled where no more can be taken; with 16 and 32 as much was mended. */
   private static final double MOST = 8;
