@@ -63,10 +63,12 @@ public record Attempt(Frame frame, double half, boolean thins, Workers workers) 
 
   private static List<Attempt> from(Frame own, Workers workers) {
     List<Attempt> attempts = new ArrayList<>(List.of(nearest(own, workers), new Attempt(own, HALF, true, workers)));
-    for (double half : OTHERS) {
-      attempts.add(new Attempt(own, half, true, workers));
+    for (boolean thins : new boolean[] {true, false}) {
+      for (double half : OTHERS) {
+        attempts.add(new Attempt(own, half, thins, workers));
+      }
     }
-    own.turned().forEach(frame -> attempts.add(new Attempt(frame, HALF, true, workers)));
+    own.turned().forEach(frame -> attempts.add(new Attempt(frame, HALF, false, workers)));
     return attempts;
   }
 
