@@ -68,11 +68,35 @@ class ThinFacetsTest {
 
   @Test
   void of_facetsInAnyOrder_takesTheSame() {
-    Mesh folded = box(-1, 0, 1000);
-    Set<String> expected = facets(left(taken(folded)));
     for (int seed = 1; seed <= 20; seed++) {
-      assertEquals(expected, facets(left(taken(shuffled(folded, new Random(seed))))), "seed " + seed);
+      // some have facets without area, of which nobody can say what they meet
+      Mesh crumpled = crumpled(new Random(seed));
+      Set<String> expected = facets(left(taken(crumpled)));
+      assertEquals(expected, facets(left(taken(shuffled(crumpled, new Random(seed))))), "seed " + seed);
     }
+  }
+
+  /** A pyramid on cells ten steps wide, some corners put on the longest side of a facet, so that it has no area, or beyond. */
+  private static Mesh crumpled(Random random) {
+    int n = 6;
+    int row = n + 1;
+    int[] xyz = new int[3 * row * row + 3];
+    for (int i = 0; i < row * row; i++) {
+      int aside = random.nextInt(5) == 0 ? 5 + 10 * random.nextInt(2) : 0;
+      xyz[3 * i] = 10 * (i % row) + aside;
+      xyz[3 * i + 1] = 10 * (i / row) + aside;
+    }
+    xyz[3 * row * row + 2] = SIZE;
+    List<Integer> corners = new ArrayList<>();
+    for (int i = 0; i < n; i++) {
+      for (int j = 0; j < n; j++) {
+        int v = row * i + j;
+        corners.addAll(List.of(v, v + row, v + 1, v + 1, v + row, v + row + 1));
+      }
+      corners.addAll(List.of(i, i + 1, row * row, row * n + i + 1, row * n + i, row * row));
+      corners.addAll(List.of(row * (i + 1), row * i, row * row, row * i + n, row * (i + 1) + n, row * row));
+    }
+    return Mesh.of(xyz, corners.stream().mapToInt(i -> i).toArray());
   }
 
   private static Mesh shuffled(Mesh mesh, Random random) {
