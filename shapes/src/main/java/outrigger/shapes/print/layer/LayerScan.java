@@ -1,9 +1,7 @@
 package outrigger.shapes.print.layer;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.BitSet;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -35,8 +33,6 @@ public final class LayerScan {
   private static final double SNAP = 0.001;
   /** Beads are laid across a rim, and its free edges walked, with corners left out that lie nearer to their line, mm. */
   private static final double STRAIGHT = 0.004;
-  /** Facets are fetched for so many points ahead. */
-  private static final double AHEAD = 16;
   /** Distance between the points asked on a free edge, mm. */
   private static final double APART = 0.5;
   /** Undersides are level but for rounding, degrees from the vertical. */
@@ -134,18 +130,18 @@ public final class LayerScan {
     }
     double reach = layering.step(layer) * tangent;
     Rim plain = rim.simplified(STRAIGHT);
-    Out edges = freeReach(layer, plain, below, reach);
+    OutPoints edges = freeReach(layer, plain, below, reach);
     askCorners(patches, rim, edges, below);
-    if (edges.most <= reach && Math.hypot(piece.maxX() - piece.minX(), piece.maxY() - piece.minY()) <= bridge) {
+    if (edges.most() <= reach && Math.hypot(piece.maxX() - piece.minX(), piece.maxY() - piece.minY()) <= bridge) {
       return Optional.of(plain(layer, piece, false, rim, patches));
     }
     Chords chords = Chords.best(plain);
     double shallow = chords.span() > hopeless ? HOPELESS * ledge : ledge;
-    if (chords.span() > bridge && edges.most <= shallow && RimReach.isWithin(plain, below, shallow)) {
+    if (chords.span() > bridge && edges.most() <= shallow && RimReach.isWithin(plain, below, shallow)) {
       // a stroke or pocket cut into a wall: held all along it, not at its ends alone
       return Optional.of(ledge(layer, piece, edges, plain, below, rim, patches));
     }
-    Out out = new Out(layer, reach);
+    OutPoints out = out(layer, reach);
     if (chords.share() < ALL) {
       // ends on free edges are asked already where nothing is held
       List<Double> ends = chords.held() == 0 ? chords.looseMiddles() : chords.looseEnds();
@@ -160,11 +156,11 @@ public final class LayerScan {
     }
     double span = chords.share() >= ALL || chords.share() >= SOME && isFlat(patches) ? chords.span() : 0;
     FreePart free = chords.share() >= ALL ? FreePart.NONE : span == 0 ? FreePart.all(piece) : FreePart.of(chords, plain);
-    Hang hang = new Hang(layer, layering.bottom(layer), piece, false, out.most > reach ? out.most : 0,
+    Hang hang = new Hang(layer, layering.bottom(layer), piece, false, out.most(),
         span, chords.x(), chords.y(), chords.middle().get(0), chords.middle().get(1), out.points(), free,
-        out.most > Math.max(ledge, reach) && RimReach.isPeaked(plain, below, out.most), rim, patches);
-    Hang best = (span > bridge || out.most > Math.max(ledge, reach)) && isFlat(patches)
-        ? lay(hang, chords, below, reach, out.most).orElse(hang) : hang;
+        out.most() > Math.max(ledge, reach) && RimReach.isPeaked(plain, below, out.most()), rim, patches);
+    Hang best = (span > bridge || out.most() > Math.max(ledge, reach)) && isFlat(patches)
+        ? lay(hang, chords, below, reach, out.most()).orElse(hang) : hang;
     if (isNoBridge(best, edges)) {
       edges.add(out);
       return Optional.of(ledge(layer, piece, edges, plain, below, rim, patches));
@@ -173,19 +169,19 @@ public final class LayerScan {
   }
 
   /** Whether lines held in one place leave nearly all that stands out: as along the inside of a ring. */
-  private boolean isNoBridge(Hang hang, Out edges) {
-    return hang.span() > 0 && hang.depth() > ledge && hang.rim().holds() == 1 && hang.depth() > HELPS * edges.most;
+  private boolean isNoBridge(Hang hang, OutPoints edges) {
+    return hang.span() > 0 && hang.depth() > ledge && hang.rim().holds() == 1 && hang.depth() > HELPS * edges.most();
   }
 
   /** Corners of level undersides beside the rim of the layer's middle: where something narrows from its ledge upward. */
-  private void askCorners(List<Patch> patches, Rim rim, Out out, OutlineGrid below) {
+  private void askCorners(List<Patch> patches, Rim rim, OutPoints out, OutlineGrid below) {
     double beside = tangent * layering.layer() / 2;
     for (Patch patch : patches) {
       for (int k = 0; k < 3 && undersides.lean(patch.facet()) > LEVEL; k++) {
         int v = mesh.corner(patch.facet(), k);
         double x = Grid.toMm(mesh.x(v));
         double y = Grid.toMm(mesh.y(v));
-        if (below.distance(x, y) > out.most && rim.isFreeWithin(beside, x, y)) {
+        if (below.distance(x, y) > out.most() && rim.isFreeWithin(beside, x, y)) {
           out.ask(x, y, 0, below);
         }
       }
@@ -193,7 +189,7 @@ public final class LayerScan {
   }
 
   /** Lines are samples: where what they leave ends in a corner, that stands out farthest. */
-  private static void askCorners(Rim rim, Chords chords, Out out, OutlineGrid below) {
+  private static void askCorners(Rim rim, Chords chords, OutPoints out, OutlineGrid below) {
     for (int e = 0; e < rim.size(); e++) {
       if (chords.endAt(rim, e)) {
         out.ask(rim.x0(e), rim.y0(e), 0, below);
@@ -208,22 +204,22 @@ public final class LayerScan {
     int layer = hang.layer();
     double snap = SNAP * layering.layer();
     Optional<Laying> several = Spans.shortest(hang.piece(), rim, below, hang.span(), bridge, ledge, line, snap,
-        laid -> left(layer, rim, laid, reach).most);
+        laid -> left(layer, rim, laid, reach).most());
     boolean isOne = several.isEmpty() && depth > ledge && hang.span() > 0 && rim.holds() == 1;
     Optional<Laying> laying = isOne ? Spans.along(hang.piece(), rim, below, chords, line, snap) : several;
     if (laying.isEmpty()) {
       return Optional.empty();
     }
     Laying laid = laying.get();
-    Out out = left(layer, rim, laid, reach);
+    OutPoints out = left(layer, rim, laid, reach);
     double span = isOne ? hang.span() : laid.span();
-    boolean better = out.most < depth - Grid.STEP
-        || (span < hang.span() - Grid.STEP || hang.span() == 0 && span > 0) && out.most <= Math.max(depth, ledge);
+    boolean better = out.most() < depth - Grid.STEP
+        || (span < hang.span() - Grid.STEP || hang.span() == 0 && span > 0) && out.most() <= Math.max(depth, ledge);
     double[] along = isOne ? new double[] {hang.alongX(), hang.alongY()} : laid.along();
     double[] middle = isOne ? new double[] {hang.midX(), hang.midY()} : laid.middle();
     return !better ? Optional.empty() : Optional.of(new Hang(layer, hang.z(), hang.piece(), false,
-        out.most > reach ? out.most : 0, span, along[0], along[1], middle[0], middle[1], out.points(),
-        free(hang, laid, reach, out.most), true, rim, hang.patches()));
+        out.most(), span, along[0], along[1], middle[0], middle[1], out.points(),
+        free(hang, laid, reach, out.most()), true, rim, hang.patches()));
   }
 
   /** The pieces lines leave that stand out too far; round a hole whose lines lie in the air, what lines left at first. */
@@ -231,20 +227,26 @@ public final class LayerScan {
     FreePart part = FreePart.NONE;
     double left = 0;
     for (Rim rest : laid.left()) {
-      Out out = new Out(hang.layer(), reach);
+      OutPoints out = out(hang.layer(), reach);
       laid.forEachLeft(rest, out::askOut);
-      left = Math.max(left, out.most);
-      part = out.most > ledge ? part.with(rest.area() / hang.piece().area(), rest) : part;
+      left = Math.max(left, out.most());
+      part = out.most() > ledge ? part.with(rest.area() / hang.piece().area(), rest) : part;
     }
     return left < most ? hang.free() : part;
   }
 
   /** What lines leave, as far as it stands out from them and from the layer below. */
-  private Out left(int layer, Rim rim, Laying laid, double reach) {
-    Out out = new Out(layer, reach);
+  private OutPoints left(int layer, Rim rim, Laying laid, double reach) {
+    OutPoints out = out(layer, reach);
     laid.left().forEach(rest -> laid.forEachLeft(rest, out::askOut));
     laid.forEachOnFreeHoles(rim, out::askOut);
     return out;
+  }
+
+  /** For points of a layer that stand out further than so far. */
+  private OutPoints out(int layer, double reach) {
+    return new OutPoints(reach, new BesideSteep(undersides, layering.middle(layer - 1), layering.middle(layer),
+        tangent * layering.layer() / 2));
   }
 
   private boolean isFlat(List<Patch> patches) {
@@ -253,10 +255,10 @@ public final class LayerScan {
         .sum() > all / 2;
   }
 
-  private Hang ledge(int layer, Section piece, Out edges, Rim plain, OutlineGrid below, Rim rim,
+  private Hang ledge(int layer, Section piece, OutPoints edges, Rim plain, OutlineGrid below, Rim rim,
       List<Patch> patches) {
-    return new Hang(layer, layering.bottom(layer), piece, false, edges.most > edges.reach ? edges.most : 0, 0, 0, 0, 0, 0,
-        edges.points(), FreePart.all(piece), edges.most > ledge && RimReach.isPeaked(plain, below, edges.most), rim,
+    return new Hang(layer, layering.bottom(layer), piece, false, edges.most(), 0, 0, 0, 0, 0,
+        edges.points(), FreePart.all(piece), edges.most() > ledge && RimReach.isPeaked(plain, below, edges.most()), rim,
         patches);
   }
 
@@ -287,8 +289,8 @@ public final class LayerScan {
   }
 
   /** Free edges above steep facets, as far as they stand out from the layer below. */
-  private Out freeReach(int layer, Rim rim, OutlineGrid below, double reach) {
-    Out out = new Out(layer, reach);
+  private OutPoints freeReach(int layer, Rim rim, OutlineGrid below, double reach) {
+    OutPoints out = out(layer, reach);
     for (int e = 0; e < rim.size(); e++) {
       if (rim.isCarried(e)) {
         continue;
@@ -301,116 +303,6 @@ public final class LayerScan {
       }
     }
     return out;
-  }
-
-  /** Points that stand out from the layer below further than the limit lets them, a steep facet under them. */
-  private final class Out {
-    private final double reach;
-    private final List<Double> points = new ArrayList<>();
-    private final Under under;
-    private double most;
-    private int farthest;
-
-    private Out(int layer, double reach) {
-      this.reach = reach;
-      under = new Under(layer);
-    }
-
-    private void ask(double x, double y, double way, OutlineGrid below) {
-      take(x, y, Math.min(below.distance(x, y), Grid.LIMIT_MM), way);
-    }
-
-    private void askOut(double x, double y, double out) {
-      take(x, y, out, 0);
-    }
-
-    private void take(double x, double y, double far, double way) {
-      // the layer's middle lies beside what its lower face shows, as where a slope goes on from a ledge
-      double out = far <= reach ? 0 : far - under.beside(x, y, way);
-      if (out <= reach) {
-        return;
-      }
-      if (out > most) {
-        most = out;
-        farthest = points.size();
-      }
-      points.add(x);
-      points.add(y);
-    }
-
-    /** x, y of the points, the farthest first. */
-    private List<Double> points() {
-      if (!points.isEmpty()) {
-        Collections.swap(points, 0, farthest);
-        Collections.swap(points, 1, farthest + 1);
-        farthest = 0;
-      }
-      return points;
-    }
-
-    private void add(Out other) {
-      farthest = other.most > most ? points.size() + other.farthest : farthest;
-      most = Math.max(most, other.most);
-      points.addAll(other.points);
-    }
-  }
-
-  /** Tells how far places one after another along a rim lie beside steep facets: those near a place serve the next ones. */
-  private final class Under {
-    private final double low;
-    private final double high;
-    /** As far as an outline at a layer's middle may lie beside that at its lower face. */
-    private final double play = tangent * layering.layer() / 2;
-    private final double[] box = new double[6];
-    private int[] near = new int[16];
-    private int count;
-    /** The one that lay under the last place: it or those next to it are likely to lie under the next. */
-    private int last;
-    private double nearX;
-    private double nearY;
-    private double reach = -1;
-
-    private Under(int layer) {
-      low = layering.middle(layer - 1);
-      high = layering.middle(layer);
-    }
-
-    /** How far a place lies beside the nearest; infinite if farther than may be. The next place is some way off. */
-    private double beside(double x, double y, double way) {
-      if (Math.abs(x - nearX) > reach || Math.abs(y - nearY) > reach) {
-        count = 0;
-        last = 0;
-        nearX = x;
-        nearY = y;
-        reach = AHEAD * way;
-        double around = reach + play;
-        undersides.forEachSteep(x - around, y - around, low, x + around, y + around, high, this::add);
-      }
-      box[0] = x - play;
-      box[1] = y - play;
-      box[2] = low;
-      box[3] = x + play;
-      box[4] = y + play;
-      box[5] = high;
-      double nearest = Double.POSITIVE_INFINITY;
-      int from = last;
-      for (int i = 0; i < count && nearest > 0; i++) {
-        int at = (from + i) % count;
-        double beside = undersides.meets(near[at], box) ? undersides.beside(near[at], x, y) : Double.POSITIVE_INFINITY;
-        if (beside <= play && beside < nearest) {
-          nearest = beside;
-          last = at;
-        }
-      }
-      return nearest;
-    }
-
-    private void add(int slot) {
-      if (count == near.length) {
-        near = Arrays.copyOf(near, 2 * count);
-      }
-      near[count++] = slot;
-    }
   }
 
   private List<Patch> patches(int layer, Section piece) {
