@@ -30,9 +30,7 @@ final class Contacts {
   }
 
   private boolean visit(int f, int g) {
-    int[] c = surface.corners();
-    if (!FacetContact.improper(surface.xyz(), c[3 * f], c[3 * f + 1], c[3 * f + 2], c[3 * g], c[3 * g + 1],
-        c[3 * g + 2])) {
+    if (!FacetContact.improper(surface.xyz(), surface.corners(), f, g)) {
       return true;
     }
     if (!sameCorners(f, g)) {

@@ -180,9 +180,7 @@ final class PatchContact {
   }
 
   private boolean areProper(int f, int g) {
-    int[] c = surface.corners();
-    return surface.boxesKeepApart(f, g) || !FacetContact.improper(surface.xyz(), c[3 * f], c[3 * f + 1], c[3 * f + 2],
-        c[3 * g], c[3 * g + 1], c[3 * g + 2]);
+    return surface.boxesKeepApart(f, g) || !FacetContact.improper(surface.xyz(), surface.corners(), f, g);
   }
 
   private boolean isClearByTree(int p, int q) {

@@ -41,6 +41,16 @@ public final class FacetContact {
     return true;
   }
 
+  /**
+   * The same for two facets of a mesh.
+   *
+   * @param corners three vertex numbers a facet
+   */
+  public static boolean improper(int[] xyz, int[] corners, int f, int g) {
+    return improper(xyz, corners[3 * f], corners[3 * f + 1], corners[3 * f + 2], corners[3 * g], corners[3 * g + 1],
+        corners[3 * g + 2]);
+  }
+
   private static int next(int v, int a0, int a1, int a2) {
     return v == a0 ? a1 : v == a1 ? a2 : a0;
   }

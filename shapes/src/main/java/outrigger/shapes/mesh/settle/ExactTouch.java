@@ -37,8 +37,7 @@ final class ExactTouch {
     int[] found = {-1};
     int[] c = facets.corners();
     BoxTree.ofFacets(facets.xyz(), c).selfPairs((f, g) -> {
-      if (isOnGrid(facets, f) && isOnGrid(facets, g) && FacetContact.improper(facets.xyz(), c[3 * f], c[3 * f + 1],
-          c[3 * f + 2], c[3 * g], c[3 * g + 1], c[3 * g + 2])) {
+      if (isOnGrid(facets, f) && isOnGrid(facets, g) && FacetContact.improper(facets.xyz(), c, f, g)) {
         found[0] = c[3 * f];
       }
       return found[0] < 0;

@@ -127,8 +127,7 @@ final class Faults {
   }
 
   private boolean isImproper(int f, int g) {
-    return FacetContact.improper(xyz, corners[3 * f], corners[3 * f + 1], corners[3 * f + 2], corners[3 * g],
-        corners[3 * g + 1], corners[3 * g + 2]);
+    return FacetContact.improper(xyz, corners, f, g);
   }
 
   /** Whether a facet lies on one side of another's plane but for corners in it, which are noted. */

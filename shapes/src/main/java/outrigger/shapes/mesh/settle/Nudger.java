@@ -116,8 +116,7 @@ final class Nudger {
   /** Whether two facets, both with an area, meet improperly: of one without nobody can say. */
   private boolean isImproper(int f, int g) {
     return Faults.hasArea(xyz, corners, 3 * f) && Faults.hasArea(xyz, corners, 3 * g)
-        && FacetContact.improper(xyz, corners[3 * f], corners[3 * f + 1], corners[3 * f + 2], corners[3 * g],
-            corners[3 * g + 1], corners[3 * g + 2]);
+        && FacetContact.improper(xyz, corners, f, g);
   }
 
   /** Looks for the best move of all; false where none mends anything. */

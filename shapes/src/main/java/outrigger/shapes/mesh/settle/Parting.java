@@ -182,8 +182,7 @@ final class Parting {
   }
 
   private boolean isImproper(int f, int g) {
-    return FacetContact.improper(xyz, corners[3 * f], corners[3 * f + 1], corners[3 * f + 2], corners[3 * g],
-        corners[3 * g + 1], corners[3 * g + 2]);
+    return FacetContact.improper(xyz, corners, f, g);
   }
 
   private boolean isCorner(int v, int f) {

@@ -97,8 +97,7 @@ final class ThinFacets {
     }
     BoxTree.ofFacets(xyz, corners).selfPairs((i, j) -> {
       Interrupt.check();
-      if (hasArea[i] && hasArea[j] && FacetContact.improper(xyz, corners[3 * i], corners[3 * i + 1], corners[3 * i + 2],
-          corners[3 * j], corners[3 * j + 1], corners[3 * j + 2])) {
+      if (hasArea[i] && hasArea[j] && FacetContact.improper(xyz, corners, i, j)) {
         faulty.add(numbers[i]);
         faulty.add(numbers[j]);
       }
