@@ -15,6 +15,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Location;
+import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.TopologyException;
 import org.locationtech.jts.noding.snap.SnappingNoder;
@@ -78,6 +79,12 @@ public final class Section {
   /** Area, mm^2. */
   public double area() {
     return geometry.getArea();
+  }
+
+  /** Middle of the area, x and y; of an area that is not empty. */
+  public double[] middle() {
+    Point middle = geometry.getCentroid();
+    return new double[] {middle.getX(), middle.getY()};
   }
 
   /** This area without another. */

@@ -41,6 +41,8 @@ public final class LayerScan {
   private static final double ALL = 0.95;
   /** Lines that leave more than this part of what stands out are no bridge. */
   private static final double HELPS = 0.9;
+  /** Smaller patches belong to the piece that holds their middle; of larger ones the part within it counts. */
+  private static final double LARGE = 0.05;
   /** With less of a flat area than this held at both ends, the lines held are chance. */
   private static final double SOME = 0.2;
 
@@ -312,7 +314,9 @@ public final class LayerScan {
     LoopArea area = new LoopArea(piece.loops());
     undersides.forEachSteep(piece.minX(), piece.minY(), low, piece.maxX(), piece.maxY(), high, slot -> {
       Patch patch = Patch.between(mesh, undersides.facet(slot), low, high);
-      if (patch.area() > 0 && area.holds(patch.x(), patch.y())) {
+      if (patch.area() > LARGE * piece.area()) {
+        Patch.within(piece, mesh, undersides.facet(slot), low, high).ifPresent(patches::add);
+      } else if (patch.area() > 0 && area.holds(patch.x(), patch.y())) {
         patches.add(patch);
       }
     });

@@ -1,7 +1,10 @@
 package outrigger.shapes.print.layer;
 
+import java.util.List;
+import java.util.Optional;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.num.Grid;
+import outrigger.shapes.profile.Section;
 
 /**
  * What of a facet lies between two heights, seen from below; mm.
@@ -16,10 +19,53 @@ import outrigger.shapes.num.Grid;
 public record Patch(int facet, double area, double x, double y, double z, double low) {
   /** A triangle between two levels has no more corners. */
   private static final int MOST = 5;
+  /** Parts of a facet's area that are all of it and nothing: outlines of layers lie up to half a layer's slope off its own. */
+  private static final double WHOLE = 0.9;
+  private static final double NOTHING = 1e-3;
 
   /** The part of a facet between two heights, of area 0 if there is none. */
   static Patch between(Mesh mesh, int facet, double low, double high) {
     double[] p = new double[3 * MOST];
+    return of(facet, p, cut(mesh, facet, low, high, p));
+  }
+
+  /** The same of a facet that faces downward, within a piece of a layer: all of it where next to nothing lies beside. */
+  static Optional<Patch> within(Section piece, Mesh mesh, int facet, double low, double high) {
+    double[] p = new double[3 * MOST];
+    int corners = cut(mesh, facet, low, high, p);
+    double[] loop = new double[2 * corners];
+    for (int i = 0; i < corners; i++) {
+      // clockwise from below
+      loop[2 * i] = p[3 * (corners - 1 - i)];
+      loop[2 * i + 1] = p[3 * (corners - 1 - i) + 1];
+    }
+    Patch whole = of(facet, p, corners);
+    Section part = Section.of(List.of(loop)).common(piece);
+    if (part.area() >= WHOLE * whole.area) {
+      return Optional.of(whole);
+    }
+    return part.area() <= NOTHING * whole.area ? Optional.empty() : Optional.of(whole.cutTo(part, mesh));
+  }
+
+  /** What of it lies in a part of its area; its lowest height is kept. */
+  private Patch cutTo(Section part, Mesh mesh) {
+    double[] middle = part.middle();
+    double[] u = edge(mesh, 1);
+    double[] v = edge(mesh, 2);
+    double rise = (u[1] * v[2] - u[2] * v[1]) * (middle[0] - x) + (u[2] * v[0] - u[0] * v[2]) * (middle[1] - y);
+    return new Patch(facet, part.area(), middle[0], middle[1], z - rise / (u[0] * v[1] - u[1] * v[0]), low);
+  }
+
+  /** From the facet's first corner to another, grid steps. */
+  private double[] edge(Mesh mesh, int corner) {
+    int from = mesh.corner(facet, 0);
+    int to = mesh.corner(facet, corner);
+    return new double[] {(double) mesh.x(to) - mesh.x(from), (double) mesh.y(to) - mesh.y(from),
+        (double) mesh.z(to) - mesh.z(from)};
+  }
+
+  /** Sets p to the corners of a facet's part between two heights; returns how many there are. */
+  private static int cut(Mesh mesh, int facet, double low, double high, double[] p) {
     for (int k = 0; k < 3; k++) {
       int v = mesh.corner(facet, k);
       p[3 * k] = Grid.toMm(mesh.x(v));
@@ -28,7 +74,7 @@ public record Patch(int facet, double area, double x, double y, double z, double
     }
     double[] q = new double[3 * MOST];
     int corners = clip(p, 3, low, 1, q);
-    return of(facet, p, clip(q, corners, high, -1, p));
+    return clip(q, corners, high, -1, p);
   }
 
   /** Sets q to the part of a polygon on one side of a level; returns how many corners it has. */

@@ -82,4 +82,22 @@ class LevelUndersidesTest {
     }
     assertEquals("bridge", only(Specimens.box(0, 0, 0, 30, 5, 20).cut(Specimens.box(3, -1, 8, 24, 9, 2))).rule());
   }
+
+  /**
+   * A block that ends a twentieth of a mm below an underside carries it, as layers see it: what stands out beside it is told
+   * with its own area, though the middles of the underside's facets lie above the block.
+   */
+  @Test
+  void read_mostOfAnUndersideCarriedAcrossASlit_tellsTheRest() {
+    Solid part = Solid.union(Specimens.box(0, 0, 0, 2, 10, 12), Specimens.box(0, 0, 10, 30, 10, 2),
+        Specimens.box(3, 0, 0, 21, 10, 9.95));
+    for (double turn : new double[] {0, 37, 90}) {
+      for (Solid stands : List.of(part, part.mirror(Axis.X))) {
+        Concern ledge = only(stands.turn(Axis.Z, turn));
+        assertEquals("ledge", ledge.rule());
+        assertEquals(6, ledge.measured(), 0.01);
+        assertEquals(60, ledge.area(), 0.1);
+      }
+    }
+  }
 }
