@@ -70,6 +70,7 @@ final class Welder {
     return Mesh.welded(Arrays.copyOf(kept, 3 * count), out);
   }
 
+  /** By multipliers in common use, as in {@code frame.Signature}; no result depends on it. */
   private static int hash(int x, int y, int z) {
     long h = x * 0x9E3779B97F4A7C15L ^ y * 0xC2B2AE3D27D4EB4FL ^ z * 0x165667B19E3779F9L;
     h ^= h >>> 32;

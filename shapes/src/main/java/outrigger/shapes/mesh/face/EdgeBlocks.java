@@ -8,9 +8,9 @@ import outrigger.shapes.exact.Plane;
  * bounds tells that no plane asked about comes near. May be read by several threads.
  */
 public final class EdgeBlocks {
-  /** Fewer edges are gone through faster one by one. */
+  /** Fewer edges are gone through faster one by one. Not sharp. */
   static final int MANY = 128;
-  /** Edges of a block. */
+  /** Edges of a block: own choice, not sharp; nothing found depends on it. */
   private static final int EDGES = 16;
   /** Numbers a node: least x, y, z and greatest. */
   private static final int WIDTH = 6;

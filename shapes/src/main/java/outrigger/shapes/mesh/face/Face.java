@@ -3,7 +3,7 @@ package outrigger.shapes.mesh.face;
 /**
  * One flat face of an operand, as its directed edges: matter lies to the left, seen from outside.
  *
- * <p>Package-private working data: the arrays are shared, not copied.
+ * <p>Working data: the arrays are shared, not copied.
  */
 public final class Face {
   /** Number of the operand whose boundary it is part of. */

@@ -210,11 +210,6 @@ public final class Faces {
     return bounds;
   }
 
-  /** Adds a closed polyhedron as one operand. */
-  void add(Polyhedron polyhedron) {
-    addAll(List.of(polyhedron));
-  }
-
   /** Adds closed polyhedra as operands, in their order. */
   public void addAll(List<Polyhedron> polyhedra) {
     List<FlatOperand> flat = workers.each(polyhedra.size(), i -> FlatOperand.of(polyhedra.get(i)));
@@ -266,12 +261,12 @@ public final class Faces {
     endOperand();
   }
 
-  private int endOperand() {
+  private void endOperand() {
     if (operands + 1 == firstFace.length) {
       firstFace = Arrays.copyOf(firstFace, 2 * firstFace.length);
     }
     firstFace[operands + 1] = count;
-    return operands++;
+    operands++;
   }
 
   private void growVertices(int size) {

@@ -15,7 +15,9 @@ final class FlatFaces {
   private final int[] xyz;
   private final List<int[][]> faces;
   private final HalfEdges halfEdges = new HalfEdges();
+  /** Of each half-edge whether a triangle goes on flat across it. */
   private boolean[] flat = new boolean[0];
+  /** First half-edge of each face, and the end. */
   private final int[] first;
 
   private FlatFaces(Polyhedron polyhedron) {
@@ -24,7 +26,7 @@ final class FlatFaces {
     first = new int[faces.size() + 1];
   }
 
-  /** The same polyhedron with flat neighbours joined; itself where it has no triangles. */
+  /** The faces of a polyhedron with flat neighbours joined; as they are where there are no triangles. */
   static List<int[][]> of(Polyhedron polyhedron) {
     boolean triangles = polyhedron.faces().stream().anyMatch(loops -> loops.length == 1 && loops[0].length == 3);
     return triangles ? new FlatFaces(polyhedron).joined() : polyhedron.faces();
@@ -57,7 +59,7 @@ final class FlatFaces {
         any |= flat[h];
       }
     }
-    return any ? loops() : faces;
+    return any ? rims() : faces;
   }
 
   /** Whether a triangle and the one a half-edge at its rim belongs to lie in one plane. */
@@ -78,7 +80,7 @@ final class FlatFaces {
   }
 
   /** The rims of what was joined, each group's together. */
-  private List<int[][]> loops() {
+  private List<int[][]> rims() {
     int[] group = groups();
     List<List<int[]>> byGroup = new ArrayList<>();
     for (int f = 0; f < faces.size(); f++) {

@@ -13,14 +13,14 @@ import outrigger.shapes.num.Workers;
  * rest in another.
  *
  * @param frame the axes in which it is done
- * @param half from what part of a step on a coordinate is taken to the grid's next: a half in the first place
+ * @param upFrom from what part of a step on a coordinate goes up to the grid's next: a half in the first place
  * @param thins whether thin facets are taken away where facets meet, which moves the surface by up to a step
  * @param workers the threads that do it
  */
-public record Attempt(Frame frame, double half, boolean thins, Workers workers) {
+public record Attempt(Frame frame, double upFrom, boolean thins, Workers workers) {
   /** To the nearest grid point. */
   private static final double HALF = 0.5;
-  /** Tried where that does not settle. Any others would do: they need only bring some corners to other grid points. */
+  /** Parts of a step tried where that does not settle. Any others would do: they need only bring some corners to other grid points. */
   private static final double[] OTHERS = {0.3, 0.7};
 
   /** Rounding to the nearest grid point, in the axes given. */
@@ -64,21 +64,21 @@ public record Attempt(Frame frame, double half, boolean thins, Workers workers) 
   private static List<Attempt> from(Frame own, Workers workers) {
     List<Attempt> attempts = new ArrayList<>(List.of(nearest(own, workers), new Attempt(own, HALF, true, workers)));
     for (boolean thins : new boolean[] {true, false}) {
-      for (double half : OTHERS) {
-        attempts.add(new Attempt(own, half, thins, workers));
+      for (double part : OTHERS) {
+        attempts.add(new Attempt(own, part, thins, workers));
       }
     }
-    own.turned().forEach(frame -> attempts.add(new Attempt(frame, HALF, false, workers)));
+    own.inOtherOrders().forEach(frame -> attempts.add(new Attempt(frame, HALF, false, workers)));
     return attempts;
   }
 
   /** The same on some threads. */
   public Attempt on(Workers others) {
-    return new Attempt(frame, half, thins, others);
+    return new Attempt(frame, upFrom, thins, others);
   }
 
-  /** A coordinate of a point, taken to the grid. */
+  /** A coordinate of a point, taken to the grid; grid units. */
   public long round(ExactPoint p, int axis) {
-    return half == HALF || p.isOnGrid() ? p.grid(axis) : (long) Math.floor(p.rough(axis) + 1 - half);
+    return upFrom == HALF || p.isOnGrid() ? p.grid(axis) : (long) Math.floor(p.rough(axis) + 1 - upFrom);
   }
 }

@@ -61,7 +61,7 @@ public final class Frame {
     List<Frame> frames = new ArrayList<>();
     for (int[] order : ORDERS) {
       if (moments.compare(order[0], order[1]) <= 0 && moments.compare(order[1], order[2]) <= 0) {
-        addTurned(order, moments, frames);
+        addSigned(order, moments, frames);
       }
     }
     frames.forEach(frame -> frame.centre(moments.twiceMiddle()));
@@ -74,8 +74,8 @@ public final class Frame {
     }
   }
 
-  /** Adds the frames of one order of axes, the first two of which come first for each other axis too. */
-  private static void addTurned(int[] order, Moments moments, List<Frame> frames) {
+  /** Adds the frames of one order of axes, each axis either way that its odd moments allow. */
+  private static void addSigned(int[] order, Moments moments, List<Frame> frames) {
     int[] way = {moments.way(order[0], order[1], order[2]), moments.way(order[1], order[0], order[2]),
         moments.way(order[2], order[0], order[1])};
     for (int signs = 0; signs < 8; signs++) {
@@ -93,7 +93,7 @@ public final class Frame {
   }
 
   /** The frames with these axes in another order. */
-  List<Frame> turned() {
+  List<Frame> inOtherOrders() {
     List<Frame> frames = new ArrayList<>();
     for (int[] order : ORDERS) {
       Frame frame = new Frame(new int[] {axis[order[0]], axis[order[1]], axis[order[2]]});

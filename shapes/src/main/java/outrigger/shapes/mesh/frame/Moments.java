@@ -20,10 +20,10 @@ final class Moments {
   private final long[] fifth = new long[3];
   /** Of one axis times the square of another, by both. */
   private final long[] cross = new long[9];
-  private final long[] middle;
+  private final long[] twiceMiddle;
 
-  private Moments(long[] middle) {
-    this.middle = middle;
+  private Moments(long[] twiceMiddle) {
+    this.twiceMiddle = twiceMiddle;
   }
 
   /**
@@ -61,11 +61,11 @@ final class Moments {
       int end = upright.end(region, r);
       for (int e = upright.rings[region][r], last = end - 1; e < end; last = e, e++) {
         for (int k = 0; k < 3; k++) {
-          long low = 2L * xyz[6 * e + k] - middle[k];
-          long high = 2L * xyz[6 * e + 3 + k] - middle[k];
+          long low = 2L * xyz[6 * e + k] - twiceMiddle[k];
+          long high = 2L * xyz[6 * e + 3 + k] - twiceMiddle[k];
           caps[0][k] += low;
           caps[1][k] += high;
-          wall[k] = low + high + 2L * xyz[6 * last + k] + 2L * xyz[6 * last + 3 + k] - 2 * middle[k];
+          wall[k] = low + high + 2L * xyz[6 * last + k] + 2L * xyz[6 * last + 3 + k] - 2 * twiceMiddle[k];
         }
         addSum(weight, wall[0], wall[1], wall[2]);
       }
@@ -92,9 +92,9 @@ final class Moments {
     long z = 0;
     for (int[] loop : loops) {
       for (int v : loop) {
-        x += 2L * xyz[3 * v] - middle[0];
-        y += 2L * xyz[3 * v + 1] - middle[1];
-        z += 2L * xyz[3 * v + 2] - middle[2];
+        x += 2L * xyz[3 * v] - twiceMiddle[0];
+        y += 2L * xyz[3 * v + 1] - twiceMiddle[1];
+        z += 2L * xyz[3 * v + 2] - twiceMiddle[2];
       }
     }
     addSum(weight, x, y, z);
@@ -118,7 +118,7 @@ final class Moments {
 
   /** Twice the middle of the bounds of all. */
   long[] twiceMiddle() {
-    return middle;
+    return twiceMiddle;
   }
 
   /** Order of two axes; 0 where nothing here tells them apart. */

@@ -18,14 +18,15 @@ final class Signature {
   private static final long D = 0xD6E8FEB86659FD93L;
 
   private final List<Frame> frames;
-  private final long[] middle;
+  private final long[] twiceMiddle;
+  /** By frame, sums so far: over the corners of a face, the faces of an operand, all operands. */
   private final long[] face;
   private final long[] operand;
   private final long[] all;
 
-  private Signature(List<Frame> frames, long[] middle) {
+  private Signature(List<Frame> frames, long[] twiceMiddle) {
     this.frames = frames;
-    this.middle = middle;
+    this.twiceMiddle = twiceMiddle;
     face = new long[frames.size()];
     operand = new long[frames.size()];
     all = new long[frames.size()];
@@ -34,11 +35,11 @@ final class Signature {
   /**
    * The frame with the least number, the first of these.
    *
-   * @param middle twice the middle of the bounds
+   * @param twiceMiddle of the bounds
    * @param cutAway of each operand whether an odd number of cuts takes it away
    */
-  static Frame least(List<Frame> frames, long[] middle, List<Polyhedron> operands, List<Boolean> cutAway) {
-    Signature signature = new Signature(frames, middle);
+  static Frame least(List<Frame> frames, long[] twiceMiddle, List<Polyhedron> operands, List<Boolean> cutAway) {
+    Signature signature = new Signature(frames, twiceMiddle);
     for (int i = 0; i < operands.size(); i++) {
       for (int[][] loops : operands.get(i).faces()) {
         for (int[] loop : loops) {
@@ -54,8 +55,9 @@ final class Signature {
   }
 
   /** The same of upright operands: their numbers are those of their polyhedra. */
-  static Frame leastOfUprights(List<Frame> frames, long[] middle, List<Upright> operands, List<Boolean> cutAway) {
-    Signature signature = new Signature(frames, middle);
+  static Frame leastOfUprights(List<Frame> frames, long[] twiceMiddle, List<Upright> operands,
+      List<Boolean> cutAway) {
+    Signature signature = new Signature(frames, twiceMiddle);
     for (int i = 0; i < operands.size(); i++) {
       Upright upright = operands.get(i);
       for (int region = 0; region < upright.rings.length; region++) {
@@ -96,7 +98,7 @@ final class Signature {
 
   private long at(Frame frame, int k, int[] xyz, int v) {
     int axis = frame.axis(k);
-    return frame.sign(axis) * (2L * xyz[3 * v + axis] - middle[axis]);
+    return frame.sign(axis) * (2L * xyz[3 * v + axis] - twiceMiddle[axis]);
   }
 
   private void endFace() {

@@ -12,10 +12,10 @@ import outrigger.shapes.num.IntList;
  * one that does so there ({@link Dominance}). Where many operands overlap, most of their surfaces are.
  *
  * <p>What is hidden leaves no trace, so whoever carries winding numbers along finds them stale on coming out of an operand
- * that hides what is inside it, or into one that hides what is outside ({@link #hidesBehind}): there they must be taken anew.
- * Before that they may be stale without harm, for the operand that hides settles the expression. Only operands hide that are
- * convex or nearly so ({@link ConvexOperands}): to see that a straight thing lies in one its ends suffice, and to see that it
- * lies outside, a plane that both are beyond.
+ * that hides what is inside it, or into one that hides what is outside ({@link #hidesBehind}): there they must be taken
+ * anew. Before that they may be stale without harm, for the operand that hides settles the expression. Only operands hide
+ * that are convex or nearly so ({@link ConvexOperands}): to see that a straight thing lies in one its ends suffice, and to
+ * see that it lies outside, a plane that both are beyond.
  *
  * <p>Several threads may ask: what one notes is only added to, and what it looks up comes out alike for all.
  */
@@ -45,6 +45,7 @@ public final class Hiding {
   private final int[] boxes;
   private final Dominance dominance;
   private final ConvexOperands convex;
+  /** Of each operand whether something was found hidden inside it, and outside of it. */
   private final boolean[] hidesInside;
   private final boolean[] hidesOutside;
   /** Operands that may hide something outside of them. */
@@ -55,7 +56,9 @@ public final class Hiding {
   private final AtomicReferenceArray<int[]> neighbours;
   /** Of each face whether all of it is hidden: 1 if so, -1 if not, 0 if not yet asked. */
   private final byte[] hidden;
+  /** Whether anything may be hidden at all. */
   private final boolean possible;
+  /** Whether anything was found hidden. */
   private boolean any;
 
   /**

@@ -13,13 +13,13 @@ import outrigger.shapes.num.IntList;
  * Counts how often each operand winds round a point, or round one just above a sheet and just below.
  *
  * <p>Only operands count whose boxes hold the point. Of those that are convex the planes of their faces tell, and mostly of
- * those that are nearly so; for all others one ray is sent. The ray runs along the axis nearest to the sheet's normal. Where it
- * meets an edge or a corner of a face it is taken to run a breath beside it, first along u, then along v, the same for all
- * faces, so that each face counts once or not.
+ * those that are nearly so; for all others one ray is sent, along the axis nearest to the sheet's normal, or without a sheet
+ * the shortest way out. Where it meets an edge or a corner of a face it is taken to run a breath beside it, first along u,
+ * then along v, the two other axes in turn, the same for all faces, so that each face counts once or not.
  */
 public final class Locator {
 
-  /** Takes what the ray found. */
+  /** Takes what a look found. */
   public interface Result {
     /** The operand winds {@code above} times round the point just above the sheet and {@code below} just below. */
     void add(int operand, int above, int below);
@@ -64,7 +64,7 @@ public final class Locator {
     boolean upward = plane.normal(w) > 0;
     WindingCount count = new WindingCount();
     met.clear();
-    if (asksOthers(q, planeNumber, count, k -> false)) {
+    if (askPlanes(q, planeNumber, count, k -> false)) {
       alongRay(q, w, upward, f -> {
         Face face = faces.face(f);
         if (rayOf[face.operand] != looks) {
@@ -97,7 +97,7 @@ public final class Locator {
     int axis = w % 3;
     WindingCount count = new WindingCount();
     met.clear();
-    if (asksOthers(q, -1, count, k -> k == operand || k == other || isOneOf(k, passed))) {
+    if (askPlanes(q, -1, count, k -> k == operand || k == other || isOneOf(k, passed))) {
       alongRay(q, axis, upward, f -> {
         Face face = faces.face(f);
         if (rayOf[face.operand] == looks) {
@@ -140,8 +140,8 @@ public final class Locator {
     return false;
   }
 
-  /** Asks the operands near a point as far as their planes tell; returns whether there are others, which it marks. */
-  private boolean asksOthers(ExactPoint q, int planeNumber, WindingCount count, IntPredicate but) {
+  /** Asks the operands near a point as far as their planes tell; whether a ray is to ask others, which it marks. */
+  private boolean askPlanes(ExactPoint q, int planeNumber, WindingCount count, IntPredicate but) {
     boolean[] others = {false};
     looks++;
     convex.tree().forEachOverlap(q.grid(0) - 1, q.grid(1) - 1, q.grid(2) - 1, q.grid(0) + 1, q.grid(1) + 1, q.grid(2) + 1,
@@ -228,8 +228,8 @@ public final class Locator {
     for (int e = 0; e < face.edges(); e++) {
       int a = face.from[e];
       int b = face.to[e];
-      long au = coordinate(a, u);
-      long bu = coordinate(b, u);
+      long au = faces.coordinate(a, u);
+      long bu = faces.coordinate(b, u);
       if (Math.min(au, bu) > qu + 1 || Math.max(au, bu) < qu - 1) {
         continue;
       }
@@ -239,7 +239,7 @@ public final class Locator {
       if (leftA != ExactPoint.compare(pb, q, u) <= 0) {
         int turn = ExactPoint.turn(pa, pb, q, u, v);
         if (turn == 0) {
-          turn = -Long.signum(coordinate(b, v) - coordinate(a, v));
+          turn = Integer.compare(faces.coordinate(a, v), faces.coordinate(b, v));
           if (turn == 0) {
             turn = Long.signum(bu - au);
           }
@@ -248,9 +248,5 @@ public final class Locator {
       }
     }
     return in;
-  }
-
-  private long coordinate(int vertex, int axis) {
-    return axis == 0 ? faces.x(vertex) : axis == 1 ? faces.y(vertex) : faces.z(vertex);
   }
 }

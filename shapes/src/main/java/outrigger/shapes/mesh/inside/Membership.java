@@ -102,9 +102,11 @@ public final class Membership {
   private final int[] placeOf;
   private int counted;
   private long changes;
-  /** Parts that hold, of a cut only those that are cut away. */
+  /** Of each node how many of its parts hold, of a cut only of those that are cut away. */
   private final int[] holding;
+  /** Of a cut whether the part it is taken from holds. */
   private final boolean[] base;
+  /** Of each node whether it holds. */
   private final boolean[] on;
 
   private static int[] numbers(List<Integer> list) {

@@ -2,7 +2,7 @@ package outrigger.shapes.mesh.inside;
 
 import java.util.Arrays;
 
-/** What a look along a ray found: operands, and what the winding number of each gains above and below a plane. */
+/** What a look from a point found: operands, and how often each winds round it just above a plane and just below. */
 public final class WindingCount implements Locator.Result {
   private int[] items = new int[24];
   private int size;

@@ -73,8 +73,9 @@ final class PrismBuilder {
 
   /** A quarter circle by chords that stay within the chord error of it. */
   private static List<Section> fillet(double r) {
+    // half the angle of a chord; a radius below twice the chord error is cut off straight, as one a little above is
     double half = StrictMath.acos(Math.max(0.5, 1 - Profile.CHORD_ERROR / r));
-    // a quotient that is whole but for rounding stays that number
+    // a quotient that is whole but for rounding, far below this in doubles, stays that number
     int steps = (int) Math.ceil(Math.PI / 4 / half - 1e-9);
     List<Section> sections = new ArrayList<>();
     for (int i = 0; i <= steps; i++) {

@@ -86,12 +86,12 @@ public final class Upright {
     return xyz[0] != xyz[3] ? 0 : xyz[1] != xyz[4] ? 1 : 2;
   }
 
-  /** Height of its lower end. */
+  /** Height of its lower end along the axis, grid units. */
   public int low() {
     return Math.min(xyz[axis()], xyz[3 + axis()]);
   }
 
-  /** Height of its upper end. */
+  /** Height of its upper end along the axis, grid units. */
   public int high() {
     return Math.max(xyz[axis()], xyz[3 + axis()]);
   }

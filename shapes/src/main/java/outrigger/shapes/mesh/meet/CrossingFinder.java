@@ -25,7 +25,7 @@ import outrigger.shapes.num.Shares;
  * examined side by side, each thread with a finder of its own.
  */
 final class CrossingFinder {
-  /** Up to how many stretches all pairs are looked at without a tree of their boxes. */
+  /** Up to how many stretches all pairs are looked at without a tree of their boxes. Own choice, not sharp. */
   private static final int FEW = 12;
   /**
    * From how many stretches on it is first looked what of each is hidden. Crossings grow with the square of the stretches,

@@ -10,7 +10,7 @@ import outrigger.shapes.num.LongMap;
  * edge that meets many, all but the first are kept in a hash table.
  */
 final class EdgeMeetings {
-  /** The longest chain: more are found faster by their hash. */
+  /** The longest chain: more are found faster by their hash. Own choice, not sharp. */
   private static final int LONGEST = 8;
 
   /** One more than the number of each half-edge's newest pair, and than that of the one before each; 0 for none. */

@@ -8,10 +8,13 @@ import outrigger.shapes.exact.ExactPoint;
  * point's hash beside its number, so that most others are told apart without being fetched.
  */
 public final class PointNumbers {
+  /** Room for points at first, at least: own choice. */
   private static final int FEW = 64;
 
   private ExactPoint[] points;
+  /** Of each point its slot; -1 where it was appended and has none. */
   private int[] slotOf;
+  /** Hash, and number and one; 0 where free. At least four for each point there is room for. */
   private long[] slots;
   private int size;
 

@@ -33,7 +33,7 @@ final class Slivers {
     int n = 0;
     for (int i = 0; i < kept.length; i += 3) {
       int p = piece[slivers.corners[i]];
-      // thick, on average, as the volume over half the area
+      // on average as thick as the volume over half the area: a grid step or more
       if (Math.abs(slivers.volume[p]) / 6 >= slivers.area[p] / 4) {
         System.arraycopy(slivers.corners, i, kept, n, 3);
         n += 3;

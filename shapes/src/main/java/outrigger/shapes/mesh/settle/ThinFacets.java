@@ -155,7 +155,7 @@ final class ThinFacets {
     return true;
   }
 
-  /** How far a vertex gets from the planes of its facets that are not thin if it is put on another; infinite if one folds. */
+  /** How far a vertex put on another gets from the planes of its facets that are not thin; infinite if one folds. */
   private double farthest(int from, int to) {
     double most = 0;
     for (int f : stars.star(from)) {

@@ -65,17 +65,17 @@ final class LoneFace {
    *
    * @param free boxes that no look may be taken in, but for that of this face
    */
-  void outline(Walker walker, BoxTree free, Sheet.Rim rim) {
+  void outline(Walker walker, BoxTree free, Sheet.EdgeTaker taker) {
     byte inside = labelInside(walker, free);
     byte beside = labelBeside(walker);
     if (inside != beside) {
-      outline(inside, true, rim);
-      outline(beside, false, rim);
+      outline(inside, true, taker);
+      outline(beside, false, taker);
     }
   }
 
   /** Tells its edges as those of what is to their left, as they run, or to their right. */
-  private void outline(byte label, boolean left, Sheet.Rim rim) {
+  private void outline(byte label, boolean left, Sheet.EdgeTaker taker) {
     if (label == Sheet.NONE) {
       return;
     }
@@ -84,7 +84,7 @@ final class LoneFace {
     for (int e = 0; e < face.edges(); e++) {
       ExactPoint from = faces.point(face.from[e]);
       ExactPoint to = faces.point(face.to[e]);
-      rim.add(Group.of(face.plane, up), along ? from : to, along ? to : from);
+      taker.add(Group.of(face.plane, up), along ? from : to, along ? to : from);
     }
   }
 

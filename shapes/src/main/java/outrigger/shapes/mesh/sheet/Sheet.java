@@ -36,7 +36,7 @@ final class Sheet {
   private static final int FEW = 512;
 
   /** Takes edges of outlines. */
-  interface Rim {
+  interface EdgeTaker {
     void add(int group, ExactPoint from, ExactPoint to);
   }
 
@@ -45,7 +45,9 @@ final class Sheet {
   private final Triangulation tri = marks.triangulation();
   private int planeNumber;
   private List<Segment> segments = List.of();
+  /** Boxes of loops and faces on the plane that are not laid; null where there are none. */
   private BoxTree free;
+  /** Of each triangle which way it bounds the result: {@link #NONE}, {@link #UP} or {@link #DOWN}. */
   private byte[] label = new byte[64];
 
   /** An empty sheet, to be laid again and again. */
@@ -109,16 +111,12 @@ final class Sheet {
     return planeNumber;
   }
 
-  byte label(int triangle) {
-    return label[triangle];
-  }
-
   void setLabel(int triangle, byte value) {
     label[triangle] = value;
   }
 
   /** Tells all edges that bound the labelled triangles, what bounds the result to their left seen from outside. */
-  void rim(Rim to) {
+  void outline(EdgeTaker to) {
     for (int t = 0; t < tri.triangleCount(); t++) {
       for (int h = Triangulation.edge(t); label[t] != NONE && h < Triangulation.edge(t) + 3; h++) {
         if (label[Triangulation.triangle(tri.twin(h))] != label[t]) {

@@ -59,17 +59,17 @@ public final class SheetLabels {
     }, edges -> edges.forEach(e -> outline.add(e.group, outline.vertex(e.from), outline.vertex(e.to))));
   }
 
-  private void label(int from, int to, Sheet sheet, Walker own, Sheet.Rim rim) {
+  private void label(int from, int to, Sheet sheet, Walker own, Sheet.EdgeTaker taker) {
     for (int i = from; i < to; i++) {
       Interrupt.check();
       int p = planes.get(i);
       if (!arranger.sheets().get(p).isEmpty()) {
         sheet.lay(p, arranger.segments().of(p, arranger.sheets().get(p), arranger.contacts()), arranger.free(p));
         own.label(sheet);
-        sheet.rim(rim);
+        sheet.outline(taker);
       }
       for (int f : arranger.loneFaces(p)) {
-        LoneFace.of(faces, f).outline(own, arranger.free(p), rim);
+        LoneFace.of(faces, f).outline(own, arranger.free(p), taker);
       }
     }
   }

@@ -22,6 +22,9 @@ public final class FaceTriangulator {
     throw new IllegalStateException("the outline of a face crosses itself");
   };
 
+  /** Ends of the edges of a group that is one quadrangle. */
+  private static final int QUADRANGLE = 8;
+
   private final Outline outline;
   private final FaceSweep sweep = new FaceSweep();
   private final ConstrainedTriangulation marks = new ConstrainedTriangulation();
@@ -64,7 +67,7 @@ public final class FaceTriangulator {
       IntList edges = outline.edges(group);
       if (edges.size() == Outline.TRIANGLE) {
         addTriangle(edges);
-      } else if (edges.size() != 8 || !addQuadrangle(group, edges)) {
+      } else if (edges.size() != QUADRANGLE || !addQuadrangle(group, edges)) {
         addFaces(group, edges);
       }
     }

@@ -31,10 +31,12 @@ final class LoopOrder {
     IntList result = new IntList();
     boolean[] taken = new boolean[sorted.length];
     for (int start = 0; start < sorted.length; start++) {
-      for (int i = start; i < sorted.length && !taken[i]; i = next(edges, sorted, taken, first.get(edges.get(sorted[i] + 1)))) {
+      for (int i = start; i < sorted.length && !taken[i];) {
         taken[i] = true;
+        int end = edges.get(sorted[i] + 1);
         result.add(edges.get(sorted[i]));
-        result.add(edges.get(sorted[i] + 1));
+        result.add(end);
+        i = next(edges, sorted, taken, first.get(end));
       }
     }
     return result;

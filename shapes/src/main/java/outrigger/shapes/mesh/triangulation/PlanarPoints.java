@@ -20,9 +20,11 @@ public final class PlanarPoints {
   private int v;
   private int own;
   private final PointNumbers points = new PointNumbers();
+  /** Both coordinates of each point, rounded to the grid, and whether it lies there. */
   private long[] pu = new long[32];
   private long[] pv = new long[32];
   private boolean[] grid = new boolean[32];
+  /** Of each point the numbers of planes it is known to lie in, its own left out, and -1 for none. */
   private int[] known = new int[32 * PLANES];
   /** How many points have their planes noted in {@code known}: of grid points alone, as in most caps, none. */
   private int noted;

@@ -20,7 +20,9 @@ public final class Triangulation extends Triangles {
   private static final long[] FAR_V = {-2L * Grid.LIMIT, -2L * Grid.LIMIT, 5L * Grid.LIMIT};
 
   private boolean shapes = true;
+  /** The triangle that a point was last found in. */
   private int last;
+  /** Any number; its sign tells which edge a walk looks at first. */
   private int turner;
 
   /**
@@ -142,6 +144,7 @@ public final class Triangulation extends Triangles {
   /** The edge of a triangle entered by its third that parts it from a vertex's point; -1 if none does. */
   private int wayOn(int next, int previous, int entry, int id) {
     int apex = origin(previous);
+    // the quick generator of Numerical Recipes; any would do whose sign has no period that a walk could fall in with
     turner = turner * 1664525 + 1013904223;
     if (turner < 0) {
       return turn(origin(next), apex, id) < 0 ? next : turn(apex, entry, id) < 0 ? previous : -1;

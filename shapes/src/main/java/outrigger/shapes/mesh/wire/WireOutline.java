@@ -38,7 +38,7 @@ final class WireOutline {
   /**
    * A piece of a stretch, from its beginning towards its end.
    *
-   * @param state where the expression holds round it, as {@link WireWalker} puts it
+   * @param state where the expression holds round it, as {@link Surroundings#state} puts it
    */
   void add(Stretch s, int state, int from, int to) {
     boolean none = (state & 1) != 0;

@@ -60,7 +60,7 @@ public final class Wires {
       return;
     }
     int axis = axisOf(p.edge);
-    boolean rises = coordinate(faces.from(p.edge), axis) < coordinate(faces.to(p.edge), axis);
+    boolean rises = faces.coordinate(faces.from(p.edge), axis) < faces.coordinate(faces.to(p.edge), axis);
     Piercing[] all = Arrays.copyOf(before, before.length + 1);
     int i = before.length;
     while (i > 0 && ExactPoint.compare(all[i - 1].at, p.at, axis) == (rises ? 1 : -1)) {
@@ -75,15 +75,15 @@ public final class Wires {
     int b = faces.to(h);
     int best = 0;
     for (int k = 1; k < 3; k++) {
-      if (Math.abs(coordinate(a, k) - coordinate(b, k)) > Math.abs(coordinate(a, best) - coordinate(b, best))) {
+      if (reach(a, b, k) > reach(a, b, best)) {
         best = k;
       }
     }
     return best;
   }
 
-  private int coordinate(int vertex, int axis) {
-    return axis == 0 ? faces.x(vertex) : axis == 1 ? faces.y(vertex) : faces.z(vertex);
+  private int reach(int a, int b, int axis) {
+    return Math.abs(faces.coordinate(a, axis) - faces.coordinate(b, axis));
   }
 
   /** Writes what all walks find into an outline. */

@@ -9,8 +9,8 @@
  * <ol>
  * <li>{@link Wires} sorts the piercings along each edge, and has a {@code WireWalker} walk each operand.
  * <li>A look at one place tells the {@code Surroundings}, which operands hold there. From there the walk goes round the
- *     rims. Which operands hold changes only at piercings, by one each; and where the walk leaves one that hides something, it
- *     looks anew.
+ *     rims. Which operands hold changes only at piercings, by one each; and where the walk leaves one that hides something,
+ *     it looks anew.
  * <li>On each piece of an edge the walk asks the expression with its own operand counted out and in. Where the two answers
  *     differ, the face at the edge bounds the result: as it is, or turned over where the operand is cut away.
  * <li>At a piercing a {@code StretchWalker} follows the stretches there in the same way, asking with either operand in and
