@@ -20,7 +20,7 @@ import outrigger.shapes.num.Workers;
 public record Attempt(Frame frame, double upFrom, boolean thins, Workers workers) {
   /** To the nearest grid point. */
   private static final double HALF = 0.5;
-  /** Parts of a step tried where that does not settle. Any others would do: they need only bring some corners to other grid points. */
+  /** Tried where that does not settle. Any others would do: they need only bring some corners to other grid points. */
   private static final double[] OTHERS = {0.3, 0.7};
 
   /** Rounding to the nearest grid point, in the axes given. */

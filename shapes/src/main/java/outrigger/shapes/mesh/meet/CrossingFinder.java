@@ -186,7 +186,7 @@ final class CrossingFinder {
     }
     first -= plane.roughD();
     last -= plane.roughD();
-    // as in ConvexOperands: ends are within 2^-24, so each offset is within 1.5 * 2^-24 of that sum
+    // as in Walls: ends are within 2^-24, so each offset is within 1.5 * 2^-24 of that sum
     double doubt = size * 0x1p-23;
     double apart = Math.abs(first - last);
     if (apart < 8 * doubt) {

@@ -11,7 +11,7 @@ import outrigger.shapes.mesh.inside.WindingCount;
  * operands whose surfaces the walk runs on count as absent.
  */
 final class Surroundings {
-  /** Weights of two ends for a point between them; others, of no pattern, are tried where the first lies on a face by chance. */
+  /** Weights of two ends for a point between them; others, any will do, are tried where the first lies on a face. */
   private static final int[][] WEIGHTS = {{1, 1}, {1, 2}, {3, 1}, {5, 7}, {11, 4}, {13, 29}, {97, 89}};
 
   private final Hiding hiding;
