@@ -1,7 +1,5 @@
 package outrigger.shapes.mesh.meet;
 
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import outrigger.shapes.exact.Plane;
 import outrigger.shapes.mesh.face.Face;
@@ -44,14 +42,10 @@ public final class Contacts {
 
   /** The faces that need a sheet, by their planes; null where a plane has none. */
   List<List<Integer>> onPlanes() {
-    List<List<Integer>> onPlane = new ArrayList<>(Collections.nCopies(faces.planeCount(), null));
+    List<List<Integer>> onPlane = Lists.none(faces.planeCount());
     for (int f = 0; f < marked.length; f++) {
       if (marked[f]) {
-        int p = faces.planeOf(f);
-        if (onPlane.get(p) == null) {
-          onPlane.set(p, new ArrayList<>());
-        }
-        onPlane.get(p).add(f);
+        Lists.add(f, faces.planeOf(f), onPlane);
       }
     }
     return onPlane;

@@ -2,7 +2,6 @@ package outrigger.shapes.mesh.meet;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -84,25 +83,18 @@ final class CrossingFinder {
   }
 
   private static List<List<Stretch>> onFaces(Faces faces, List<Stretch> stretches) {
-    List<List<Stretch>> onFace = new ArrayList<>(Collections.nCopies(faces.faceCount(), null));
+    List<List<Stretch>> onFace = Lists.none(faces.faceCount());
     faces.workers().parts(faces.faceCount(), (from, to) -> {
       for (Stretch s : stretches) {
         if (s.f >= from && s.f < to) {
-          enter(s.f, s, onFace);
+          Lists.add(s, s.f, onFace);
         }
         if (s.g >= from && s.g < to) {
-          enter(s.g, s, onFace);
+          Lists.add(s, s.g, onFace);
         }
       }
     });
     return onFace;
-  }
-
-  private static void enter(int f, Stretch s, List<List<Stretch>> onFace) {
-    if (onFace.get(f) == null) {
-      onFace.set(f, new ArrayList<>(2));
-    }
-    onFace.get(f).add(s);
   }
 
   private void examine(int f, List<Stretch> stretches, Contacts contacts) {

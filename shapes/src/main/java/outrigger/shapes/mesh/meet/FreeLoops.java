@@ -1,7 +1,6 @@
 package outrigger.shapes.mesh.meet;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.function.IntPredicate;
 import outrigger.shapes.exact.BoxTree;
@@ -51,9 +50,9 @@ final class FreeLoops {
     this.segments = segments;
     this.sheets = sheets;
     loneFaces = new LoneFaces(faces);
-    onPlane = new ArrayList<>(Collections.nCopies(faces.planeCount(), null));
+    onPlane = Lists.none(faces.planeCount());
     boxes = new BoxTree[faces.planeCount()];
-    lone = new ArrayList<>(Collections.nCopies(faces.planeCount(), null));
+    lone = Lists.none(faces.planeCount());
     followed = new boolean[2 * stretches.size()];
     for (Stretch s : stretches) {
       enter(s, s.f);
@@ -63,11 +62,7 @@ final class FreeLoops {
 
   private void enter(Stretch s, int face) {
     if (contacts.needsSheet(face)) {
-      int p = faces.planeOf(face);
-      if (onPlane.get(p) == null) {
-        onPlane.set(p, new ArrayList<>());
-      }
-      onPlane.get(p).add(s);
+      Lists.add(s, faces.planeOf(face), onPlane);
     }
   }
 
@@ -101,7 +96,7 @@ final class FreeLoops {
 
   /** The lone faces of a plane. */
   List<Integer> loneOn(int plane) {
-    return lone.get(plane) == null ? List.of() : lone.get(plane);
+    return Lists.at(plane, lone);
   }
 
   private int countOn(int plane) {
@@ -109,7 +104,7 @@ final class FreeLoops {
   }
 
   private List<Stretch> stretchesOn(int plane) {
-    return onPlane.get(plane) == null ? List.of() : onPlane.get(plane);
+    return Lists.at(plane, onPlane);
   }
 
   private void findOn(int plane) {

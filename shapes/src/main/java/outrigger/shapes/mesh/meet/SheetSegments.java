@@ -1,7 +1,6 @@
 package outrigger.shapes.mesh.meet;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.BiConsumer;
@@ -17,6 +16,7 @@ import outrigger.shapes.mesh.face.Faces;
  */
 public final class SheetSegments {
   private final Faces faces;
+  /** Of each plane what faces of others left on it. */
   private final List<List<Foreign>> foreign;
 
   /** A segment, and the face of the plane that it was found on. */
@@ -24,7 +24,7 @@ public final class SheetSegments {
 
   SheetSegments(Faces faces) {
     this.faces = faces;
-    foreign = new ArrayList<>(Collections.nCopies(faces.planeCount(), null));
+    foreign = Lists.none(faces.planeCount());
   }
 
   /** Adds what a face leaves on another's plane. */
@@ -41,25 +41,18 @@ public final class SheetSegments {
 
   private void add(int on, int face, ExactPoint from, ExactPoint to, boolean above, boolean below) {
     int plane = faces.face(on).plane;
-    List<Foreign> list = foreign.get(plane);
-    if (list == null) {
-      list = new ArrayList<>();
-      foreign.set(plane, list);
-    }
     boolean soup = faces.face(face).across[0] < 0;
-    list.add(new Foreign(on, segment(plane, face, from, to, above, below, soup)));
+    Lists.add(new Foreign(on, segment(plane, face, from, to, above, below, soup)), plane, foreign);
   }
 
   /** Gives the ends of all that faces left on a plane so far. */
   void forEachLeft(int plane, BiConsumer<ExactPoint, ExactPoint> taker) {
-    if (foreign.get(plane) != null) {
-      foreign.get(plane).forEach(left -> taker.accept(left.segment.from(), left.segment.to()));
-    }
+    Lists.at(plane, foreign).forEach(left -> taker.accept(left.segment.from(), left.segment.to()));
   }
 
   /** About how many segments {@link #of} gives. */
   public int countOf(int plane, List<Integer> facesThere) {
-    int count = foreign.get(plane) == null ? 0 : foreign.get(plane).size();
+    int count = Lists.at(plane, foreign).size();
     for (int f : facesThere) {
       count += faces.face(f).edges();
     }
@@ -73,11 +66,9 @@ public final class SheetSegments {
       addEdges(faces.face(f), all);
     }
     List<Segment> others = new ArrayList<>();
-    if (foreign.get(plane) != null) {
-      for (Foreign s : foreign.get(plane)) {
-        if (contacts.needsSheet(s.on)) {
-          others.add(s.segment);
-        }
+    for (Foreign s : Lists.at(plane, foreign)) {
+      if (contacts.needsSheet(s.on)) {
+        others.add(s.segment);
       }
     }
     all.addAll(apart(others, faces.plane(plane)));
