@@ -99,10 +99,11 @@ public final class Kernel {
     Contacts contacts = new Contacts(faces);
     Untouched untouched = Untouched.of(faces, boxTree, boxes, xyz, moved, contacts, attempt.workers());
     Outline outline = new Outline(faces, 0);
-    untouched.keep(locator, outline);
+    CornerNumbers numbers = new CornerNumbers(faces, outline);
+    untouched.keep(locator, outline, numbers);
     Arranger arranger = Arranger.ofSoup(faces, boxTree, boxes, convex, hiding, contacts);
     addSheets(faces, arranger, () -> new Walker(locator, hiding, tree, 1), outline);
-    return untouched.join(finish(outline, true, attempt), xyz);
+    return untouched.join(finish(outline, true, attempt), xyz, numbers);
   }
 
   private static void addAll(Faces faces, Outline outline) {

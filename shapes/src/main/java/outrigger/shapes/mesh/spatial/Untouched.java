@@ -11,6 +11,7 @@ import outrigger.shapes.mesh.face.HalfEdges;
 import outrigger.shapes.mesh.frame.Rounded;
 import outrigger.shapes.mesh.inside.Locator;
 import outrigger.shapes.mesh.meet.Contacts;
+import outrigger.shapes.mesh.outline.CornerNumbers;
 import outrigger.shapes.mesh.outline.Outline;
 import outrigger.shapes.num.Interrupt;
 import outrigger.shapes.num.Shares;
@@ -30,7 +31,7 @@ import outrigger.shapes.num.Workers;
  * a neighbour that is outlined, its edge is pinned there.
  */
 final class Untouched {
-  /** Weights of a facet's corners for a point in it; others are tried where the first lies on another facet by chance. */
+  /** Weights of a facet's corners for a point in it; others, any will do, are tried where the first lies on another. */
   private static final int[][] WEIGHTS = {{1, 1, 1}, {1, 2, 3}, {5, 3, 1}, {2, 7, 11}, {13, 29, 17}, {97, 89, 83}};
 
   /** Half-edges that are worth a thread. */
@@ -44,13 +45,10 @@ final class Untouched {
   /** Corners of the facets that stay, and how many. */
   private final int[] kept;
   private int keptCount;
-  /** Of each corner of facets the number it has in the outline of the others, and one; 0 where it has none. */
-  private final int[] numbers;
 
   private Untouched(Faces faces, Contacts contacts) {
     this.faces = faces;
     this.contacts = contacts;
-    numbers = new int[faces.vertexCount()];
     beside = new boolean[faces.faceCount()];
     kept = new int[3 * faces.faceCount()];
   }
@@ -131,14 +129,18 @@ final class Untouched {
     }
   }
 
-  /** Keeps what the untouched facets bound, in the order they have, and pins it in the outline of the others. */
-  void keep(Locator locator, Outline outline) {
+  /**
+   * Keeps what the untouched facets bound, in the order they have, and pins it in the outline of the others.
+   *
+   * @param numbers of corners in that outline
+   */
+  void keep(Locator locator, Outline outline, CornerNumbers numbers) {
     int[] ways = ways(locator);
     for (int f = 0; f < ways.length; f++) {
       if (ways[f] != 0 && beside[f]) {
-        outline(f, ways[f] > 0, outline);
+        outline(f, ways[f] > 0, outline, numbers);
       } else if (ways[f] != 0) {
-        keep(3 * f, ways[f] > 0, outline);
+        keep(3 * f, ways[f] > 0, outline, numbers);
       }
     }
   }
@@ -210,46 +212,43 @@ final class Untouched {
     return size;
   }
 
-  private void outline(int f, boolean asItIs, Outline outline) {
+  private void outline(int f, boolean asItIs, Outline outline, CornerNumbers numbers) {
     HalfEdges halfEdges = faces.halfEdges();
     Face face = faces.face(f);
     for (int h = face.first; h < face.first + 3; h++) {
       int next = halfEdges.face(halfEdges.twin(h));
       if (!beside[next] || faces.face(next).plane != face.plane) {
-        int from = number(halfEdges.from(h), outline);
-        int to = number(halfEdges.to(h), outline);
+        int from = numbers.of(halfEdges.from(h));
+        int to = numbers.of(halfEdges.to(h));
         outline.add(Group.of(face.plane, face.up == asItIs), asItIs ? from : to, asItIs ? to : from);
       }
     }
   }
 
-  private void keep(int first, boolean asItIs, Outline outline) {
+  private void keep(int first, boolean asItIs, Outline outline, CornerNumbers numbers) {
     HalfEdges halfEdges = faces.halfEdges();
     for (int h = first; h < first + 3; h++) {
       kept[keptCount++] = halfEdges.from(asItIs ? h : 2 * first + 2 - h);
       if (beside[halfEdges.face(halfEdges.twin(h))]) {
-        int from = number(halfEdges.from(h), outline);
-        int to = number(halfEdges.to(h), outline);
+        int from = numbers.of(halfEdges.from(h));
+        int to = numbers.of(halfEdges.to(h));
         outline.pin(asItIs ? from : to, asItIs ? to : from);
       }
     }
   }
 
-  private int number(int corner, Outline outline) {
-    if (numbers[corner] == 0) {
-      numbers[corner] = outline.vertex(faces.point(corner)) + 1;
-    }
-    return numbers[corner] - 1;
-  }
-
-  /** The facets that stay, with the soup's vertices, and after them those that were made of the others. */
-  Rounded join(Rounded others, int[] xyz) {
+  /**
+   * The facets that stay, with the soup's vertices, and after them those that were made of the others.
+   *
+   * @param numbers of corners in the outline of the others
+   */
+  Rounded join(Rounded others, int[] xyz, CornerNumbers numbers) {
     int vertices = xyz.length / 3;
     int[] vertexOf = new int[others.moved().length];
     Arrays.setAll(vertexOf, v -> vertices + v);
-    for (int v = 0; v < numbers.length; v++) {
-      if (numbers[v] != 0) {
-        vertexOf[numbers[v] - 1] = v;
+    for (int v = 0; v < vertices; v++) {
+      if (numbers.known(v) >= 0) {
+        vertexOf[numbers.known(v)] = v;
       }
     }
     int[] corners = Arrays.copyOf(kept, keptCount + others.corners().length);
