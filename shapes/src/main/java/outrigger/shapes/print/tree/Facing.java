@@ -250,9 +250,8 @@ public final class Facing {
 
   private boolean standAgainst(int a, int b) {
     double product = tree.alongNormal(b, tree.normalX(a), tree.normalY(a), tree.normalZ(a));
-    return product < SQUARE
-        && (product < -AGAINST || -product * cones.reach(tree.facet(a)) * cones.reach(tree.facet(b)) > AGAINST)
-        && isNear(a, b) && reaches(a, b) && reaches(b, a);
+    return product < SQUARE && isNear(a, b) && reaches(a, b) && reaches(b, a)
+        && (product < -AGAINST || -product * cones.reach(tree.facet(a)) * cones.reach(tree.facet(b)) > AGAINST);
   }
 
   private boolean isNear(int a, int b) {
