@@ -1,7 +1,6 @@
 package outrigger.shapes.check;
 
 import java.util.Arrays;
-import java.util.function.IntConsumer;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.num.Shares;
 
@@ -45,8 +44,9 @@ final class Clearance {
         for (int i = from; i < to && !meets; i++) {
           int p = large[i];
           own.choose(p);
-          forEachMeeting(smallTree, p, k -> meets = meets || !areClear(own, p, small[k]));
-          forEachMeeting(largeTree, p, k -> meets = meets || isSmaller(large[k], p) && !areClear(own, p, large[k]));
+          smallTree.forEachOverlap(boxes, p, k -> meets = meets || !areClear(own, p, small[k]));
+          largeTree.forEachOverlap(boxes, p,
+              k -> meets = meets || isSmaller(large[k], p) && !areClear(own, p, large[k]));
         }
         return to;
       };
@@ -93,11 +93,6 @@ final class Clearance {
 
   private boolean isSmaller(int q, int p) {
     return patches.size(q) < patches.size(p) || patches.size(q) == patches.size(p) && q < p;
-  }
-
-  private void forEachMeeting(BoxTree tree, int p, IntConsumer consumer) {
-    int o = 6 * p;
-    tree.forEachOverlap(boxes[o], boxes[o + 1], boxes[o + 2], boxes[o + 3], boxes[o + 4], boxes[o + 5], consumer);
   }
 
   private int[] boxes(int[] chosen) {

@@ -1,7 +1,6 @@
 package outrigger.shapes.check;
 
 import java.util.Arrays;
-import java.util.function.IntConsumer;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.FacetContact;
 
@@ -189,13 +188,9 @@ final class PatchContact {
     boolean[] meets = new boolean[1];
     for (int j = 0; j < patches.size(q) && !meets[0]; j++) {
       int g = facet(q, j);
-      forEachMeeting(facets, facetBoxes, j, i -> meets[0] |= !areProper(facet(p, i), g));
+      facets.forEachOverlap(facetBoxes, j, i -> meets[0] |= !areProper(facet(p, i), g));
     }
     return !meets[0];
-  }
-
-  private static void forEachMeeting(BoxTree tree, int[] b, int i, IntConsumer consumer) {
-    tree.forEachOverlap(b[6 * i], b[6 * i + 1], b[6 * i + 2], b[6 * i + 3], b[6 * i + 4], b[6 * i + 5], consumer);
   }
 
   private int facet(int p, int i) {

@@ -194,6 +194,12 @@ public final class BoxTree {
     }
   }
 
+  /** The same for one of many boxes, its bounds found beside those of others. */
+  public void forEachOverlap(int[] boxes, int box, IntConsumer consumer) {
+    int o = WIDTH * box;
+    forEachOverlap(boxes[o], boxes[o + 1], boxes[o + 2], boxes[o + 3], boxes[o + 4], boxes[o + 5], consumer);
+  }
+
   /** The next node in depth-first order that is not below this one; 0 if there is none. */
   private static int following(int node) {
     int n = node >> Integer.numberOfTrailingZeros(~node);

@@ -94,8 +94,7 @@ public final class ConvexOperands {
 
   /** Gives each operand, itself included, whose box meets that of one. */
   void forEachNear(int operand, IntConsumer consumer) {
-    int b = 6 * operand;
-    tree.forEachOverlap(boxes[b], boxes[b + 1], boxes[b + 2], boxes[b + 3], boxes[b + 4], boxes[b + 5], consumer);
+    tree.forEachOverlap(boxes, operand, consumer);
   }
 
   /** Whether a box, its bounds found at a place among those of many, meets the box of an operand. */

@@ -75,8 +75,7 @@ public final class Arranger implements FacePairs.Meetings {
       if (contacts.needsSheet(f)) {
         Interrupt.check();
         int face = f;
-        int b = 6 * f;
-        tree.forEachOverlap(boxes[b], boxes[b + 1], boxes[b + 2], boxes[b + 3], boxes[b + 4], boxes[b + 5], g -> {
+        tree.forEachOverlap(boxes, f, g -> {
           if (g > face || g < face && !contacts.needsSheet(g)) {
             pairs.visit(Math.min(face, g), Math.max(face, g));
           }

@@ -54,9 +54,7 @@ final class PlaneBounds {
   /** How many boxes of a tree overlap the last box and pass a test. */
   int countAtLast(BoxTree tree, IntPredicate test) {
     int[] count = {0};
-    int b = 6 * (size - 1);
-    tree.forEachOverlap(bounds[b], bounds[b + 1], bounds[b + 2], bounds[b + 3], bounds[b + 4], bounds[b + 5],
-        i -> count[0] += test.test(i) ? 1 : 0);
+    tree.forEachOverlap(bounds, size - 1, i -> count[0] += test.test(i) ? 1 : 0);
     return count[0];
   }
 }

@@ -102,19 +102,10 @@ final class Faults {
   }
 
   private void checkArea(int f) {
-    if (!hasArea(xyz, corners, 3 * f)) {
+    if (!GridFacets.hasArea(xyz, corners, f)) {
       first = first < 0 ? 3 * f : first;
       crossing = true;
     }
-  }
-
-  /** Whether a facet, by the place of its first corner, has an area. */
-  static boolean hasArea(int[] xyz, int[] corners, int i) {
-    int a = 3 * corners[i];
-    int b = 3 * corners[i + 1];
-    int c = 3 * corners[i + 2];
-    return !Sign.inLine(xyz[b] - xyz[a], xyz[b + 1] - xyz[a + 1], xyz[b + 2] - xyz[a + 2], xyz[c] - xyz[a],
-        xyz[c + 1] - xyz[a + 1], xyz[c + 2] - xyz[a + 2]);
   }
 
   private void check(int f, int g) {
@@ -144,15 +135,11 @@ final class Faults {
       return false;
     }
     for (int k = 0; k < 3; k++) {
-      if (side[k] == 0 && !isCorner(corners[3 * f + k], g)) {
+      if (side[k] == 0 && !GridFacets.isCorner(corners, corners[3 * f + k], g)) {
         touching.add(corners[3 * f + k]);
       }
     }
     return true;
-  }
-
-  private boolean isCorner(int vertex, int g) {
-    return corners[3 * g] == vertex || corners[3 * g + 1] == vertex || corners[3 * g + 2] == vertex;
   }
 
   private int side(int a, int b, int c, int d) {

@@ -1,11 +1,9 @@
 package outrigger.shapes.mesh.settle;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -28,14 +26,10 @@ import outrigger.shapes.num.Place;
  * <p>Of moves that mend as much the shortest is made, then that of the least corner: nothing depends on the facets' order.
  */
 final class Nudger {
-  /** How far a corner is put away along each axis, grid steps. */
-  static final int REACH = 2;
   /** Faults above which it is not tried: they are sooner cut anew, which leaves fewer. */
   private static final int MANY = 100;
   /** Pairs of facets above which a corner stays: looking at them for each place costs too long. Any such number would do. */
   private static final int PAIRS = 20_000;
-  /** The moves of a corner within that reach, short ones first; the first of them leaves it where it is. */
-  static final List<int[]> OFFSETS = offsets();
 
   private final int[] given;
   private final int[] xyz;
@@ -48,9 +42,10 @@ final class Nudger {
   private final Map<Integer, int[]> near = new HashMap<>();
   /** Pairs of facets that meet improperly; a facet without area is a pair with itself. */
   private final Set<Long> faults = new HashSet<>();
+  /** The best move found: how many faults it mends, of which vertex, and how. */
   private int gain;
   private int vertex;
-  private int[] offset;
+  private int[] move;
 
   private Nudger(Mesh mesh) {
     given = mesh.xyz();
@@ -94,16 +89,8 @@ final class Nudger {
   }
 
   private boolean findFaults() {
-    for (int f = 0; f < corners.length / 3; f++) {
-      if (!Faults.hasArea(xyz, corners, 3 * f)) {
-        faults.add(pair(f, f));
-      }
-    }
-    tree.selfPairs((f, g) -> {
-      Interrupt.check();
-      if (isImproper(f, g)) {
-        faults.add(pair(f, g));
-      }
+    GridFacets.forEachFault(xyz, corners, tree, (f, g) -> {
+      faults.add(pair(f, g));
       return faults.size() <= MANY;
     });
     return faults.size() <= MANY;
@@ -115,7 +102,7 @@ final class Nudger {
 
   /** Whether two facets, both with an area, meet improperly: of one without nobody can say. */
   private boolean isImproper(int f, int g) {
-    return Faults.hasArea(xyz, corners, 3 * f) && Faults.hasArea(xyz, corners, 3 * g)
+    return GridFacets.hasArea(xyz, corners, f) && GridFacets.hasArea(xyz, corners, g)
         && FacetContact.improper(xyz, corners, f, g);
   }
 
@@ -129,13 +116,13 @@ final class Nudger {
       }
     }
     gain = 0;
-    offset = OFFSETS.get(OFFSETS.size() - 1);
+    move = Moves.ALL.get(Moves.ALL.size() - 1);
     for (int v : candidates) {
       int x = xyz[3 * v];
       int y = xyz[3 * v + 1];
       int z = xyz[3 * v + 2];
       tryAll(v);
-      put(v, x, y, z);
+      Moves.put(xyz, v, x, y, z);
     }
     return gain > 0;
   }
@@ -146,25 +133,21 @@ final class Nudger {
       return;
     }
     int count = faultsAt(v);
-    for (int[] o : OFFSETS) {
-      boolean shorter = size(o) < size(offset);
+    for (int[] m : Moves.ALL) {
+      boolean shorter = Moves.size(m) < Moves.size(move);
       if (count < gain || count == gain && !shorter) {
         return;
       }
       Interrupt.check();
-      put(v, o);
+      put(v, m);
       int most = count - gain - (shorter && gain > 0 ? 0 : 1);
       int left = isTaken(v) ? Integer.MAX_VALUE : meetings(v, most, fault -> { });
       if (left <= most) {
         gain = count - left;
         vertex = v;
-        offset = o;
+        move = m;
       }
     }
-  }
-
-  private static int size(int[] o) {
-    return o[0] * o[0] + o[1] * o[1] + o[2] * o[2];
   }
 
   private int faultsAt(int v) {
@@ -176,16 +159,12 @@ final class Nudger {
   }
 
   private boolean isAt(int v, long fault) {
-    return isCorner(v, (int) (fault >> 32)) || isCorner(v, (int) fault);
-  }
-
-  private boolean isCorner(int v, int f) {
-    return corners[3 * f] == v || corners[3 * f + 1] == v || corners[3 * f + 2] == v;
+    return GridFacets.isCorner(corners, v, (int) (fault >> 32)) || GridFacets.isCorner(corners, v, (int) fault);
   }
 
   private void move() {
     faults.removeIf(fault -> isAt(vertex, fault));
-    put(vertex, offset);
+    put(vertex, move);
     moved[vertex] = true;
     meetings(vertex, Integer.MAX_VALUE, faults::add);
   }
@@ -196,13 +175,13 @@ final class Nudger {
     int[] around = near(v);
     for (int i = first[v]; i < first[v + 1]; i++) {
       int f = facets[i];
-      if (!Faults.hasArea(xyz, corners, 3 * f)) {
+      if (!GridFacets.hasArea(xyz, corners, f)) {
         count++;
         told.accept(pair(f, f));
       }
       for (int j = 0; j < around.length && count <= most; j++) {
         int g = around[j];
-        if (g != f && !(g < f && isCorner(v, g)) && isImproper(f, g)) {
+        if (g != f && !(g < f && GridFacets.isCorner(corners, v, g)) && isImproper(f, g)) {
           count++;
           told.accept(pair(f, g));
         }
@@ -224,14 +203,8 @@ final class Nudger {
     return false;
   }
 
-  private void put(int v, int[] o) {
-    put(v, given[3 * v] + o[0], given[3 * v + 1] + o[1], given[3 * v + 2] + o[2]);
-  }
-
-  private void put(int v, int x, int y, int z) {
-    xyz[3 * v] = x;
-    xyz[3 * v + 1] = y;
-    xyz[3 * v + 2] = z;
+  private void put(int v, int[] m) {
+    Moves.put(xyz, v, given[3 * v] + m[0], given[3 * v + 1] + m[1], given[3 * v + 2] + m[2]);
   }
 
   /** Facets that those at a vertex may meet wherever their corners are put. */
@@ -241,31 +214,10 @@ final class Nudger {
 
   private int[] findNear(int v) {
     Set<Integer> found = new TreeSet<>();
-    int[] box = new int[6];
     for (int i = first[v]; i < first[v + 1]; i++) {
-      int f = 3 * facets[i];
-      for (int k = 0; k < 3; k++) {
-        int a = given[3 * corners[f] + k];
-        int b = given[3 * corners[f + 1] + k];
-        int c = given[3 * corners[f + 2] + k];
-        box[k] = Math.min(a, Math.min(b, c)) - 2 * REACH;
-        box[3 + k] = Math.max(a, Math.max(b, c)) + 2 * REACH;
-      }
-      tree.forEachOverlap(box[0], box[1], box[2], box[3], box[4], box[5], found::add);
+      Moves.forEachNear(tree, given, corners, facets[i], found::add);
     }
     return found.stream().mapToInt(i -> i).toArray();
   }
 
-  private static List<int[]> offsets() {
-    List<int[]> all = new ArrayList<>();
-    for (int x = -REACH; x <= REACH; x++) {
-      for (int y = -REACH; y <= REACH; y++) {
-        for (int z = -REACH; z <= REACH; z++) {
-          all.add(new int[] {x, y, z});
-        }
-      }
-    }
-    all.sort(Comparator.comparingInt(Nudger::size));
-    return all;
-  }
 }

@@ -27,10 +27,8 @@ import outrigger.shapes.num.Place;
  * their area and meet no others. Where that cannot be done the touch stays, for the proof to refuse.
  */
 final class Parting {
-  /** How far a vertex is put away along each axis, grid steps. */
-  private static final int REACH = Nudger.REACH;
-  /** The moves within that reach, short ones first. */
-  private static final List<int[]> OFFSETS = Nudger.OFFSETS.subList(1, Nudger.OFFSETS.size());
+  /** All moves that lead elsewhere, short ones first. */
+  private static final List<int[]> MOVES = Moves.ALL.subList(1, Moves.ALL.size());
 
   private final int[] xyz;
   private final int[] corners;
@@ -138,14 +136,14 @@ final class Parting {
     if (!parts && before.isEmpty()) {
       return false;
     }
-    for (int[] offset : OFFSETS) {
-      put(v, x + offset[0], y + offset[1], z + offset[2]);
+    for (int[] move : MOVES) {
+      Moves.put(xyz, v, x + move[0], y + move[1], z + move[2]);
       if (!places.contains(Place.of(xyz, v)) && isBetter(v, near, before)) {
         places.add(Place.of(xyz, v));
         return true;
       }
     }
-    put(v, x, y, z);
+    Moves.put(xyz, v, x, y, z);
     return false;
   }
 
@@ -158,25 +156,11 @@ final class Parting {
     }) && left[0] <= Math.max(0, before.size() - 1);
   }
 
-  private void put(int v, int x, int y, int z) {
-    xyz[3 * v] = x;
-    xyz[3 * v + 1] = y;
-    xyz[3 * v + 2] = z;
-  }
-
   /** Facets that those at a vertex may meet wherever it and they are put. */
   private int[] near(int v) {
     Set<Integer> found = new HashSet<>();
     for (int f : facetsAt.get(v)) {
-      int[] box = new int[6];
-      for (int k = 0; k < 3; k++) {
-        int a = xyz[3 * corners[3 * f] + k];
-        int b = xyz[3 * corners[3 * f + 1] + k];
-        int c = xyz[3 * corners[3 * f + 2] + k];
-        box[k] = Math.min(a, Math.min(b, c)) - 2 * REACH;
-        box[3 + k] = Math.max(a, Math.max(b, c)) + 2 * REACH;
-      }
-      tree.forEachOverlap(box[0], box[1], box[2], box[3], box[4], box[5], found::add);
+      Moves.forEachNear(tree, xyz, corners, f, found::add);
     }
     return found.stream().mapToInt(i -> i).toArray();
   }
@@ -185,22 +169,18 @@ final class Parting {
     return FacetContact.improper(xyz, corners, f, g);
   }
 
-  private boolean isCorner(int v, int f) {
-    return corners[3 * f] == v || corners[3 * f + 1] == v || corners[3 * f + 2] == v;
-  }
-
   /**
    * Tells of pairs of facets that meet, one of them at a vertex, while it is asked to go on; false if it was not. A facet
    * without area meets itself.
    */
   private boolean meetings(int v, int[] near, LongPredicate told) {
     for (int f : facetsAt.get(v)) {
-      if (!Faults.hasArea(xyz, corners, 3 * f) && !told.test(LongMap.edge(f, f))) {
+      if (!GridFacets.hasArea(xyz, corners, f) && !told.test(LongMap.edge(f, f))) {
         return false;
       }
       for (int g : near) {
         // a pair of which both are at the vertex is told of once
-        if (g != f && !(g < f && isCorner(v, g)) && isImproper(f, g)
+        if (g != f && !(g < f && GridFacets.isCorner(corners, v, g)) && isImproper(f, g)
             && !told.test(LongMap.edge(Math.min(f, g), Math.max(f, g)))) {
           return false;
         }

@@ -177,14 +177,14 @@ public final class Settler {
 
   /** Resolved again, without the facets that have no area. */
   private Rounded resolved(int[] xyz, int[] corners, boolean[] moved) {
-    if (!isAny(moved.length, f -> !Faults.hasArea(xyz, corners, 3 * f))) {
+    if (!isAny(moved.length, f -> !GridFacets.hasArea(xyz, corners, f))) {
       return Kernel.resolve(xyz, corners, moved, attempt);
     }
     int[] kept = new int[corners.length];
     boolean[] keptMoved = new boolean[moved.length];
     int n = 0;
     for (int f = 0; f < moved.length; f++) {
-      if (Faults.hasArea(xyz, corners, 3 * f)) {
+      if (GridFacets.hasArea(xyz, corners, f)) {
         System.arraycopy(corners, 3 * f, kept, 3 * n, 3);
         keptMoved[n++] = moved[f];
       }

@@ -8,10 +8,8 @@ import java.util.TreeSet;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import outrigger.shapes.exact.BoxTree;
-import outrigger.shapes.exact.FacetContact;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.mesh.frame.Rounded;
-import outrigger.shapes.num.Interrupt;
 import outrigger.shapes.num.Place;
 
 /**
@@ -87,20 +85,10 @@ final class ThinFacets {
   private Set<Integer> faulty() {
     int[] corners = stars.facets().corners();
     int[] numbers = IntStream.range(0, stars.count()).filter(f -> !stars.isGone(f)).toArray();
-    boolean[] hasArea = new boolean[numbers.length];
     Set<Integer> faulty = new TreeSet<>();
-    for (int i = 0; i < numbers.length; i++) {
-      hasArea[i] = Faults.hasArea(xyz, corners, 3 * i);
-      if (!hasArea[i]) {
-        faulty.add(numbers[i]);
-      }
-    }
-    BoxTree.ofFacets(xyz, corners).selfPairs((i, j) -> {
-      Interrupt.check();
-      if (hasArea[i] && hasArea[j] && FacetContact.improper(xyz, corners, i, j)) {
-        faulty.add(numbers[i]);
-        faulty.add(numbers[j]);
-      }
+    GridFacets.forEachFault(xyz, corners, BoxTree.ofFacets(xyz, corners), (i, j) -> {
+      faulty.add(numbers[i]);
+      faulty.add(numbers[j]);
       return true;
     });
     return faulty;

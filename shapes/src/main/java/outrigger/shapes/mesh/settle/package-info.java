@@ -8,10 +8,11 @@
  * <p><b>Steps</b> of {@link Settler}.
  * <ol>
  * <li>Equal corners are welded, and facets that lost their area go. If the mesh is known to be sound, that was all.
- * <li>{@code Faults} compares the facets at rounded corners with all near them. If none meet, that was all.
+ * <li>{@code Faults} compares the facets at rounded corners with all near them. If none meet, that was all. What else is
+ *     asked of facets is in {@code GridFacets}.
  * <li>If some do, the facets are resolved as a soup ({@code spatial.Kernel}) and rounded again, some times at most.
  * <li>From the third pass on {@code Nudger} first puts corners of facets that meet on grid points close by, always by the
- *     move that mends most.
+ *     move that mends most; {@code Moves} are those that there are.
  * <li>In an attempt that may, {@code ThinFacets} first takes away what is thin of the facets that meet, on the {@code Stars}
  *     of their vertices: needles shrink, caps have their long edge turned.
  * <li>Where rounding made the surface touch itself, {@code Fans} tells which facets hang together at a vertex,

@@ -77,8 +77,7 @@ final class Untouched {
       if (moved[f]) {
         Interrupt.check();
         int facet = f;
-        int b = 6 * f;
-        tree.forEachOverlap(boxes[b], boxes[b + 1], boxes[b + 2], boxes[b + 3], boxes[b + 4], boxes[b + 5], g -> {
+        tree.forEachOverlap(boxes, f, g -> {
           if (g > facet || g < facet && !moved[g]) {
             meet(facet, g, xyz);
           }
