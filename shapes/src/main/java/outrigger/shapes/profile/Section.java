@@ -81,6 +81,11 @@ public final class Section {
     return geometry.getArea();
   }
 
+  /** Width of a strip of the same area and outline, mm; of an area that is not empty. */
+  public double meanWidth() {
+    return 2 * geometry.getArea() / geometry.getLength();
+  }
+
   /** Middle of the area, x and y; of an area that is not empty. */
   public double[] middle() {
     Point middle = geometry.getCentroid();

@@ -133,7 +133,7 @@ record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area)
         .thenComparingDouble(hang -> -hang.piece().area())).orElseThrow();
   }
 
-  /** Whether its highest pieces close a gap: held at both ends, or on more than half of their rims. */
+  /** Whether its highest pieces close a gap: held at both ends, or on most of their rims. */
   boolean closes() {
     int top = hangs.stream().mapToInt(Hang::layer).max().orElse(0);
     return hangs.stream().filter(hang -> hang.layer() == top).allMatch(hang -> hang.depth() == 0 && !hang.starts()

@@ -27,6 +27,8 @@ public final class LayerScan {
   public static final double HOPELESS = 3;
   /** Pieces smaller than this are no bead, mm^2. */
   private static final double LEAST_AREA = 1e-4;
+  /** Narrower ones are what rounding leaves of a wall, mm: it wanders by two grid steps. */
+  private static final double LEAST_WIDTH = 1e-3;
   /** Corners nearer to their neighbours' line than this share of a layer are left out: a fifth of the play allowed. */
   private static final double SIMPLER = 0.002;
   /** Outlines nearer than this share of a layer are one: walls turned off the axes wander by two grid steps. */
@@ -110,6 +112,9 @@ public final class LayerScan {
     Section over = skims ? above.area.minus(below.area, snap) : above.area.minus(below.area);
     List<Hang> hangs = new ArrayList<>();
     for (Section piece : over.pieces(LEAST_AREA)) {
+      if (piece.meanWidth() < LEAST_WIDTH) {
+        continue;
+      }
       examine(layer, piece, below.grid).map(hang -> isCorners(hang)
           ? hang.withFree(FreePart.of(piece.beyond(below.area, ledge), piece)) : hang).ifPresent(hangs::add);
     }

@@ -8,6 +8,9 @@ import outrigger.shapes.profile.Section;
 public final class Rim {
   /** How near to the outline below an edge's middle counts as on it, mm: far more than rounding, less than a step. */
   private static final double ON = 0.001;
+  /** Of a strip held along one side some half is carried, with one of its ends or not; of what closes a gap nearly all. */
+  private static final double MOSTLY = 0.6;
+
   private final double[] ends;
   private final boolean[] carried;
   private final double carriedLength;
@@ -214,13 +217,13 @@ public final class Rim {
     return carriedLength;
   }
 
-  /** Whether more than half of it is carried. */
+  /** Whether clearly more than half of it is carried. */
   public boolean isMostlyCarried() {
     double all = 0;
     for (int e = 0; e < size(); e++) {
       all += length(e);
     }
-    return carriedLength > all / 2;
+    return carriedLength > MOSTLY * all;
   }
 
   /** Least and greatest product of the corners with a vector. */

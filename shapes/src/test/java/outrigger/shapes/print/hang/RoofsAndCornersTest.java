@@ -153,4 +153,19 @@ class RoofsAndCornersTest {
     assertEquals(2, island.measured(), 0.3);
     assertTrue(island.message().contains(", as it does at 1 place more that grow together with it"), island.message());
   }
+
+  /** The last layer of a short slope is a strip held along one side: half of its rim, with an end or not; it closes nothing. */
+  @Test
+  void read_shortSlope_isToldWhereverItEndsInALayer() {
+    for (int i = 0; i < 20; i++) {
+      double from = 5 + 0.01 * i;
+      Solid slope = Specimens.along(5.5, 0, 0, 10, 0, 10, from, 11, from + 0.57, 11, 9, 0, 9);
+      for (Solid part : List.of(slope, Solid.union(slope, Specimens.box(0, -2, 0, 14, 2, 9)))) {
+        for (double turn : new double[] {0, 37, 90, 222}) {
+          List<Concern> told = concerns(part, turn);
+          assertEquals(List.of("overhang"), told.stream().map(Concern::rule).toList(), from + " mm up, turned by " + turn);
+        }
+      }
+    }
+  }
 }
