@@ -6,9 +6,9 @@ import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import outrigger.shapes.mesh.Mesh;
-import outrigger.shapes.num.Grid;
 import outrigger.shapes.print.layer.Hang;
 import outrigger.shapes.print.layer.Patch;
+import outrigger.shapes.print.layer.Shadow;
 import outrigger.shapes.print.layer.Undersides;
 
 /**
@@ -22,9 +22,11 @@ import outrigger.shapes.print.layer.Undersides;
 record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area) {
   /** Smaller shares of the whole area do not tell how steep it is. */
   private static final double TELLING = 0.005;
-  /** The steepest are sought first among slopes of this part of the greatest. */
+  /** The steepest are sought first among slopes of this part of the greatest: own choice, no result depends on it. */
   private static final float FIRST = 0.2f;
+  /** Heights count ten times as much as ways along the bed in seeking what is nearest, their squares so much: own choice. */
   private static final double HEIGHT = 100;
+  /** Fewer steps have no lean on the whole. */
   private static final int STEPS = 3;
 
   Hanging {
@@ -108,7 +110,7 @@ record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area)
    */
   double[] place(Mesh mesh) {
     double[] middle = middle();
-    if (area == 0 || patches.stream().anyMatch(patch -> isOver(mesh, patch.facet(), middle))) {
+    if (area == 0 || patches.stream().anyMatch(patch -> Shadow.holds(mesh, patch.facet(), middle[0], middle[1]))) {
       return middle;
     }
     Patch nearest = patches.get(0);
@@ -154,20 +156,6 @@ record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area)
   private static double square(Patch patch, double... p) {
     return (patch.x() - p[0]) * (patch.x() - p[0]) + (patch.y() - p[1]) * (patch.y() - p[1])
         + HEIGHT * (patch.z() - p[2]) * (patch.z() - p[2]);
-  }
-
-  /** Whether a facet holds a place as seen from below. */
-  private static boolean isOver(Mesh mesh, int facet, double... p) {
-    for (int k = 0; k < 3; k++) {
-      int a = mesh.corner(facet, k);
-      int b = mesh.corner(facet, (k + 1) % 3);
-      double x = Grid.toMm(mesh.x(a));
-      double y = Grid.toMm(mesh.y(a));
-      if ((Grid.toMm(mesh.x(b)) - x) * (p[1] - y) - (Grid.toMm(mesh.y(b)) - y) * (p[0] - x) > 0) {
-        return false;
-      }
-    }
-    return true;
   }
 
   /** Lean of the steepest of its undersides that stand out, slivers left out, degrees from the vertical. */

@@ -29,7 +29,7 @@ final class Hangings {
   private Hangings(List<Hang> hangs, Specimen specimen) {
     this.hangs = hangs;
     layer = specimen.limit(Limit.LAYER);
-    tangent = StrictMath.tan(StrictMath.toRadians(Math.min(89.9, specimen.limit(Limit.OVERHANG) + Undersides.PLAY)));
+    tangent = Undersides.tangent(specimen.limit(Limit.OVERHANG));
     ledge = specimen.limit(Limit.LEDGE);
     depth = new double[hangs.size()];
     double most = 0;

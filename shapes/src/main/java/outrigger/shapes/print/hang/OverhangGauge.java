@@ -72,7 +72,6 @@ public final class OverhangGauge implements Gauge {
         leans[f] = Double.NaN;
       }
     }
-    return new FacetField("overhang", "degree", Math.min(89.9, specimen.limit(Limit.OVERHANG) + Undersides.PLAY), false,
-        leans);
+    return new FacetField("overhang", "degree", Undersides.beyond(specimen.limit(Limit.OVERHANG)), false, leans);
   }
 }

@@ -35,16 +35,10 @@ public final class LayerScan {
   private static final double SNAP = 0.001;
   /** Beads are laid across a rim, and its free edges walked, with corners left out that lie nearer to their line, mm. */
   private static final double STRAIGHT = 0.004;
-  /** Distance between the points asked on a free edge, mm. */
-  private static final double APART = 0.5;
-  /** Undersides are level but for rounding, degrees from the vertical. */
-  private static final double LEVEL = 89;
   /** Of so much of an area as this held at both ends, the rest is corners. */
   private static final double ALL = 0.95;
   /** Lines that leave more than this part of what stands out are no bridge. */
   private static final double HELPS = 0.9;
-  /** Smaller patches belong to the piece that holds their middle; of larger ones the part within it counts. */
-  private static final double LARGE = 0.05;
   /** With less of a flat area than this held at both ends, the lines held are chance. */
   private static final double SOME = 0.2;
 
@@ -52,11 +46,11 @@ public final class LayerScan {
   private final Slicer slicer;
   private final Layering layering;
   private final Undersides undersides;
+  private final Causes causes;
+  private final FreeEdges freeEdges;
+  private final LayingLimits limits;
   private final double tangent;
-  private final double bridge;
   private final double hopeless;
-  private final double ledge;
-  private final double line;
 
   /** A scan of a part, its layers and causes known. */
   public LayerScan(Specimen specimen, Layering layering, Undersides undersides) {
@@ -64,11 +58,12 @@ public final class LayerScan {
     slicer = specimen.slicer();
     this.layering = layering;
     this.undersides = undersides;
-    tangent = StrictMath.tan(StrictMath.toRadians(Math.min(89.9, specimen.limit(Limit.OVERHANG) + Undersides.PLAY)));
-    bridge = specimen.limit(Limit.BRIDGE);
+    tangent = Undersides.tangent(specimen.limit(Limit.OVERHANG));
     hopeless = specimen.limit(Limit.BRIDGE_MOST);
-    ledge = specimen.limit(Limit.LEDGE);
-    line = specimen.limit(Limit.EXTRUSION_WIDTH);
+    limits = new LayingLimits(specimen.limit(Limit.BRIDGE), specimen.limit(Limit.LEDGE),
+        specimen.limit(Limit.EXTRUSION_WIDTH), SNAP * layering.layer());
+    causes = new Causes(mesh, layering, undersides);
+    freeEdges = new FreeEdges(mesh, layering, undersides, tangent);
   }
 
   /** All pieces that stand out too far, from the bed up. */
@@ -107,7 +102,7 @@ public final class LayerScan {
   }
 
   private List<Hang> compare(int layer, Layer above, Layer below) {
-    double snap = SNAP * layering.layer();
+    double snap = limits.snap();
     boolean skims = above.grid.skims(below.grid, snap) || below.grid.skims(above.grid, snap);
     Section over = skims ? above.area.minus(below.area, snap) : above.area.minus(below.area);
     List<Hang> hangs = new ArrayList<>();
@@ -116,112 +111,111 @@ public final class LayerScan {
         continue;
       }
       examine(layer, piece, below.grid).map(hang -> isCorners(hang)
-          ? hang.withFree(FreePart.of(piece.beyond(below.area, ledge), piece)) : hang).ifPresent(hangs::add);
+          ? hang.withFree(FreePart.of(piece.beyond(below.area, limits.ledge()), piece)) : hang).ifPresent(hangs::add);
     }
     return hangs;
   }
 
   /** Whether it is too far out at corners alone: those of a rim as wide as the limit are 1.41 times as far out. */
   private boolean isCorners(Hang hang) {
-    return hang.isPeaked() && hang.span() == 0 && hang.depth() > ledge && hang.depth() <= Math.sqrt(2) * ledge;
+    return hang.isPeaked() && hang.span() == 0 && hang.depth() > limits.ledge()
+        && hang.depth() <= Math.sqrt(2) * limits.ledge();
   }
 
-  private Optional<Hang> examine(int layer, Section piece, OutlineGrid below) {
-    List<Patch> patches = patches(layer, piece);
-    if (patches.isEmpty() && !holdsPit(layer, piece)) {
+  /**
+   * A piece that stands out over the layer below it.
+   *
+   * @param patches its undersides
+   * @param plain its rim with fewer corners, over which beads are laid
+   */
+  private record Piece(int layer, Section section, OutlineGrid below, List<Patch> patches, Rim rim, Rim plain) {}
+
+  private Optional<Hang> examine(int layer, Section section, OutlineGrid below) {
+    List<Patch> patches = causes.patches(layer, section);
+    if (patches.isEmpty() && !causes.holdPit(layer, section)) {
       return Optional.empty();
     }
-    Rim rim = Rim.of(piece, below);
+    Rim rim = Rim.of(section, below);
+    Piece piece = new Piece(layer, section, below, patches, rim, rim.simplified(STRAIGHT));
     if (rim.carriedLength() == 0 && nearest(rim, below) > layering.layer()) {
-      return Optional.of(plain(layer, piece, true, rim, patches));
+      return Optional.of(unmeasured(piece, true));
     }
     double reach = layering.step(layer) * tangent;
-    Rim plain = rim.simplified(STRAIGHT);
-    OutPoints edges = freeReach(layer, plain, below, reach);
-    askCorners(patches, rim, edges, below);
-    if (edges.most() <= reach && Math.hypot(piece.maxX() - piece.minX(), piece.maxY() - piece.minY()) <= bridge) {
-      return Optional.of(plain(layer, piece, false, rim, patches));
+    OutPoints edges = freeEdges.asked(layer, piece.plain, below, reach);
+    freeEdges.askCorners(patches, rim, edges, below);
+    if (edges.most() <= reach
+        && Math.hypot(section.maxX() - section.minX(), section.maxY() - section.minY()) <= limits.bridge()) {
+      return Optional.of(unmeasured(piece, false));
     }
-    Chords chords = Chords.best(plain);
-    double shallow = chords.span() > hopeless ? HOPELESS * ledge : ledge;
-    if (chords.span() > bridge && edges.most() <= shallow && RimReach.isWithin(plain, below, shallow)) {
-      // a stroke or pocket cut into a wall: held all along it, not at its ends alone
-      return Optional.of(ledge(layer, piece, edges, plain, below, rim, patches));
+    Chords chords = Chords.best(piece.plain);
+    double shallow = chords.span() > hopeless ? HOPELESS * limits.ledge() : limits.ledge();
+    // a stroke or pocket cut into a wall is held all along it, not at its ends alone
+    boolean isStroke = chords.span() > limits.bridge() && edges.most() <= shallow
+        && RimReach.isWithin(piece.plain, below, shallow);
+    return Optional.of(isStroke ? ledge(piece, edges) : laid(piece, edges, chords, reach));
+  }
+
+  /** A piece with lines laid over it, and line on line where that is better; a ledge where lines are no bridge. */
+  private Hang laid(Piece piece, OutPoints edges, Chords chords, double reach) {
+    double ledge = limits.ledge();
+    OutPoints out = beyond(piece, edges, chords, reach);
+    boolean isFlat = causes.areFlat(piece.patches);
+    double span = chords.share() >= ALL || chords.share() >= SOME && isFlat ? chords.span() : 0;
+    FreePart free = chords.share() >= ALL ? FreePart.NONE
+        : span == 0 ? FreePart.all(piece.section) : FreePart.of(chords, piece.plain);
+    Hang hang = new Hang(piece.layer, layering.bottom(piece.layer), piece.section, false, out.most(), span, chords.x(),
+        chords.y(), chords.middle().get(0), chords.middle().get(1), out.points(), free,
+        out.most() > Math.max(ledge, reach) && RimReach.isPeaked(piece.plain, piece.below, out.most()), piece.rim,
+        piece.patches);
+    Hang best = (span > limits.bridge() || out.most() > Math.max(ledge, reach)) && isFlat
+        ? lay(hang, chords, piece.below, reach, out.most()).orElse(hang) : hang;
+    if (isNoBridge(best, edges)) {
+      edges.add(out);
+      return ledge(piece, edges);
     }
-    OutPoints out = out(layer, reach);
+    return best;
+  }
+
+  /** What lines leave of a piece, as far as it stands out. */
+  private OutPoints beyond(Piece piece, OutPoints edges, Chords chords, double reach) {
+    OutPoints out = freeEdges.none(piece.layer, reach);
     if (chords.share() < ALL) {
       // ends on free edges are asked already where nothing is held
       List<Double> ends = chords.held() == 0 ? chords.looseMiddles() : chords.looseEnds();
       for (int i = 0; i < ends.size(); i += 2) {
-        out.ask(ends.get(i), ends.get(i + 1), 0, below);
+        out.ask(ends.get(i), ends.get(i + 1), 0, piece.below);
       }
       if (chords.held() == 0) {
         out.add(edges);
       } else {
-        askCorners(plain, chords, out, below);
+        FreeEdges.askCorners(piece.plain, chords, out, piece.below);
       }
     }
-    double span = chords.share() >= ALL || chords.share() >= SOME && isFlat(patches) ? chords.span() : 0;
-    FreePart free = chords.share() >= ALL ? FreePart.NONE : span == 0 ? FreePart.all(piece) : FreePart.of(chords, plain);
-    Hang hang = new Hang(layer, layering.bottom(layer), piece, false, out.most(),
-        span, chords.x(), chords.y(), chords.middle().get(0), chords.middle().get(1), out.points(), free,
-        out.most() > Math.max(ledge, reach) && RimReach.isPeaked(plain, below, out.most()), rim, patches);
-    Hang best = (span > bridge || out.most() > Math.max(ledge, reach)) && isFlat(patches)
-        ? lay(hang, chords, below, reach, out.most()).orElse(hang) : hang;
-    if (isNoBridge(best, edges)) {
-      edges.add(out);
-      return Optional.of(ledge(layer, piece, edges, plain, below, rim, patches));
-    }
-    return Optional.of(best);
+    return out;
   }
 
   /** Whether lines held in one place leave nearly all that stands out: as along the inside of a ring. */
   private boolean isNoBridge(Hang hang, OutPoints edges) {
-    return hang.span() > 0 && hang.depth() > ledge && hang.rim().holds() == 1 && hang.depth() > HELPS * edges.most();
-  }
-
-  /** Corners of level undersides beside the rim of the layer's middle: where something narrows from its ledge upward. */
-  private void askCorners(List<Patch> patches, Rim rim, OutPoints out, OutlineGrid below) {
-    double beside = tangent * layering.layer() / 2;
-    for (Patch patch : patches) {
-      for (int k = 0; k < 3 && undersides.lean(patch.facet()) > LEVEL; k++) {
-        int v = mesh.corner(patch.facet(), k);
-        double x = Grid.toMm(mesh.x(v));
-        double y = Grid.toMm(mesh.y(v));
-        if (below.distance(x, y) > out.most() && rim.isFreeWithin(beside, x, y)) {
-          out.ask(x, y, 0, below);
-        }
-      }
-    }
-  }
-
-  /** Lines are samples: where what they leave ends in a corner, that stands out farthest. */
-  private static void askCorners(Rim rim, Chords chords, OutPoints out, OutlineGrid below) {
-    for (int e = 0; e < rim.size(); e++) {
-      if (chords.endAt(rim, e)) {
-        out.ask(rim.x0(e), rim.y0(e), 0, below);
-        out.ask(rim.x1(e), rim.y1(e), 0, below);
-      }
-    }
+    return hang.span() > 0 && hang.depth() > limits.ledge() && hang.rim().holds() == 1
+        && hang.depth() > HELPS * edges.most();
   }
 
   /** Laid line on line, if it stands out less far then, or with shorter lines. */
   private Optional<Hang> lay(Hang hang, Chords chords, OutlineGrid below, double reach, double depth) {
     Rim rim = hang.rim();
     int layer = hang.layer();
-    double snap = SNAP * layering.layer();
-    Optional<Laying> several = Spans.shortest(hang.piece(), rim, below, hang.span(), bridge, ledge, line, snap,
+    Optional<Laying> several = Spans.shortest(hang.piece(), rim, below, hang.span(), limits,
         laid -> left(layer, rim, laid, reach).most());
-    boolean isOne = several.isEmpty() && depth > ledge && hang.span() > 0 && rim.holds() == 1;
-    Optional<Laying> laying = isOne ? Spans.along(hang.piece(), rim, below, chords, line, snap) : several;
+    boolean isOne = several.isEmpty() && depth > limits.ledge() && hang.span() > 0 && rim.holds() == 1;
+    Optional<Laying> laying = isOne ? Spans.along(hang.piece(), rim, below, chords, limits) : several;
     if (laying.isEmpty()) {
       return Optional.empty();
     }
     Laying laid = laying.get();
     OutPoints out = left(layer, rim, laid, reach);
     double span = isOne ? hang.span() : laid.span();
-    boolean better = out.most() < depth - Grid.STEP
-        || (span < hang.span() - Grid.STEP || hang.span() == 0 && span > 0) && out.most() <= Math.max(depth, ledge);
+    boolean shorter = span < hang.span() - Grid.STEP || hang.span() == 0 && span > 0;
+    boolean better = out.most() < depth - Grid.STEP || shorter && out.most() <= Math.max(depth, limits.ledge());
     double[] along = isOne ? new double[] {hang.alongX(), hang.alongY()} : laid.along();
     double[] middle = isOne ? new double[] {hang.midX(), hang.midY()} : laid.middle();
     return !better ? Optional.empty() : Optional.of(new Hang(layer, hang.z(), hang.piece(), false,
@@ -234,97 +228,42 @@ public final class LayerScan {
     FreePart part = FreePart.NONE;
     double left = 0;
     for (Rim rest : laid.left()) {
-      OutPoints out = out(hang.layer(), reach);
+      OutPoints out = freeEdges.none(hang.layer(), reach);
       laid.forEachLeft(rest, out::askOut);
       left = Math.max(left, out.most());
-      part = out.most() > ledge ? part.with(rest.area() / hang.piece().area(), rest) : part;
+      part = out.most() > limits.ledge() ? part.with(rest.area() / hang.piece().area(), rest) : part;
     }
     return left < most ? hang.free() : part;
   }
 
   /** What lines leave, as far as it stands out from them and from the layer below. */
   private OutPoints left(int layer, Rim rim, Laying laid, double reach) {
-    OutPoints out = out(layer, reach);
+    OutPoints out = freeEdges.none(layer, reach);
     laid.left().forEach(rest -> laid.forEachLeft(rest, out::askOut));
     laid.forEachOnFreeHoles(rim, out::askOut);
     return out;
   }
 
-  /** For points of a layer that stand out further than so far. */
-  private OutPoints out(int layer, double reach) {
-    return new OutPoints(reach, new BesideSteep(undersides, layering.middle(layer - 1), layering.middle(layer),
-        tangent * layering.layer() / 2));
+  /** A piece held along its rim, on which no lines are laid. */
+  private Hang ledge(Piece piece, OutPoints edges) {
+    return new Hang(piece.layer, layering.bottom(piece.layer), piece.section, false, edges.most(), 0, 0, 0, 0, 0,
+        edges.points(), FreePart.all(piece.section),
+        edges.most() > limits.ledge() && RimReach.isPeaked(piece.plain, piece.below, edges.most()), piece.rim,
+        piece.patches);
   }
 
-  private boolean isFlat(List<Patch> patches) {
-    double all = patches.stream().mapToDouble(Patch::area).sum();
-    return patches.stream().filter(patch -> undersides.isFlat(patch.facet())).mapToDouble(Patch::area)
-        .sum() > all / 2;
+  /** A piece of which it is not asked how far it stands out: it starts in the air, or no point of it is too far. */
+  private Hang unmeasured(Piece piece, boolean starts) {
+    return new Hang(piece.layer, layering.bottom(piece.layer), piece.section, starts, 0, 0, 0, 0, 0, 0, List.of(),
+        FreePart.NONE, false, piece.rim, piece.patches);
   }
 
-  private Hang ledge(int layer, Section piece, OutPoints edges, Rim plain, OutlineGrid below, Rim rim,
-      List<Patch> patches) {
-    return new Hang(layer, layering.bottom(layer), piece, false, edges.most(), 0, 0, 0, 0, 0,
-        edges.points(), FreePart.all(piece), edges.most() > ledge && RimReach.isPeaked(plain, below, edges.most()), rim,
-        patches);
-  }
-
-  private Hang plain(int layer, Section piece, boolean starts, Rim rim, List<Patch> patches) {
-    return new Hang(layer, layering.bottom(layer), piece, starts, 0, 0, 0, 0, 0, 0, List.of(), FreePart.NONE, false, rim,
-        patches);
-  }
-
-  /** Whether the surface has a lowest corner within this layer under the piece. */
-  private boolean holdsPit(int layer, Section piece) {
-    double near = 2 * layering.layer();
-    boolean[] found = new boolean[1];
-    undersides.forEachPit(piece.minX() - near, piece.minY() - near, layering.middle(layer - 1), piece.maxX() + near,
-        piece.maxY() + near, layering.middle(layer), v -> {
-          double x = Grid.toMm(mesh.x(v));
-          double y = Grid.toMm(mesh.y(v));
-          found[0] |= piece.holds(x, y) || piece.fromOutline(x, y) <= near;
-        });
-    return found[0];
-  }
-
+  /** How far the nearest corner of a rim lies from what is below. */
   private static double nearest(Rim rim, OutlineGrid below) {
     double nearest = Double.POSITIVE_INFINITY;
     for (int e = 0; e < rim.size(); e++) {
       nearest = Math.min(nearest, below.distance(rim.x0(e), rim.y0(e)));
     }
     return nearest;
-  }
-
-  /** Free edges above steep facets, as far as they stand out from the layer below. */
-  private OutPoints freeReach(int layer, Rim rim, OutlineGrid below, double reach) {
-    OutPoints out = out(layer, reach);
-    for (int e = 0; e < rim.size(); e++) {
-      if (rim.isCarried(e)) {
-        continue;
-      }
-      int steps = (int) Math.min(64, Math.max(1, Math.ceil(rim.length(e) / APART)));
-      for (int i = 0; i < steps; i++) {
-        double t = (double) i / steps;
-        out.ask(rim.x0(e) + t * (rim.x1(e) - rim.x0(e)), rim.y0(e) + t * (rim.y1(e) - rim.y0(e)), rim.length(e) / steps,
-            below);
-      }
-    }
-    return out;
-  }
-
-  private List<Patch> patches(int layer, Section piece) {
-    List<Patch> patches = new ArrayList<>();
-    double low = layering.middle(layer - 1);
-    double high = layering.middle(layer);
-    LoopArea area = new LoopArea(piece.loops());
-    undersides.forEachSteep(piece.minX(), piece.minY(), low, piece.maxX(), piece.maxY(), high, slot -> {
-      Patch patch = Patch.between(mesh, undersides.facet(slot), low, high);
-      if (patch.area() > LARGE * piece.area()) {
-        Patch.within(piece, mesh, undersides.facet(slot), low, high).ifPresent(patches::add);
-      } else if (patch.area() > 0 && area.holds(patch.x(), patch.y())) {
-        patches.add(patch);
-      }
-    });
-    return patches;
   }
 }

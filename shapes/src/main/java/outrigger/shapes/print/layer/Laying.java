@@ -14,11 +14,11 @@ import outrigger.shapes.profile.Section;
  * <p>Each round takes the direction that lays most. No line lies on one of the others: sag would add up.
  */
 final class Laying {
-  /** More pieces than this are not looked into. */
+  /** More pieces than this are not looked into: own choice. */
   private static final int MOST_PIECES = 4000;
   /** Directions are chosen with corners left out that lie nearer to their line, mm. */
   private static final double COARSE = 0.02;
-  /** Less of a piece is not worth a round. */
+  /** Less than this part of a piece is not worth a round: own choice. */
   private static final double LITTLE = 0.01;
   /** Pieces smaller than this are left by rounding, mm^2. */
   private static final double LEAST_AREA = 1e-3;
@@ -28,8 +28,7 @@ final class Laying {
 
   private final OutlineGrid below;
   private final double most;
-  private final double narrowest;
-  private final double snap;
+  private final LayingLimits limits;
   private final List<double[]> outlines = new ArrayList<>();
   private final List<Rim> left = new ArrayList<>();
   private final OutlineGrid first;
@@ -48,14 +47,11 @@ final class Laying {
    *
    * @param directions from hold to hold, radians
    * @param most length of the longest line, mm
-   * @param narrowest strips narrower than this carry nothing, mm
-   * @param snap outlines nearer than this are one, mm
    */
-  Laying(Section piece, List<Double> directions, OutlineGrid below, double most, double narrowest, double snap) {
+  Laying(Section piece, List<Double> directions, OutlineGrid below, double most, LayingLimits limits) {
     this.below = below;
     this.most = most;
-    this.narrowest = narrowest;
-    this.snap = snap;
+    this.limits = limits;
     double[] angles = directions.stream().mapToDouble(angle -> angle).toArray();
     List<Section> across = new ArrayList<>();
     Deque<Section> open = new ArrayDeque<>(List.of(piece));
@@ -101,14 +97,15 @@ final class Laying {
     for (double angle : angles) {
       double x = StrictMath.cos(angle);
       double y = StrictMath.sin(angle);
-      double covered = Strips.laid(coarse, x, y, most + COARSE, narrowest).stream().mapToDouble(Strips.Strip::area).sum();
+      double covered = Strips.laid(coarse, x, y, most + COARSE, limits.narrowest()).stream()
+          .mapToDouble(Strips.Strip::area).sum();
       if (covered > area * (1 + LITTLE)) {
         area = covered;
         best = new double[] {x, y};
       }
     }
     List<Strips.Strip> strips = best[0] == 0 && best[1] == 0 ? List.of()
-        : Strips.laid(rim, best[0], best[1], most, narrowest);
+        : Strips.laid(rim, best[0], best[1], most, limits.narrowest());
     List<double[]> covered = new ArrayList<>();
     for (Strips.Strip strip : strips) {
       covered.add(strip.outline(best[0], best[1]));
@@ -120,7 +117,7 @@ final class Laying {
     }
     outlines.addAll(covered);
     return strips.isEmpty() ? Optional.empty()
-        : Optional.of(piece.minus(Section.of(covered), snap).pieces(LEAST_AREA));
+        : Optional.of(piece.minus(Section.of(covered), limits.snap()).pieces(LEAST_AREA));
   }
 
   /** The pieces left, their edges carried by lines or by what is below, or free. */

@@ -19,7 +19,7 @@ import outrigger.shapes.profile.Section;
 public record Patch(int facet, double area, double x, double y, double z, double low) {
   /** A triangle between two levels has no more corners. */
   private static final int MOST = 5;
-  /** Parts of a facet's area that are all of it and nothing: outlines of layers lie up to half a layer's slope off its own. */
+  /** Parts of a facet's area that are all of it and nothing: layers' outlines lie up to half a layer's slope off its own. */
   private static final double WHOLE = 0.9;
   private static final double NOTHING = 1e-3;
 

@@ -11,9 +11,9 @@ import outrigger.shapes.profile.Section;
  * laid, some of them on others.
  */
 final class Spans {
-  /** Rims of more edges are not looked into. */
+  /** Rims of more edges are not looked into: own choice. */
   private static final int MOST_EDGES = 4000;
-  /** Spans are found as near as this, mm. */
+  /** Spans are found as near as this, mm: own choice, far below what a printer can tell. */
   private static final double NEAR = 0.02;
   /** What is left may stand out further by this, mm, if the span is less for it. */
   private static final double ALIKE = 0.02;
@@ -23,17 +23,14 @@ final class Spans {
   private final Section piece;
   private final Holds holds;
   private final OutlineGrid below;
-  private final double narrowest;
-  private final double snap;
+  private final LayingLimits limits;
   private final ToDoubleFunction<Laying> depth;
 
-  private Spans(Section piece, Holds holds, OutlineGrid below, double narrowest, double snap,
-      ToDoubleFunction<Laying> depth) {
+  private Spans(Section piece, Holds holds, OutlineGrid below, LayingLimits limits, ToDoubleFunction<Laying> depth) {
     this.piece = piece;
     this.holds = holds;
     this.below = below;
-    this.narrowest = narrowest;
-    this.snap = snap;
+    this.limits = limits;
     this.depth = depth;
   }
 
@@ -41,45 +38,44 @@ final class Spans {
    * The way to lay a piece with the shortest lines.
    *
    * @param known length of lines with which it may be laid, mm; 0 if there is none
-   * @param bridge lines no longer than this are no concern, mm
-   * @param ledge what is left may stand out so far, mm
    * @param depth how far what is left stands out, mm
    */
-  static Optional<Laying> shortest(Section piece, Rim rim, OutlineGrid below, double known, double bridge,
-      double ledge, double narrowest, double snap, ToDoubleFunction<Laying> depth) {
+  static Optional<Laying> shortest(Section piece, Rim rim, OutlineGrid below, double known, LayingLimits limits,
+      ToDoubleFunction<Laying> depth) {
     if (rim.size() > MOST_EDGES || rim.carriedLength() == 0) {
       return Optional.empty();
     }
     Holds holds = Holds.of(rim);
     return holds.directions().isEmpty() ? Optional.empty()
-        : Optional.of(new Spans(piece, holds, below, narrowest, snap, depth).seek(known, bridge, ledge));
+        : Optional.of(new Spans(piece, holds, below, limits, depth).seek(known));
   }
 
   /** A piece held in one place, as by a wall round three sides of it, laid in the direction known to suit. */
-  static Optional<Laying> along(Section piece, Rim rim, OutlineGrid below, Chords chords, double narrowest, double snap) {
+  static Optional<Laying> along(Section piece, Rim rim, OutlineGrid below, Chords chords, LayingLimits limits) {
     double[] across = rim.extent(-chords.y(), chords.x());
     // the longest line may lie between two of those known
     double most = chords.span() + 2 * (across[1] - across[0]) / Beads.lines(across[1] - across[0]);
-    return rim.size() > MOST_EDGES ? Optional.empty() : Optional.of(
-        new Laying(piece, List.of(StrictMath.atan2(chords.y(), chords.x())), below, most, narrowest, snap));
+    return rim.size() > MOST_EDGES ? Optional.empty()
+        : Optional.of(new Laying(piece, List.of(StrictMath.atan2(chords.y(), chords.x())), below, most, limits));
   }
 
-  private Laying seek(double known, double bridge, double ledge) {
+  private Laying seek(double known) {
     Laying near = laid(holds.apart() + NEAR);
     double nearDepth = depth.applyAsDouble(near);
-    if (nearDepth <= ledge) {
-      return near.span() <= bridge ? near : shortest(List.of(near), new double[] {nearDepth}, ledge);
+    if (nearDepth <= limits.ledge()) {
+      return near.span() <= limits.bridge() ? near
+          : shortest(List.of(near), new double[] {nearDepth}, limits.ledge());
     }
-    Laying within = laid(bridge);
+    Laying within = laid(limits.bridge());
     double withinDepth = depth.applyAsDouble(within);
-    if (withinDepth <= ledge) {
+    if (withinDepth <= limits.ledge()) {
       return within;
     }
     List<Laying> tried = List.of(near, laid(known + NEAR), laid(Double.MAX_VALUE));
     double[] depths = {nearDepth, depth.applyAsDouble(tried.get(1)), depth.applyAsDouble(tried.get(2))};
     double least = Arrays.stream(depths).min().orElse(0);
-    double allowed = Math.max(least + ALIKE, ledge);
-    if (near.span() <= bridge && nearDepth <= allowed) {
+    double allowed = Math.max(least + ALIKE, limits.ledge());
+    if (near.span() <= limits.bridge() && nearDepth <= allowed) {
       return near;
     }
     return within.span() > 0 && withinDepth <= (1 + WORTH) * least ? within : shortest(tried, depths, allowed);
@@ -107,6 +103,6 @@ final class Spans {
   }
 
   private Laying laid(double most) {
-    return new Laying(piece, holds.directions(), below, most, narrowest, snap);
+    return new Laying(piece, holds.directions(), below, most, limits);
   }
 }

@@ -23,7 +23,9 @@ public final class Undersides {
    * turns facets of a tenth of a millimetre by 0.04 degrees.
    */
   public static final double PLAY = 0.25;
-  /** From this lean on an underside is called flat, degrees from the vertical. */
+  /** Limits beyond it count as this lean, degrees from the vertical: that of a level underside has no tangent. */
+  private static final double STEEPEST = 89.9;
+  /** From this lean on an underside is called flat, degrees from the vertical. Own choice. */
   private static final double FLAT = 80;
   private static final double FLAT_SLOPE = StrictMath.tan(StrictMath.toRadians(FLAT));
 
@@ -37,8 +39,8 @@ public final class Undersides {
   private Undersides(Mesh mesh, FacetTree tree, double limit) {
     this.mesh = mesh;
     this.tree = tree;
-    least = -StrictMath.sin(StrictMath.toRadians(Math.min(89.9, limit)));
-    double tangent = StrictMath.tan(StrictMath.toRadians(Math.min(89.9, limit + PLAY)));
+    least = -StrictMath.sin(StrictMath.toRadians(Math.min(STEEPEST, limit)));
+    double tangent = tangent(limit);
     BitSet facingDown = new BitSet();
     BitSet higher = new BitSet();
     for (int f = 0; f < mesh.facetCount(); f++) {
@@ -79,6 +81,16 @@ public final class Undersides {
       }
     }
     return boxes;
+  }
+
+  /** The lean beyond which an underside is a concern, degrees from the vertical: a limit and the play it is given. */
+  public static double beyond(double limit) {
+    return Math.min(STEEPEST, limit + PLAY);
+  }
+
+  /** Tangent of that lean: how far what is held may stand out, as a part of its height. */
+  public static double tangent(double limit) {
+    return StrictMath.tan(StrictMath.toRadians(beyond(limit)));
   }
 
   /** One component of a facet's normal, as long as twice its area, square grid units. */
@@ -184,21 +196,7 @@ public final class Undersides {
 
   /** How far a place lies beside the facet in a slot as seen from below, mm; 0 under it. */
   double beside(int slot, double x, double y) {
-    int facet = tree.facet(slot);
-    double[] ends = new double[12];
-    boolean inside = true;
-    for (int k = 0; k < 3; k++) {
-      int a = mesh.corner(facet, k);
-      int b = mesh.corner(facet, (k + 1) % 3);
-      ends[4 * k] = Grid.toMm(mesh.x(a));
-      ends[4 * k + 1] = Grid.toMm(mesh.y(a));
-      ends[4 * k + 2] = Grid.toMm(mesh.x(b));
-      ends[4 * k + 3] = Grid.toMm(mesh.y(b));
-      inside &= (ends[4 * k + 2] - ends[4 * k]) * (y - ends[4 * k + 1])
-          <= (ends[4 * k + 3] - ends[4 * k + 1]) * (x - ends[4 * k]);
-    }
-    return inside ? 0 : Math.sqrt(Math.min(OutlineGrid.square(ends, 0, x, y),
-        Math.min(OutlineGrid.square(ends, 1, x, y), OutlineGrid.square(ends, 2, x, y))));
+    return Shadow.beside(Shadow.ends(mesh, tree.facet(slot)), x, y);
   }
 
   /** The facet in a slot. */

@@ -1,0 +1,79 @@
+package outrigger.shapes.print.layer;
+
+import java.util.List;
+import outrigger.shapes.mesh.Mesh;
+import outrigger.shapes.num.Grid;
+
+/** Asks how far free edges, and corners beside them, stand out from the layer below. */
+final class FreeEdges {
+  /** Distance between the points asked on a free edge, mm, but no more than so many: own choice. */
+  private static final double APART = 0.5;
+  private static final int MOST_POINTS = 64;
+  /** Undersides are level but for rounding, degrees from the vertical. */
+  private static final double LEVEL = 89;
+
+  private final Mesh mesh;
+  private final Layering layering;
+  private final Undersides undersides;
+  private final double tangent;
+
+  /**
+   * Of the layers of a part.
+   *
+   * @param tangent that of the lean beyond which an underside is a concern
+   */
+  FreeEdges(Mesh mesh, Layering layering, Undersides undersides, double tangent) {
+    this.mesh = mesh;
+    this.layering = layering;
+    this.undersides = undersides;
+    this.tangent = tangent;
+  }
+
+  /** For points of a layer that stand out further than so far, mm; none yet. */
+  OutPoints none(int layer, double reach) {
+    return new OutPoints(reach, new BesideSteep(undersides, layering.middle(layer - 1), layering.middle(layer),
+        tangent * layering.layer() / 2));
+  }
+
+  /** The points of free edges above steep facets, as far as they stand out from the layer below. */
+  OutPoints asked(int layer, Rim rim, OutlineGrid below, double reach) {
+    OutPoints out = none(layer, reach);
+    for (int e = 0; e < rim.size(); e++) {
+      if (rim.isCarried(e)) {
+        continue;
+      }
+      int steps = (int) Math.min(MOST_POINTS, Math.max(1, Math.ceil(rim.length(e) / APART)));
+      for (int i = 0; i < steps; i++) {
+        double t = (double) i / steps;
+        out.ask(rim.x0(e) + t * (rim.x1(e) - rim.x0(e)), rim.y0(e) + t * (rim.y1(e) - rim.y0(e)), rim.length(e) / steps,
+            below);
+      }
+    }
+    return out;
+  }
+
+  /** Corners of level undersides beside the rim of the layer's middle: where something narrows from its ledge upward. */
+  void askCorners(List<Patch> patches, Rim rim, OutPoints out, OutlineGrid below) {
+    double beside = tangent * layering.layer() / 2;
+    for (Patch patch : patches) {
+      for (int k = 0; k < 3 && undersides.lean(patch.facet()) > LEVEL; k++) {
+        int v = mesh.corner(patch.facet(), k);
+        double x = Grid.toMm(mesh.x(v));
+        double y = Grid.toMm(mesh.y(v));
+        if (below.distance(x, y) > out.most() && rim.isFreeWithin(beside, x, y)) {
+          out.ask(x, y, 0, below);
+        }
+      }
+    }
+  }
+
+  /** Lines are samples: where what they leave ends in a corner, that stands out farthest. */
+  static void askCorners(Rim rim, Chords chords, OutPoints out, OutlineGrid below) {
+    for (int e = 0; e < rim.size(); e++) {
+      if (chords.endAt(rim, e)) {
+        out.ask(rim.x0(e), rim.y0(e), 0, below);
+        out.ask(rim.x1(e), rim.y1(e), 0, below);
+      }
+    }
+  }
+}
