@@ -52,6 +52,11 @@ public final class NarrowPlaces {
     return found;
   }
 
+  /** The same place, its narrowest spot one of its samples: what a descent may have come to lies beyond them. */
+  public static NarrowPlace asSampled(NarrowPlace place) {
+    return NarrowPlace.of(central(place.spots()), place.spots(), place.rim());
+  }
+
   /** Pins side by side, nearer than the link, are told one by one: the middles of each keep to its axis. */
   private static List<NarrowPlace> pins(NarrowPlace place, double link, double least, Descent descent) {
     if (place.form() != NarrowPlace.Form.LUMP && place.form() != NarrowPlace.Form.STRIP) {

@@ -46,6 +46,8 @@ public final class WallGauge implements Gauge {
   private static final double TOLD_FROM = 0.005;
   /** So many times as much surface is worth a second number. */
   private static final double MORE = 1.1;
+  /** A wall is even whose widest part is so many times as wide as its narrowest: next to an edge single spots are narrower. */
+  private static final double EVEN = 1.25;
   /** A ridge of less surface than this part of the thinnest wall's square is a speck. */
   private static final double SPECK = 0.5;
   /** Places of less surface than this part of the thinnest wall's square are dropped. */
@@ -74,7 +76,8 @@ public final class WallGauge implements Gauge {
     List<NarrowPlace> coarse = NarrowPlaces.of(narrow, field.rims(), 2 * Math.max(spacing, bound / 2), least, descent);
     List<NarrowPlace> places = new FineAreas(specimen.facetTree(), reach).of(coarse, coarse, bound);
     places.addAll(NarrowPlaces.of(besideEdges(places, wall), field.rims(), 2 * Math.max(spacing, bound / 2), wall * wall,
-        descent).stream().filter(place -> !runsOut(place, wall)).toList());
+        descent).stream().map(place -> runsOut(place, wall) ? NarrowPlaces.asSampled(place) : place)
+        .filter(place -> !runsOut(place, wall)).toList());
     BallField.Reach far = new BallField.Reach(true, bound, TOLD * bound, TOLD * bound, TOLD * bound, spacing);
     Optional<Spot> thinnest = places.isEmpty()
         ? Thinnest.of(specimen.facetTree(), far, specimen.measures().area())
@@ -100,17 +103,32 @@ public final class WallGauge implements Gauge {
     return place.isSharp(wall) || place.runsOut(wall);
   }
 
-  /** Of places that run out to nothing what is no thinner than the even wall in them, which an edge is not to hide. */
+  /** Parts places that run out to nothing from the even walls in them, which an edge is not to hide; what these hold. */
   private static List<Spot> besideEdges(List<NarrowPlace> places, double wall) {
     List<Spot> beside = new ArrayList<>();
-    for (NarrowPlace place : places) {
-      List<Spot> even = place.spots().stream().filter(Spot::isEven).toList();
-      if (runsOut(place, wall) && even.stream().mapToDouble(Spot::area).sum() >= wall * wall) {
-        double least = even.stream().mapToDouble(Spot::width).min().orElseThrow();
-        place.spots().stream().filter(spot -> spot.width() >= least).forEach(beside::add);
-      }
-    }
+    places.replaceAll(place -> {
+      double least = runsOut(place, wall) ? evenWidth(place.spots(), wall) : Double.POSITIVE_INFINITY;
+      place.spots().stream().filter(spot -> spot.width() >= least).forEach(beside::add);
+      return least < wall ? place.below(least) : place;
+    });
     return beside;
+  }
+
+  /** The least width from which on there is an even wall as large as a wall's square; infinite if there is none. */
+  private static double evenWidth(List<Spot> spots, double wall) {
+    List<Spot> even = spots.stream().filter(Spot::isEven).sorted(Spot.ORDER).toList();
+    double area = 0;
+    int next = 0;
+    for (Spot from : even) {
+      while (next < even.size() && even.get(next).width() <= EVEN * from.width()) {
+        area += even.get(next++).area();
+      }
+      if (area >= wall * wall) {
+        return from.width();
+      }
+      area -= from.area();
+    }
+    return Double.POSITIVE_INFINITY;
   }
 
   private static Fact fact(Spot thinnest) {

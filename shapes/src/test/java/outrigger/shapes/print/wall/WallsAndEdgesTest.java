@@ -5,10 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import outrigger.shapes.num.Axis;
 import outrigger.shapes.print.Concern;
 import outrigger.shapes.print.Severity;
 import outrigger.shapes.print.Specimens;
 import outrigger.shapes.print.WallShapes;
+import outrigger.shapes.profile.Profile;
+import outrigger.shapes.solid.Prism;
 import outrigger.shapes.solid.Solid;
 
 /** Walls that end in a sharp edge, and pockets that leave no wall but an edge: neither hides the other. */
@@ -27,6 +30,24 @@ class WallsAndEdgesTest {
       Concern thin = told.stream().filter(c -> c.rule().equals("thin-wall")).findFirst().orElseThrow();
       assertEquals(0.6, thin.measured(), 0.01);
       assertEquals(2 * 10 * 12 + 2 * 10 * 0.6, thin.area(), 25);
+    }
+  }
+
+  /** A hole along Y takes the end off a plate of 0.75 mm, whose top runs out to an edge of 16 degrees. */
+  @Test
+  void read_thinPlateThatEndsOnAHole_isToldBesideItsEdge() {
+    for (double length : new double[] {8, 8.5, 9}) {
+      Solid plate = Specimens.box(0, 0, 9.85, length, 4, 0.75)
+          .cut(Prism.of(Profile.hole(5.4514), -6, 6).turn(Axis.X, 90).move(length + 0.7276, 2, 7.984));
+      for (Solid solid : List.of(plate, WallShapes.turned(plate))) {
+        List<Concern> told = read(solid);
+        assertEquals(List.of("thin-edge", "thin-wall"), told.stream().map(Concern::rule).sorted().toList(), told.toString());
+        for (Concern c : told) {
+          assertEquals(Severity.CAUTION, c.severity(), c.message());
+        }
+        Concern thin = told.stream().filter(c -> c.rule().equals("thin-wall")).findFirst().orElseThrow();
+        assertEquals(0.75, thin.measured(), 0.01);
+      }
     }
   }
 
