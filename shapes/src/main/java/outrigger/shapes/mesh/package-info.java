@@ -33,7 +33,7 @@
  * </ol>
  *
  * <p><b>Threads.</b> {@code Faces} carries the {@link outrigger.shapes.num.Workers} that work on them. Pieces of a step are
- * done side by side, each thread with a {@code FacePairs}, {@code Sheet}, {@code Walker}, {@code WireWalker} or
+ * done side by side, each thread with a {@code FacePairs}, {@code Sheet}, {@code SheetWalker}, {@code WireWalker} or
  * {@code FaceTriangulator} of its own; what gives numbers is told in order ({@code NotedMeetings}, {@code SheetLabels},
  * {@code WireNotes}). The mesh does not depend on the number of threads.
  *

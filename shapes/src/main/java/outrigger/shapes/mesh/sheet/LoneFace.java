@@ -65,7 +65,7 @@ final class LoneFace {
    *
    * @param free boxes that no look may be taken in, but for that of this face
    */
-  void outline(Walker walker, BoxTree free, Sheet.EdgeTaker taker) {
+  void outline(SheetWalker walker, BoxTree free, Sheet.EdgeTaker taker) {
     byte inside = labelInside(walker, free);
     byte beside = labelBeside(walker);
     if (inside != beside) {
@@ -88,7 +88,7 @@ final class LoneFace {
     }
   }
 
-  private byte labelInside(Walker walker, BoxTree free) {
+  private byte labelInside(SheetWalker walker, BoxTree free) {
     int seen = nearestInCorner();
     ExactPoint a = faces.point(corner);
     ExactPoint b = faces.point(seen < 0 ? before : seen);
@@ -124,7 +124,7 @@ final class LoneFace {
     return (long) faces.coordinate(to, axis) - faces.coordinate(from, axis);
   }
 
-  private byte labelBeside(Walker walker) {
+  private byte labelBeside(SheetWalker walker) {
     for (int[] ways : BEYOND) {
       try {
         return walker.labelAt(beyond(ways[0], ways[1]), face.plane);

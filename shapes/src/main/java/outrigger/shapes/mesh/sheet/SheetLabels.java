@@ -16,7 +16,7 @@ import outrigger.shapes.num.Shares;
 public final class SheetLabels {
   private final Faces faces;
   private final Arranger arranger;
-  private final Supplier<Walker> walker;
+  private final Supplier<SheetWalker> walker;
   private final IntList planes = new IntList();
 
   /** An edge that bounds a sheet's part of the result. */
@@ -27,7 +27,7 @@ public final class SheetLabels {
    *
    * @param walker gives each thread one
    */
-  public SheetLabels(Faces faces, Arranger arranger, Supplier<Walker> walker) {
+  public SheetLabels(Faces faces, Arranger arranger, Supplier<SheetWalker> walker) {
     this.faces = faces;
     this.arranger = arranger;
     this.walker = walker;
@@ -50,7 +50,7 @@ public final class SheetLabels {
         i -> segments.countOf(planes.get(i), arranger.sheets().get(planes.get(i))));
     shares.eachInOrder(() -> {
       Sheet sheet = new Sheet(faces);
-      Walker own = walker.get();
+      SheetWalker own = walker.get();
       return (from, to) -> {
         List<Edge> edges = new ArrayList<>();
         label(from, to, sheet, own, (group, a, b) -> edges.add(new Edge(group, a, b)));
@@ -59,7 +59,7 @@ public final class SheetLabels {
     }, edges -> edges.forEach(e -> outline.add(e.group, outline.vertex(e.from), outline.vertex(e.to))));
   }
 
-  private void label(int from, int to, Sheet sheet, Walker own, Sheet.EdgeTaker taker) {
+  private void label(int from, int to, Sheet sheet, SheetWalker own, Sheet.EdgeTaker taker) {
     for (int i = from; i < to; i++) {
       Interrupt.check();
       int p = planes.get(i);

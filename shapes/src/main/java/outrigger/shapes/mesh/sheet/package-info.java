@@ -9,9 +9,9 @@
  * <li>{@link SheetLabels} takes the planes in turn; several threads may lay sheets at once.
  * <li>{@code Sheet} lays the segments of a plane into one constrained triangulation. Each marked edge then knows all
  *     segments along it.
- * <li>{@link Walker} first goes from triangle to triangle from outside and finds those that faces in this plane cover. Then
- *     it looks once in each connected piece of these, and from there on carries the numbers above and below along: stepping
- *     over an edge adds what its segments say, stepping back takes it away.
+ * <li>{@link SheetWalker} first goes from triangle to triangle from outside and finds those that faces in this plane cover.
+ *     Then it looks once in each connected piece of these ({@code CellLook} chooses where), and from there on carries the
+ *     numbers above and below along: stepping over an edge adds what its segments say, stepping back takes it away.
  * <li>A triangle bounds the result where the expression holds on exactly one side of it. Edges between triangles that do so
  *     alike are no edges of the result.
  * <li>A flush face apart from all else on its plane is not laid: {@code LoneFace} takes a look inside and one beside it.

@@ -17,7 +17,7 @@ import outrigger.shapes.mesh.meet.Contacts;
 import outrigger.shapes.mesh.outline.CornerNumbers;
 import outrigger.shapes.mesh.outline.Outline;
 import outrigger.shapes.mesh.sheet.SheetLabels;
-import outrigger.shapes.mesh.sheet.Walker;
+import outrigger.shapes.mesh.sheet.SheetWalker;
 import outrigger.shapes.mesh.triangulation.FaceTriangulator;
 import outrigger.shapes.mesh.wire.Wires;
 import outrigger.shapes.num.Place;
@@ -64,7 +64,7 @@ public final class Kernel {
     try {
       return evaluate(faces, tree, true, attempt);
     } catch (IllegalStateException open) {
-      // the one cause ever seen is mended, see Walker; should there be another, nothing is left out
+      // the one cause ever seen is mended, see SheetWalker; should there be another, nothing is left out
       return evaluate(faces, tree, false, attempt);
     }
   }
@@ -102,7 +102,7 @@ public final class Kernel {
     CornerNumbers numbers = new CornerNumbers(faces, outline);
     untouched.keep(locator, outline, numbers);
     Arranger arranger = Arranger.ofSoup(faces, boxTree, boxes, convex, hiding, contacts);
-    addSheets(faces, arranger, () -> new Walker(locator, hiding, tree, 1), outline);
+    addSheets(faces, arranger, () -> new SheetWalker(locator, hiding, tree, 1), outline);
     return untouched.join(finish(outline, true, attempt), xyz, numbers);
   }
 
@@ -130,10 +130,10 @@ public final class Kernel {
     Arranger arranger = Arranger.of(faces, boxTree, boxes, convex, hiding);
     Supplier<Locator> locator = () -> new Locator(faces, boxTree, convex, hiding);
     new Wires(faces, arranger, hiding, locator, tree, outline).outline(outline);
-    addSheets(faces, arranger, () -> new Walker(locator.get(), hiding, tree, faces.operandCount()), outline);
+    addSheets(faces, arranger, () -> new SheetWalker(locator.get(), hiding, tree, faces.operandCount()), outline);
   }
 
-  private static void addSheets(Faces faces, Arranger arranger, Supplier<Walker> walker, Outline outline) {
+  private static void addSheets(Faces faces, Arranger arranger, Supplier<SheetWalker> walker, Outline outline) {
     arranger.addStretches();
     new SheetLabels(faces, arranger, walker).outline(outline);
   }

@@ -16,20 +16,13 @@ import outrigger.shapes.mesh.triangulation.Triangulation;
  * connected piece of those with a look at what holds there, and anew where steps would carry stale numbers on. Each walk
  * goes depth first and takes back every step, so one state serves.
  */
-public final class Walker {
-  /** So much nearer to a corner that, at the size of a grid, it is no more than four units away. */
-  private static final int AT_CORNER = 1 << 24;
-  /**
-   * Weights for a start inside a triangle; others are tried where the first lies on a face by chance, or at a loop or a face
-   * that was not laid. No such thing is at a corner.
-   */
-  private static final int[][] WEIGHTS = {{1, 1, 1}, {1, 2, 4}, {3, 1, 2}, {5, 7, 3}, {11, 4, 9}, {13, 29, 17},
-      {97, 89, 31}, {AT_CORNER, 1, 1}, {1, AT_CORNER, 2}, {2, 1, AT_CORNER}};
-
+public final class SheetWalker {
   private final Locator locator;
+  private final CellLook look;
   private final Hiding hiding;
   private final Membership above;
   private final Membership below;
+  /** How often each operand's faces in the plane cover the place, and how many do. */
   private final int[] cover;
   private int covering;
   private final Locator.Result change = this::change;
@@ -39,8 +32,6 @@ public final class Walker {
   private Triangulation tri;
   private boolean[] covered = new boolean[64];
   private boolean[] seen = new boolean[64];
-  private boolean[] reached = new boolean[64];
-  private int[] queue = new int[64];
   private int[] way = new int[64];
 
   /** What a walk does on arriving in a triangle, and whether it may step over an edge into another. */
@@ -55,8 +46,9 @@ public final class Walker {
   }
 
   /** A walker for one thread, to label one sheet after the other. */
-  public Walker(Locator locator, Hiding hiding, Membership.Tree tree, int operands) {
+  public SheetWalker(Locator locator, Hiding hiding, Membership.Tree tree, int operands) {
     this.locator = locator;
+    look = new CellLook(locator);
     this.hiding = hiding;
     above = new Membership(tree);
     below = new Membership(tree);
@@ -71,11 +63,9 @@ public final class Walker {
     if (seen.length < n) {
       covered = new boolean[2 * n];
       seen = new boolean[2 * n];
-      reached = new boolean[2 * n];
-      queue = new int[2 * n];
     }
     Arrays.fill(seen, 0, n, false);
-    Arrays.fill(reached, 0, n, false);
+    look.begin(sheet);
     walk(Triangulation.triangle(tri.out(0)), new Visit() {
       @Override
       public void enter(int t) {
@@ -95,7 +85,7 @@ public final class Walker {
     Arrays.fill(seen, 0, n, false);
     for (int t = 0; t < n; t++) {
       if (covered[t] && !seen[t]) {
-        labelPiece(largest(t));
+        labelPiece(look.largest(t));
       }
     }
   }
@@ -118,7 +108,7 @@ public final class Walker {
   }
 
   private void labelPiece(int start) {
-    WindingCount found = look(start);
+    WindingCount found = look.from(start);
     found.replay(change, 1);
     found.replay(coverBy, 1);
     walk(start, new Visit() {
@@ -181,7 +171,7 @@ public final class Walker {
    * @param isAtFree whether a point is not to be looked from
    */
   byte labelInside(ExactPoint a, ExactPoint b, ExactPoint c, int plane, Predicate<ExactPoint> isAtFree) {
-    return labelBy(look(a, b, c, plane, isAtFree));
+    return labelBy(look.inside(a, b, c, plane, isAtFree));
   }
 
   /**
@@ -198,62 +188,6 @@ public final class Walker {
     byte label = above.inside() == below.inside() ? Sheet.NONE : below.inside() ? Sheet.UP : Sheet.DOWN;
     found.replay(change, -1);
     return label;
-  }
-
-  private WindingCount look(int t) {
-    return look(corner(t, 0), corner(t, 1), corner(t, 2), sheet.planeNumber(), sheet::isAtFree);
-  }
-
-  private WindingCount look(ExactPoint a, ExactPoint b, ExactPoint c, int plane, Predicate<ExactPoint> isAtFree) {
-    for (int[] weight : WEIGHTS) {
-      ExactPoint q = ExactPoint.mean(a, weight[0], b, weight[1], c, weight[2]);
-      if (isAtFree.test(q)) {
-        continue;
-      }
-      try {
-        return locator.look(q, plane);
-      } catch (Locator.OnFace chance) {
-        // the next weights give another point of the same triangle
-      }
-    }
-    throw new IllegalStateException("every point tried in a cell lies on a face");
-  }
-
-  /** The largest triangle of the cell that one belongs to: the best place to look from. */
-  private int largest(int start) {
-    int tail = 0;
-    int best = start;
-    double bestArea = -1;
-    queue[tail++] = start;
-    reached[start] = true;
-    for (int head = 0; head < tail; head++) {
-      int t = queue[head];
-      double area = area(t);
-      if (area > bestArea) {
-        best = t;
-        bestArea = area;
-      }
-      for (int h = Triangulation.edge(t); h < Triangulation.edge(t) + 3; h++) {
-        int next = tri.twin(h) < 0 || tri.mark(h) != Triangulation.FREE ? -1 : Triangulation.triangle(tri.twin(h));
-        if (next >= 0 && !reached[next]) {
-          reached[next] = true;
-          queue[tail++] = next;
-        }
-      }
-    }
-    return best;
-  }
-
-  private ExactPoint corner(int t, int k) {
-    return tri.point(tri.origin(Triangulation.edge(t) + k));
-  }
-
-  private double area(int t) {
-    ExactPoint a = corner(t, 0);
-    ExactPoint b = corner(t, 1);
-    ExactPoint c = corner(t, 2);
-    return (b.rough(tri.points().u()) - a.rough(tri.points().u())) * (c.rough(tri.points().v()) - a.rough(tri.points().v()))
-        - (b.rough(tri.points().v()) - a.rough(tri.points().v())) * (c.rough(tri.points().u()) - a.rough(tri.points().u()));
   }
 
   /** Depth first from a triangle; on the way back every change is undone. */

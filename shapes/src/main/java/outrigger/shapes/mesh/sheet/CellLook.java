@@ -1,0 +1,106 @@
+package outrigger.shapes.mesh.sheet;
+
+import java.util.Arrays;
+import java.util.function.Predicate;
+import outrigger.shapes.exact.ExactPoint;
+import outrigger.shapes.mesh.inside.Locator;
+import outrigger.shapes.mesh.inside.WindingCount;
+import outrigger.shapes.mesh.triangulation.Triangulation;
+
+/** Chooses places in the cells of a sheet to look from, and looks what holds there. */
+final class CellLook {
+  /** So much nearer to a corner that, at the size of a grid, it is no more than four units away. */
+  private static final int AT_CORNER = 1 << 24;
+  /**
+   * Weights for a start inside a triangle; others, any will do, are tried where the first lies on a face, or at a loop or a
+   * face that was not laid. No such thing is at a corner.
+   */
+  private static final int[][] WEIGHTS = {{1, 1, 1}, {1, 2, 4}, {3, 1, 2}, {5, 7, 3}, {11, 4, 9}, {13, 29, 17},
+      {97, 89, 31}, {AT_CORNER, 1, 1}, {1, AT_CORNER, 2}, {2, 1, AT_CORNER}};
+
+  private final Locator locator;
+  private Sheet sheet;
+  private Triangulation tri;
+  private boolean[] reached = new boolean[64];
+  private int[] queue = new int[64];
+
+  /** A look for one thread, at one sheet after the other. */
+  CellLook(Locator locator) {
+    this.locator = locator;
+  }
+
+  /** Turns to another sheet. */
+  void begin(Sheet next) {
+    sheet = next;
+    tri = sheet.triangulation();
+    int n = tri.triangleCount();
+    if (reached.length < n) {
+      reached = new boolean[2 * n];
+      queue = new int[2 * n];
+    }
+    Arrays.fill(reached, 0, n, false);
+  }
+
+  /** What holds in a cell, seen from inside a triangle of it. */
+  WindingCount from(int t) {
+    return inside(corner(t, 0), corner(t, 1), corner(t, 2), sheet.planeNumber(), sheet::isAtFree);
+  }
+
+  /**
+   * What holds at a plane inside a triangle that nothing passes through.
+   *
+   * @param a one of its corners; the other two may be one
+   * @param isAtFree whether a point is not to be looked from
+   */
+  WindingCount inside(ExactPoint a, ExactPoint b, ExactPoint c, int plane, Predicate<ExactPoint> isAtFree) {
+    for (int[] weight : WEIGHTS) {
+      ExactPoint q = ExactPoint.mean(a, weight[0], b, weight[1], c, weight[2]);
+      if (isAtFree.test(q)) {
+        continue;
+      }
+      try {
+        return locator.look(q, plane);
+      } catch (Locator.OnFace chance) {
+        // the next weights give another point of the same triangle
+      }
+    }
+    throw new IllegalStateException("every point tried in a cell lies on a face");
+  }
+
+  /** The largest triangle of the cell that one belongs to: the best place to look from. */
+  int largest(int start) {
+    int tail = 0;
+    int best = start;
+    double bestArea = -1;
+    queue[tail++] = start;
+    reached[start] = true;
+    for (int head = 0; head < tail; head++) {
+      int t = queue[head];
+      double area = area(t);
+      if (area > bestArea) {
+        best = t;
+        bestArea = area;
+      }
+      for (int h = Triangulation.edge(t); h < Triangulation.edge(t) + 3; h++) {
+        int next = tri.twin(h) < 0 || tri.mark(h) != Triangulation.FREE ? -1 : Triangulation.triangle(tri.twin(h));
+        if (next >= 0 && !reached[next]) {
+          reached[next] = true;
+          queue[tail++] = next;
+        }
+      }
+    }
+    return best;
+  }
+
+  private ExactPoint corner(int t, int k) {
+    return tri.point(tri.origin(Triangulation.edge(t) + k));
+  }
+
+  private double area(int t) {
+    ExactPoint a = corner(t, 0);
+    ExactPoint b = corner(t, 1);
+    ExactPoint c = corner(t, 2);
+    return (b.rough(tri.points().u()) - a.rough(tri.points().u())) * (c.rough(tri.points().v()) - a.rough(tri.points().v()))
+        - (b.rough(tri.points().v()) - a.rough(tri.points().v())) * (c.rough(tri.points().u()) - a.rough(tri.points().u()));
+  }
+}
