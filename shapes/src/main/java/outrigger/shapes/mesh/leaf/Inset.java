@@ -19,7 +19,9 @@ import outrigger.shapes.profile.Ring;
  * <p>Corners keep their numbers, so that rings of several insets can be joined by walls.
  */
 final class Inset {
-  /** Grid steps within which two corners are one: each is rounded by half a step, from sides rounded themselves. */
+  /**
+   * Grid steps within which two corners are one: each is rounded by half a step, from sides rounded themselves. Own choice.
+   */
   private static final int NEAR = 3;
   /**
    * Grid steps within which the ends of an edge that turned round are one: the flats of a rounded corner lie within the

@@ -86,14 +86,19 @@ public final class LeafBuilder {
     for (int[][] loops : faces) {
       int[][] back = new int[loops.length][];
       for (int l = 0; l < loops.length; l++) {
-        int n = loops[l].length;
-        back[l] = new int[n];
-        for (int i = 0; i < n; i++) {
-          back[l][i] = loops[l][n - 1 - i];
-        }
+        back[l] = reversed(loops[l]);
       }
       result.add(back);
     }
     return result;
+  }
+
+  /** A loop the other way round. */
+  static int[] reversed(int[] loop) {
+    int[] back = new int[loop.length];
+    for (int i = 0; i < back.length; i++) {
+      back[i] = loop[loop.length - 1 - i];
+    }
+    return back;
   }
 }

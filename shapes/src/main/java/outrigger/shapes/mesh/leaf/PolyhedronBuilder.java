@@ -79,7 +79,8 @@ final class PolyhedronBuilder {
     }
   }
 
-  private static int[] withoutRepeats(int... loop) {
+  /** A loop in which corners that follow themselves, the last and the first too, stand once. */
+  static int[] withoutRepeats(int... loop) {
     int[] kept = new int[loop.length];
     int n = 0;
     for (int i = 0; i < loop.length; i++) {

@@ -1,7 +1,6 @@
 package outrigger.shapes.mesh.leaf;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import outrigger.shapes.num.Grid;
 import outrigger.shapes.num.ShapeException;
@@ -126,32 +125,17 @@ final class PrismBuilder {
   private void addCap(int[][] loops, boolean down) {
     List<int[]> cap = new ArrayList<>();
     for (int[] loop : loops) {
-      int[] kept = new int[loop.length];
-      int n = 0;
-      for (int i = 0; i < loop.length; i++) {
-        if (loop[i] != loop[i + 1 == loop.length ? 0 : i + 1]) {
-          kept[n++] = loop[i];
-        }
-      }
-      kept = Arrays.copyOf(kept, n);
+      int[] kept = PolyhedronBuilder.withoutRepeats(loop);
       if (kept.length == 2) {
         throw new ShapeException("an end face of a prism shrinks to a line",
             "Use a smaller chamfer, fillet or draft.");
       }
       if (kept.length > 2) {
-        cap.add(down ? reversed(kept) : kept);
+        cap.add(down ? LeafBuilder.reversed(kept) : kept);
       }
     }
     if (!cap.isEmpty()) {
       out.face(cap.toArray(new int[0][]));
     }
-  }
-
-  private static int[] reversed(int[] loop) {
-    int[] back = new int[loop.length];
-    for (int i = 0; i < back.length; i++) {
-      back[i] = loop[loop.length - 1 - i];
-    }
-    return back;
   }
 }
