@@ -2,9 +2,7 @@ package outrigger.shapes.mesh.meet;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.Plane;
@@ -31,33 +29,16 @@ final class CrossingFinder {
    * and where many crowd nearly all are hidden; on fewer the look costs more than it saves. Not sharp.
    */
   private static final int CROWD = 64;
-  /** Farther apart, in grid units, than rounding can hide: a place in doubles is within 2^-24 of itself. */
-  private static final double APART = 0x1p-20;
-
   private final Faces faces;
   private final Hiding hiding;
-  private final Map<Meeting, ExactPoint> meetings = new HashMap<>();
+  private final PlaneMeetings meetings;
   /** Of each stretch on a crowded face what of it is hidden; none on other faces. */
   private HiddenParts[] hidden = {};
-
-  /** Three planes, in order of their numbers. */
-  private record Meeting(int p, int q, int r) {
-    @Override
-    public boolean equals(Object other) {
-      return other instanceof Meeting m && p == m.p && q == m.q && r == m.r;
-    }
-
-    /** Spread wide: of numbers that run up to a thousand, what a record makes up lets hundreds of triples fall together. */
-    @Override
-    public int hashCode() {
-      int hash = (p * 0x9E3779B1 ^ q) * 0x9E3779B1 ^ r;
-      return hash * 0x9E3779B1;
-    }
-  }
 
   private CrossingFinder(Faces faces, Hiding hiding) {
     this.faces = faces;
     this.hiding = hiding;
+    meetings = new PlaneMeetings(faces);
   }
 
   /** Finds all crossings of the stretches that faces without a sheet need, and marks faces that turn out to need one. */
@@ -142,7 +123,7 @@ final class CrossingFinder {
         end = start < 1 ? hidden[i].end() : 0;
       }
       if (start < end) {
-        bound(s, start, end, boxes, 6 * count);
+        s.bound(start, end, boxes, 6 * count);
         shown[count++] = i;
       }
     }
@@ -152,18 +133,6 @@ final class CrossingFinder {
     });
     hidden = new HiddenParts[0];
     return clean;
-  }
-
-  /** The box, with room to spare, of what of a stretch lies between two shares of the way. */
-  private static void bound(Stretch s, double start, double end, int[] boxes, int at) {
-    for (int k = 0; k < 3; k++) {
-      double from = s.from.at.rough(k);
-      double way = s.to.at.rough(k) - from;
-      double a = start == 0 ? s.from.at.grid(k) : from + start * way;
-      double b = end == 1 ? s.to.at.grid(k) : from + end * way;
-      boxes[at + k] = (int) Math.floor(Math.min(a, b)) - 1;
-      boxes[at + 3 + k] = (int) Math.ceil(Math.max(a, b)) + 1;
-    }
   }
 
   /** Whether a stretch is seen to be hidden where a plane that parts its ends meets it. */
@@ -195,7 +164,7 @@ final class CrossingFinder {
     Stretch t = stretches.get(j);
     Face a = faces.face(s.other(f));
     Face b = faces.face(t.other(f));
-    if (a.operand == b.operand || isApart(s, t)) {
+    if (a.operand == b.operand || s.isApart(t)) {
       return true;
     }
     int own = faces.face(f).plane;
@@ -223,7 +192,7 @@ final class CrossingFinder {
     if (hidden.length > 0 && (isHidden(hidden[i], s, q) || isHidden(hidden[j], t, p))) {
       return true;
     }
-    ExactPoint at = meeting(own, a.plane, b.plane);
+    ExactPoint at = meetings.of(own, a.plane, b.plane);
     add(found, i, new Stretch.Crossing(at, b.operand, b.up == sFrom < 0 ? -1 : 1));
     add(found, j, new Stretch.Crossing(at, a.operand, a.up == tFrom < 0 ? -1 : 1));
     return true;
@@ -236,61 +205,20 @@ final class CrossingFinder {
     found.get(i).add(crossing);
   }
 
-  /** Whether the boxes of two stretches lie farther apart than rounding could hide. */
-  private static boolean isApart(Stretch s, Stretch t) {
-    for (int k = 0; k < 3; k++) {
-      double sa = s.from.at.rough(k);
-      double sb = s.to.at.rough(k);
-      double ta = t.from.at.rough(k);
-      double tb = t.to.at.rough(k);
-      if (Math.max(sa, sb) < Math.min(ta, tb) - APART || Math.max(ta, tb) < Math.min(sa, sb) - APART) {
-        return true;
-      }
-    }
-    return false;
-  }
-
   /** Whether an end of a stretch lies on another, and is not hidden. */
   private boolean touches(int f, Stretch s, ExactPoint end, Stretch other, int axis) {
-    return isWithin(end, other, axis) && !isHidden(f, s, other, end, end);
+    return other.holds(end, axis) && !isHidden(f, s, other, end, end);
   }
 
   private boolean isHidden(int f, Stretch s, Stretch t, ExactPoint from, ExactPoint to) {
     return hiding.hides(f, s.other(f), from, to) || hiding.hides(f, t.other(f), from, to);
   }
 
-  private static boolean isWithin(ExactPoint p, Stretch s, int axis) {
-    return ExactPoint.compare(s.from.at, p, axis) * ExactPoint.compare(p, s.to.at, axis) >= 0;
-  }
-
   /** Whether two stretches of one line overlap, and not all of that is hidden. */
   private boolean overlap(int f, Stretch s, Stretch t, int axis) {
-    ExactPoint low = later(low(s, axis), low(t, axis), axis);
-    ExactPoint high = sooner(high(s, axis), high(t, axis), axis);
+    ExactPoint low = Stretch.later(s.low(axis), t.low(axis), axis);
+    ExactPoint high = Stretch.sooner(s.high(axis), t.high(axis), axis);
     return ExactPoint.compare(low, high, axis) <= 0 && !isHidden(f, s, t, low, high);
-  }
-
-  private static ExactPoint low(Stretch s, int axis) {
-    return sooner(s.from.at, s.to.at, axis);
-  }
-
-  private static ExactPoint high(Stretch s, int axis) {
-    return later(s.from.at, s.to.at, axis);
-  }
-
-  private static ExactPoint later(ExactPoint p, ExactPoint q, int axis) {
-    return ExactPoint.compare(p, q, axis) >= 0 ? p : q;
-  }
-
-  private static ExactPoint sooner(ExactPoint p, ExactPoint q, int axis) {
-    return ExactPoint.compare(p, q, axis) <= 0 ? p : q;
-  }
-
-  private ExactPoint meeting(int p, int q, int r) {
-    int low = Math.min(p, Math.min(q, r));
-    int high = Math.max(p, Math.max(q, r));
-    return meetings.computeIfAbsent(new Meeting(low, p + q + r - low - high, high),
-        m -> ExactPoint.meeting(faces.plane(m.p), faces.plane(m.q), faces.plane(m.r)).in(m.p, m.q, m.r));
   }
 
   /** Brings crossings in order; false if two fall together. */

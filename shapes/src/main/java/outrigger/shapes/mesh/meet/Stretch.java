@@ -10,6 +10,9 @@ import outrigger.shapes.exact.ExactPoint;
  * inside of g's operand lies to its left. Working data: see {@link CrossingFinder} for the later fields.
  */
 public final class Stretch {
+  /** Farther apart, in grid units, than rounding can hide: a place in doubles is within 2^-24 of itself. */
+  private static final double APART = 0x1p-20;
+
   /** Number among all stretches. */
   public final int number;
   /** One of the two faces. */
@@ -82,5 +85,56 @@ public final class Stretch {
 
   int other(int face) {
     return face == f ? g : f;
+  }
+
+  /** Whether the boxes of this and another lie farther apart than rounding could hide. */
+  boolean isApart(Stretch other) {
+    for (int k = 0; k < 3; k++) {
+      double sa = from.at.rough(k);
+      double sb = to.at.rough(k);
+      double ta = other.from.at.rough(k);
+      double tb = other.to.at.rough(k);
+      if (Math.max(sa, sb) < Math.min(ta, tb) - APART || Math.max(ta, tb) < Math.min(sa, sb) - APART) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The box, with room to spare, of what of it lies between two shares of the way. */
+  void bound(double start, double end, int[] boxes, int at) {
+    for (int k = 0; k < 3; k++) {
+      double first = from.at.rough(k);
+      double way = to.at.rough(k) - first;
+      double a = start == 0 ? from.at.grid(k) : first + start * way;
+      double b = end == 1 ? to.at.grid(k) : first + end * way;
+      boxes[at + k] = (int) Math.floor(Math.min(a, b)) - 1;
+      boxes[at + 3 + k] = (int) Math.ceil(Math.max(a, b)) + 1;
+    }
+  }
+
+  /** Whether it holds a point of its line, seen along an axis. */
+  boolean holds(ExactPoint p, int axis) {
+    return ExactPoint.compare(from.at, p, axis) * ExactPoint.compare(p, to.at, axis) >= 0;
+  }
+
+  /** Its lower end along an axis. */
+  ExactPoint low(int axis) {
+    return sooner(from.at, to.at, axis);
+  }
+
+  /** Its upper end along an axis. */
+  ExactPoint high(int axis) {
+    return later(from.at, to.at, axis);
+  }
+
+  /** The upper of two points along an axis; the first of equal ones. */
+  static ExactPoint later(ExactPoint p, ExactPoint q, int axis) {
+    return ExactPoint.compare(p, q, axis) >= 0 ? p : q;
+  }
+
+  /** The lower of two points along an axis; the first of equal ones. */
+  static ExactPoint sooner(ExactPoint p, ExactPoint q, int axis) {
+    return ExactPoint.compare(p, q, axis) <= 0 ? p : q;
   }
 }

@@ -17,7 +17,8 @@
  *     common are stretches. If not, the faces are in contact, and {@code Contacts} notes into whose inside it reaches, and
  *     which edges lie in the other face.
  * <li>{@code Contacts} gives a sheet to what goes on flat from a face that has one. {@code CrossingFinder} looks where
- *     stretches on a face without a sheet cross; where they touch, or three cross in one point, it gets one after all.
+ *     stretches on a face without a sheet cross, at {@code PlaneMeetings}; where they touch, or three cross in one point, it
+ *     gets one after all.
  * <li>{@code FreeLoops} finds what a sheet does without: stretches that form a closed loop apart from all else on its plane;
  *     and {@code LoneFaces} flush faces that are apart in the same way.
  * <li>{@link SheetSegments} tells the edges of faces and the other stretches on a sheet in the same terms as what

@@ -8,6 +8,7 @@ import outrigger.shapes.mesh.face.HalfEdges;
 import outrigger.shapes.mesh.inside.Hiding;
 import outrigger.shapes.mesh.inside.Locator;
 import outrigger.shapes.mesh.inside.Membership;
+import outrigger.shapes.mesh.meet.Arranger;
 import outrigger.shapes.mesh.meet.Contacts;
 import outrigger.shapes.mesh.meet.Piercing;
 import outrigger.shapes.mesh.meet.Stretch;
@@ -44,15 +45,15 @@ final class WireWalker {
    * @param onEdge of each edge, by the lower of its half-edges, the piercings along that one; null where there are none
    * @param seen of each loop whether it was walked along; loops of one operand are walked by one walker at a time
    */
-  WireWalker(Faces faces, Contacts contacts, Hiding hiding, Locator locator, Membership.Tree tree, Piercing[][] onEdge,
-      boolean[] seen, int stretchCount) {
+  WireWalker(Faces faces, Arranger arranger, Hiding hiding, Locator locator, Membership.Tree tree, Piercing[][] onEdge,
+      boolean[] seen) {
     this.faces = faces;
-    this.contacts = contacts;
+    contacts = arranger.contacts();
     this.onEdge = onEdge;
     this.seen = seen;
     halfEdges = faces.halfEdges();
     place = new Surroundings(hiding, locator, tree);
-    stretches = new StretchWalker(faces, contacts, place, stretchCount);
+    stretches = new StretchWalker(faces, contacts, place, arranger.stretches().size());
   }
 
   /** Walks what can be reached of an operand from corners that nothing touches, or else from edges that are not blocked. */

@@ -47,8 +47,7 @@ public final class Wires {
       }
     });
     boolean[] seen = new boolean[faces.halfEdges().loopCount()];
-    walker = () -> new WireWalker(faces, arranger.contacts(), hiding, locator.get(), tree, onEdge, seen,
-        arranger.stretches().size());
+    walker = () -> new WireWalker(faces, arranger, hiding, locator.get(), tree, onEdge, seen);
     corners = new CornerNumbers(faces, outline);
     noted = new boolean[faces.vertexCount()];
   }
