@@ -1,6 +1,7 @@
 package outrigger.shapes.check;
 
 import java.util.Arrays;
+import outrigger.shapes.num.DisjointSets;
 
 /**
  * Pairs facets over their edges, by sorting all edges on their two vertex numbers.

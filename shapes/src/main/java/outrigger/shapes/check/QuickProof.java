@@ -1,6 +1,7 @@
 package outrigger.shapes.check;
 
 import java.util.Optional;
+import outrigger.shapes.num.DisjointSets;
 import outrigger.shapes.num.Shares;
 
 /**

@@ -6,6 +6,7 @@ import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.Sign;
 import outrigger.shapes.exact.Total;
 import outrigger.shapes.num.Axis;
+import outrigger.shapes.num.DisjointSets;
 
 /**
  * Shells of a surface: facets joined over edges. Numbered in the order of their first facet.

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
+import outrigger.shapes.num.DisjointSets;
 import outrigger.shapes.print.Limit;
 import outrigger.shapes.print.Specimen;
 import outrigger.shapes.print.layer.Hang;
@@ -22,7 +23,7 @@ final class Hangings {
   private final double layer;
   private final double tangent;
   private final double ledge;
-  private final int[] parent;
+  private final DisjointSets together;
   private final double[] depth;
   private final double widest;
 
@@ -37,10 +38,7 @@ final class Hangings {
       most = Math.max(most, hang.piece().maxX() - hang.piece().minX());
     }
     widest = most;
-    parent = new int[hangs.size()];
-    for (int i = 0; i < parent.length; i++) {
-      parent[i] = i;
-    }
+    together = new DisjointSets(hangs.size());
   }
 
   /**
@@ -53,7 +51,7 @@ final class Hangings {
     all.join();
     Map<Integer, List<Integer>> sets = new TreeMap<>();
     for (int i = 0; i < hangs.size(); i++) {
-      sets.computeIfAbsent(all.find(i), first -> new ArrayList<>()).add(i);
+      sets.computeIfAbsent(all.together.find(i), first -> new ArrayList<>()).add(i);
     }
     return sets.values().stream().map(set -> Hanging.of(set.stream().map(hangs::get).toList(),
         set.stream().mapToDouble(i -> all.depth[i]).max().orElse(0))).toList();
@@ -83,7 +81,7 @@ final class Hangings {
     double last = hang.piece().maxX() + TOUCH;
     for (int j = firstNear(hang, from, to); j < to && hangs.get(j).piece().minX() <= last; j++) {
       if (isOn(hang, hangs.get(j))) {
-        parent[Math.max(find(i), find(j))] = Math.min(find(i), find(j));
+        together.join(i, j);
         if (hangs.get(j).layer() < hang.layer()) {
           under.add(hangs.get(j));
           before = Math.max(before, depth[j]);
@@ -154,14 +152,5 @@ final class Hangings {
 
   private static boolean isFirm(double x, double y, List<Hang> under) {
     return under.stream().allMatch(hang -> !hang.rim().isWithin(TOUCH, x, y) && !hang.piece().holds(x, y));
-  }
-
-  private int find(int i) {
-    int at = i;
-    while (parent[at] != at) {
-      parent[at] = parent[parent[at]];
-      at = parent[at];
-    }
-    return at;
   }
 }

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import outrigger.shapes.num.DisjointSets;
 import outrigger.shapes.print.ball.BallProbe;
 import outrigger.shapes.print.facet.Vec;
 import outrigger.shapes.print.spot.Spot;
@@ -25,13 +26,17 @@ public final class NarrowPlaces {
   private static final int BITS = 21;
   /** Part of the link that still joins the middles along one pin. */
   private static final double PINS = 0.75;
+  /** A corner where the ball is smaller than this part is a tip. */
+  private static final double TIP = 0.25;
+  /** Walls that differ by less are even, mm: far below what a printer can hold. */
+  private static final double EVEN = 2e-3;
 
   private final double link;
   private final double cell;
   private final Map<Long, Integer> numbers = new HashMap<>();
   private final List<List<Spot>> cells = new ArrayList<>();
   private final List<long[]> where = new ArrayList<>();
-  private int[] parent = new int[0];
+  private DisjointSets together = new DisjointSets(0);
 
   private NarrowPlaces(double link) {
     this.link = link;
@@ -80,8 +85,8 @@ public final class NarrowPlaces {
 
   /** Whether all spots hang together. */
   private boolean isOne() {
-    for (int c = 0; c < parent.length; c++) {
-      if (root(c) != root(0)) {
+    for (int c = 0; c < cells.size(); c++) {
+      if (together.find(c) != together.find(0)) {
         return false;
       }
     }
@@ -136,30 +141,18 @@ public final class NarrowPlaces {
   }
 
   private void join() {
-    parent = new int[cells.size()];
-    for (int c = 0; c < parent.length; c++) {
-      parent[c] = c;
-    }
-    for (int c = 0; c < parent.length; c++) {
+    together = new DisjointSets(cells.size());
+    for (int c = 0; c < cells.size(); c++) {
       long[] at = where.get(c);
       // half of the cells about it: of each pair one finds the other
       for (int near = 0; near < (SIDE * SIDE * SIDE) / 2; near++) {
         Integer other = numbers.get(key(at[0] + near / (SIDE * SIDE) - NEAR, at[1] + near / SIDE % SIDE - NEAR,
             at[2] + near % SIDE - NEAR));
-        if (other != null && root(c) != root(other) && isLinked(cells.get(c), cells.get(other))) {
-          parent[Math.max(root(c), root(other))] = Math.min(root(c), root(other));
+        if (other != null && together.find(c) != together.find(other) && isLinked(cells.get(c), cells.get(other))) {
+          together.join(c, other);
         }
       }
     }
-  }
-
-  private int root(int c) {
-    int r = c;
-    while (parent[r] != r) {
-      parent[r] = parent[parent[r]];
-      r = parent[r];
-    }
-    return r;
   }
 
   private boolean isLinked(List<Spot> a, List<Spot> b) {
@@ -179,7 +172,7 @@ public final class NarrowPlaces {
     for (Spot spot : spots) {
       int cell = cellBeside(spot);
       if (cell >= 0) {
-        beside.computeIfAbsent(root(cell), root -> new ArrayList<>()).add(spot);
+        beside.computeIfAbsent(together.find(cell), root -> new ArrayList<>()).add(spot);
       }
     }
     return beside;
@@ -202,8 +195,8 @@ public final class NarrowPlaces {
 
   private Map<Integer, List<Spot>> groups() {
     Map<Integer, List<Spot>> groups = new LinkedHashMap<>();
-    for (int c = 0; c < parent.length; c++) {
-      groups.computeIfAbsent(root(c), r -> new ArrayList<>()).addAll(cells.get(c));
+    for (int c = 0; c < cells.size(); c++) {
+      groups.computeIfAbsent(together.find(c), r -> new ArrayList<>()).addAll(cells.get(c));
     }
     return groups;
   }
@@ -225,9 +218,4 @@ public final class NarrowPlaces {
     return equal.stream().min(Comparator.comparingDouble((Spot s) -> s.ball().middle().distance(middle)))
         .orElseThrow();
   }
-
-  /** A corner where the ball is smaller than this part is a tip. */
-  private static final double TIP = 0.25;
-  /** Walls that differ by less are even, mm: far below what a printer can hold. */
-  private static final double EVEN = 2e-3;
 }
