@@ -14,6 +14,7 @@ import outrigger.shapes.print.facet.Facets;
  */
 final class MaterialGauge implements Gauge {
   private static final double MM3_PER_CM3 = 1000;
+  /** Facets whose normal lies nearer to the vertical than 45 degrees are covered by solid layers, others by outlines. */
   private static final double STEEP = StrictMath.sqrt(0.5);
   private static final double PERCENT = 100;
   /** How far flow and density may be off, on top: filament of +-0.05 mm is +-5.7 % of area. */
@@ -22,7 +23,7 @@ final class MaterialGauge implements Gauge {
   private static final double SHORT = 0.6;
   private static final double LONG = 1.6;
   private static final double SECONDS_PER_MINUTE = 60;
-  /** Part of a layer that is none. */
+  /** Part of a layer that is none: far more than rounding to the grid, far less than a printer can tell. */
   private static final double SLIVER = 0.01;
 
   @Override
@@ -64,8 +65,9 @@ final class MaterialGauge implements Gauge {
     double grams = s.limit(Limit.DENSITY) / MM3_PER_CM3;
     String with = hundredths(s.limit(Limit.DENSITY)) + " g/cm3 with " + whole(s.limit(Limit.OUTLINES)) + " outlines, "
         + whole(s.limit(Limit.SOLID_LAYERS)) + " solid layers and " + whole(s.limit(Limit.INFILL)) + " % infill";
-    return new Fact("mass", plastic * grams, low * grams, high * grams, "g", "weighs about " + tenths(plastic * grams) + " g ("
-        + tenths(low * grams) + " to " + tenths(high * grams) + ") at " + with, List.of("It is printed at " + with + ".",
+    String words = "weighs about " + tenths(plastic * grams) + " g (" + tenths(low * grams) + " to "
+        + tenths(high * grams) + ") at " + with;
+    return new Fact("mass", plastic * grams, low * grams, high * grams, "g", words, List.of("It is printed at " + with + ".",
         "The band runs from a cube's share of outlines and solid layers to a plate's, and 6 % further for flow and density.",
         "Supports, brim and purging are left out."));
   }
@@ -73,7 +75,8 @@ final class MaterialGauge implements Gauge {
   private static Fact filament(Specimen s, double plastic) {
     double d = s.limit(Limit.FILAMENT);
     double metres = plastic / (StrictMath.PI / 4 * d * d) / 1000;
-    return new Fact("filament", metres, "m", "takes about " + hundredths(metres) + " m of " + hundredths(d) + " mm filament");
+    return new Fact("filament", metres, "m",
+        "takes about " + hundredths(metres) + " m of " + hundredths(d) + " mm filament");
   }
 
   private static Fact time(Specimen s, double plastic) {

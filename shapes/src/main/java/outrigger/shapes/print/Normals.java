@@ -8,9 +8,11 @@ public final class Normals {
 
   /** Outward, as long as twice the facet's area, in square grid units. */
   public static double[] doubled(Mesh mesh, int f) {
-    int a = mesh.corner(f, 0);
-    int b = mesh.corner(f, 1);
-    int c = mesh.corner(f, 2);
+    return doubled(mesh, mesh.corner(f, 0), mesh.corner(f, 1), mesh.corner(f, 2));
+  }
+
+  /** The same of a triangle of three vertices, counter-clockwise seen from where it points. */
+  public static double[] doubled(Mesh mesh, int a, int b, int c) {
     long ux = mesh.x(b) - mesh.x(a);
     long uy = mesh.y(b) - mesh.y(a);
     long uz = mesh.z(b) - mesh.z(a);
@@ -20,6 +22,7 @@ public final class Normals {
     return new double[] {uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx};
   }
 
+  /** Length of a vector of three components. */
   public static double length(double[] n) {
     return Math.sqrt(n[0] * n[0] + n[1] * n[1] + n[2] * n[2]);
   }

@@ -17,7 +17,7 @@ import outrigger.shapes.print.tree.FacetTree;
 
 /** Where on large undersides what hangs is a concern: a roof that is partly carried is painted where it is not. */
 final class HangingMap {
-  /** Distance of samples, mm, and how many there may be. */
+  /** Distance of samples, mm, and how many there may be: own choice. */
   private static final double SPACING = 0.8;
   private static final double MOST = 1e5;
   /** A sample stands for little more than this part of the spacing about it: half the diagonal of a square. */

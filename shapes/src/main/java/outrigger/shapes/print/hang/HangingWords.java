@@ -128,9 +128,10 @@ final class HangingWords {
   private Concern slope(Hanging hanging, double lean, String leans, String from) {
     boolean hopeless = lean > specimen.limit(Limit.OVERHANG) + COOLED + Undersides.PLAY
         && isBeyond(hanging.depth(), LayerScan.HOPELESS * specimen.limit(Limit.LEDGE));
-    return at(hanging.place(specimen.mesh()), hanging, "overhang", hopeless ? Severity.ERROR : Severity.CAUTION, lean,
-        Limit.OVERHANG, leans + Words.degrees(lean) + from + " and stands out " + Words.mm(hanging.depth())
-            + ": " + extent(hanging),
+    double[] at = hanging.place(specimen.mesh());
+    return new Concern("overhang", hopeless ? Severity.ERROR : Severity.CAUTION, at[0], at[1], at[2], lean,
+        specimen.limit(Limit.OVERHANG), Limit.OVERHANG, hanging.area(),
+        leans + Words.degrees(lean) + from + " and stands out " + Words.mm(hanging.depth()) + ": " + extent(hanging),
         isShutIn(hanging) ? shutIn() : "Lean it no further than " + Words.degrees(specimen.limit(Limit.OVERHANG))
             + ", turn the part, or print it with support.");
   }
@@ -169,12 +170,6 @@ final class HangingWords {
   private String shutIn() {
     return "It roofs a closed hollow, out of which nothing can take support: slope the roof to "
         + Words.degrees(specimen.limit(Limit.OVERHANG)) + " from the vertical, open the hollow from below, or fill it.";
-  }
-
-  private Concern at(double[] at, Hanging hanging, String rule, Severity severity, double measured, Limit limit,
-      String message, String advice) {
-    return new Concern(rule, severity, at[0], at[1], at[2], measured, specimen.limit(limit), limit, hanging.area(),
-        message, advice);
   }
 
   /** What all round roofs measure together, told whether or not they are a concern. */

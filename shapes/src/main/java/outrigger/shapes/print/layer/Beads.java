@@ -10,11 +10,11 @@ import java.util.Arrays;
  * @param span length of the longest line held at both ends, mm; 0 if there is none
  */
 record Beads(double held, double loose, double span) {
-  /** Lines are laid about as near as this, mm, but see {@link #FEWEST} and {@link #MOST}. */
+  /** Lines are laid about as near as this, mm, half as wide as printed; no fewer, no more than so many. Own choice. */
   private static final double NEAR = 0.25;
   private static final int FEWEST = 9;
   private static final int MOST = 64;
-  /** Share of the area that a line as long as the area is wide weighs. */
+  /** Share of the area that a line as long as the area is wide weighs: own choice. */
   private static final double LONG = 0.05;
 
   /** How many lines are laid across a width, mm. */

@@ -7,7 +7,10 @@ import java.util.List;
  * are edges; mm.
  */
 final class OutlineGrid {
+  /** Cells at most, whatever the edges: own choice, for memory. */
   private static final int MOST_CELLS = 1 << 20;
+  /** Outlines count as this wide at least, mm, so that cells have a size. */
+  private static final double LEAST_WIDTH = 1e-3;
 
   private final double[] ends;
   private final double minX;
@@ -37,8 +40,8 @@ final class OutlineGrid {
     int count = Math.min(MOST_CELLS, Math.max(1, ends.length / 4));
     minX = box[0];
     minY = box[1];
-    double width = Math.max(1e-3, box[2] - box[0]);
-    double depth = Math.max(1e-3, box[3] - box[1]);
+    double width = Math.max(LEAST_WIDTH, box[2] - box[0]);
+    double depth = Math.max(LEAST_WIDTH, box[3] - box[1]);
     size = Math.max(Math.sqrt(width * depth / count), Math.max(width, depth) / count);
     columns = ends.length == 0 ? 0 : 1 + (int) (width / size);
     rows = ends.length == 0 ? 0 : 1 + (int) (depth / size);

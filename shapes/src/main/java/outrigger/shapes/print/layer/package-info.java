@@ -11,8 +11,8 @@
  *     them. Layers without a cause are not looked at.
  * <li>{@link LayerScan} slices the other layers and the ones below them, takes the lower area away from the upper one, and
  *     asks how far the edge of each piece left lies from the outline below ({@code FreeEdges}): what the limit allows is
- *     carried. {@code Causes} tells the undersides and corners of a piece. {@link OutlineGrid} and {@code LoopArea} tell what
- *     is near an outline or within it. {@code OutPoints} keeps the points that stand out, less what they lie beside the
+ *     carried. {@code Causes} tells the undersides and corners of a piece. {@link OutlineGrid} and {@code LoopArea} tell
+ *     what is near an outline or within it. {@code OutPoints} keeps the points that stand out, less what they lie beside the
  *     {@link Shadow} of the steep facet under them ({@code BesideSteep}).
  * <li>{@link Rim} tells which edges of such a piece are carried. {@code Beads} and {@link Chords} lay lines across it, as a
  *     printer lays beads: what holds both ends is a bridge, what does not is a {@link FreePart} and stands out into the air.

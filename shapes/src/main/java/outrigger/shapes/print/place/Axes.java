@@ -1,10 +1,13 @@
 package outrigger.shapes.print.place;
 
+import java.util.Arrays;
 import outrigger.shapes.print.facet.Vec;
 
 /** The principal axes of a symmetric matrix of order 3, by Jacobi's turns. */
 final class Axes {
+  /** Turns at most, own choice: each lessens the squares off the diagonal by a third or more. */
   private static final int TURNS = 60;
+  /** What is off the diagonal is nothing below this part of the trace, some tens of roundings. */
   private static final double ROUNDING = 1e-14;
 
   private final double[][] a;
@@ -23,7 +26,7 @@ final class Axes {
       }
       turn(p, q);
     }
-    java.util.Arrays.sort(order, (i, j) -> Double.compare(a[j][j], a[i][i]));
+    Arrays.sort(order, (i, j) -> Double.compare(a[j][j], a[i][i]));
   }
 
   private void turn(int p, int q) {

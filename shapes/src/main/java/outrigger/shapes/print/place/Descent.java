@@ -17,11 +17,13 @@ import outrigger.shapes.print.tree.FacetTree;
  * that fits inside lies farther in and is a little wider.
  */
 public final class Descent {
+  /** Moves at most: own choice. */
   private static final int ROUNDS = 8;
   /** Less is not worth a move, mm: an even wall is uneven by rounding, and by the chords of its round forms. */
   private static final double GAIN = 4.5e-3;
   /** Points are kept this far inside their facet, mm, for on a border there is no saying which facet is touched. */
   private static final double INSET = 1e-3;
+  /** The same as a part of the way to the facet's middle, for small ones. */
   private static final double INSET_PART = 0.01;
   /** The ball is no wider than the distance by more than this part. */
   private static final double CLOSE = 0.25;

@@ -14,7 +14,7 @@ import outrigger.shapes.print.tree.FacetTree;
  * first from facet to facet by balls, then on to the border of the two faces that hold the last one, where no ball fits.
  */
 final class FineDescent {
-  /** Facets narrower than this part of the samples' spacing are fine; so many steps are taken over them. */
+  /** Facets narrower than this part of the samples' spacing are fine; so many steps are taken over them: own choice. */
   private static final double FINE = 0.75;
   private static final int STEPS = 24;
   /** So many facets are asked a step, spread over those near. */
@@ -29,7 +29,7 @@ final class FineDescent {
   private static final double ACROSS = 0.906;
   /** A ball as wide as a wall keeps this part of its width from the border. */
   private static final double REACH = 0.75;
-  /** Facets looked at before no more steps are taken, and pairs of a corner and a facet. */
+  /** Facets looked at before no more steps are taken, and pairs of a corner and a facet: own choice, for time. */
   private static final long WORK = 3_000_000;
   private static final long PAIRS = 10_000_000;
 

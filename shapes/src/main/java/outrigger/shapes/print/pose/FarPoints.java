@@ -11,7 +11,9 @@ import outrigger.shapes.print.facet.CubeMap;
  * centre of its volume, the farthest, so that time stays linear. The hull of a large mesh is then near the true one.
  */
 final class FarPoints {
+  /** Up to how many vertices all are taken: own choice. */
   private static final int ALL = 1500;
+  /** 864 directions, about 8 degrees apart: own choice. */
   private static final CubeMap DIRECTIONS = new CubeMap(12);
 
   private FarPoints() {}

@@ -13,7 +13,9 @@ import outrigger.shapes.print.hang.OverhangGauge;
 
 /** Ranks the ways a part could be laid on the bed, and says whether the way it stands is best. */
 public final class PoseGauge implements Gauge {
+  /** Poses told at most: own choice. */
   private static final int TOLD = 3;
+  /** Cosine from which on a direction is called by its axis: within 0.8 degrees. */
   private static final double STRAIGHT = 0.9999;
   private static final List<String> SIDES = List.of("its left side (-X)", "its right side (+X)", "its front (-Y)",
       "its back (+Y)", "its underside (-Z)", "its top (+Z)");
@@ -60,7 +62,7 @@ public final class PoseGauge implements Gauge {
     String standing = pose.stands() ? "stands on " + Decimals.fixed(pose.contact(), 0) + " mm2"
         : "does not stand for itself";
     return support + ", " + standing + ", " + Decimals.fixed(pose.height(), 1) + " mm high"
-        + (pose.alongLength() ? across : "") + (pose.fits() ? "" : ", does not fit the bed");
+        + (pose.layersAcross() ? across : "") + (pose.fits() ? "" : ", does not fit the bed");
   }
 
   private static String direction(Pose pose) {

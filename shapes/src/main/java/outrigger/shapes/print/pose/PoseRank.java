@@ -11,7 +11,7 @@ final class PoseRank {
   static final double LEAST_TILT = 1;
   /** Support below this share of the part's volume is none: own choice. */
   private static final double NEGLIGIBLE = 0.005;
-  /** Heights are told apart by this, mm. */
+  /** Heights are told apart by this, mm: own choice. */
   private static final double SAME_HEIGHT = 0.5;
 
   private PoseRank() {}
@@ -23,7 +23,7 @@ final class PoseRank {
       order = order != 0 ? order : Boolean.compare(b.stands(), a.stands());
       order = order != 0 ? order : Boolean.compare(a.contact() < leastContact, b.contact() < leastContact);
       order = order != 0 ? order : Integer.compare(step(a.support(), volume), step(b.support(), volume));
-      order = order != 0 ? order : Boolean.compare(a.alongLength(), b.alongLength());
+      order = order != 0 ? order : Boolean.compare(a.layersAcross(), b.layersAcross());
       return order != 0 ? order : Long.compare(Math.round(a.height() / SAME_HEIGHT), Math.round(b.height() / SAME_HEIGHT));
     };
   }

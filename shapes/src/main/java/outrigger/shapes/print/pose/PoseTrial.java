@@ -11,11 +11,11 @@ import outrigger.shapes.print.tree.FarSide;
 
 /** Lays a part on the bed in one way and weighs what that means. */
 final class PoseTrial {
-  /** What lies within this of the bed touches it, mm. */
+  /** What lies within this of the bed touches it, mm: own choice, a tenth of a common layer. */
   private static final double TOUCH = 0.02;
   /** A facet whose sine of slope exceeds the limit's by less is at the limit. */
   private static final double AT_LIMIT = 0.005;
-  /** From this ratio of height to the larger side a part stands on end. */
+  /** From this ratio of height to the larger side a part stands on end: own choice. */
   private static final double ON_END = 1.5;
   /** cos 45 degrees: layers whose normal lies nearer to the load are pulled apart by it; those of a slanted edge are not. */
   private static final double ACROSS = 0.71;
@@ -34,6 +34,7 @@ final class PoseTrial {
     this.specimen = specimen;
     this.down = down;
     steep = StrictMath.sin(StrictMath.toRadians(specimen.limit(Limit.OVERHANG))) + AT_LIMIT;
+    // any axis that does not lie near it
     double[] other = Math.abs(down[0]) < 0.6 ? new double[] {1, 0, 0} : new double[] {0, 1, 0};
     x = unit(down[1] * other[2] - down[2] * other[1], down[2] * other[0] - down[0] * other[2],
         down[0] * other[1] - down[1] * other[0]);

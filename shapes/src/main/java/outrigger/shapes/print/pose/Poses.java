@@ -18,12 +18,13 @@ import outrigger.shapes.print.facet.Facets;
  * stands in the file.
  */
 final class Poses {
-  /** Most poses tried of each source. */
+  /** Most poses tried of each source: own choice. */
   private static final int MOST = 10;
-  /** Directions closer than about this are one. */
+  /** Directions closer than about this are one, as a part of a unit, 0.1 degrees: own choice. */
   private static final double SAME = 0.002;
   /** A direction may lie on the border of four cells. */
   private static final int FULLEST = 4 * MOST;
+  /** Bits of a key for each axis, and what is added so that none is negative: 2 / SAME steps fit. */
   private static final int KEY_BITS = 12;
   private static final long KEY_OFFSET = 1 << KEY_BITS - 1;
 
@@ -39,22 +40,12 @@ final class Poses {
     List<double[]> downs = new ArrayList<>(List.of(new double[] {0, 0, -1}));
     Mesh mesh = specimen.mesh();
     for (int[] t : Hull.of(mesh, FarPoints.of(specimen))) {
-      poses.add(cross(mesh, t));
+      poses.add(Normals.doubled(mesh, t[0], t[1], t[2]));
     }
     poses.takeLargest(downs);
     poses.addFlats(specimen.directions(), specimen.facets());
     poses.takeLargest(downs);
     return downs;
-  }
-
-  private static double[] cross(Mesh mesh, int... t) {
-    long ux = mesh.x(t[1]) - mesh.x(t[0]);
-    long uy = mesh.y(t[1]) - mesh.y(t[0]);
-    long uz = mesh.z(t[1]) - mesh.z(t[0]);
-    long vx = mesh.x(t[2]) - mesh.x(t[0]);
-    long vy = mesh.y(t[2]) - mesh.y(t[0]);
-    long vz = mesh.z(t[2]) - mesh.z(t[0]);
-    return new double[] {uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx};
   }
 
   /** Adds the facets of those directions that most area faces: first roughly by cells, then those of the fullest cells. */

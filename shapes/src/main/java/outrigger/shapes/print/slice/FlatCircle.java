@@ -13,6 +13,8 @@ public record FlatCircle(double x, double y, double radius) {
   /** How far points of a round thing may lie off its circle: a share of the radius and two chord errors, mm. */
   private static final double SHARE = 0.01;
   private static final double CHORD = 0.02;
+  /** Points whose spread across a line is less than this part of that along it, both squared, lie on it. */
+  private static final double LINE = 1e-9;
 
   /** Kasa's linear form; empty if all points lie on one line. */
   public static Optional<FlatCircle> through(double[] p) {
@@ -38,7 +40,7 @@ public record FlatCircle(double x, double y, double radius) {
       y3 += y * (x * x + y * y) / 2;
     }
     double det = xx * yy - xy * xy;
-    if (!(det > 1e-9 * xx * xx)) {
+    if (!(det > LINE * xx * xx)) {
       return Optional.empty();
     }
     double cx = (x3 * yy - y3 * xy) / det;

@@ -36,7 +36,7 @@ class PoseGaugeTest {
     assertEquals(30, pose.height(), 1e-9);
     assertEquals(StrictMath.toDegrees(StrictMath.atan2(5, 15)), pose.tilt(), 1e-6);
     assertEquals(0, pose.support());
-    assertFalse(pose.alongLength());
+    assertFalse(pose.layersAcross());
   }
 
   @Test
