@@ -90,7 +90,7 @@ public record NarrowPlace(Spot narrowest, Form form, double length, double bread
   /** Whether it runs out to nothing within a short way: the last of a sharp edge or tip, not a wall. */
   public boolean isSharp(double bound) {
     double widest = spots.stream().mapToDouble(Spot::width).max().orElseThrow();
-    boolean runsOut = narrowest.width() < NOTHING * bound && widest > WALL * bound || runsOut(bound);
+    boolean runsOut = mayRunOut(bound) && widest > WALL * bound || runsOut(bound);
     return runsOut && breadth < SHORT_RUN * bound;
   }
 
@@ -101,9 +101,24 @@ public record NarrowPlace(Spot narrowest, Form form, double length, double bread
 
   /** The part of it that is narrower than a bound, its narrowest spot at least. */
   public NarrowPlace below(double bound) {
-    List<Spot> narrower = spots.stream().filter(s -> s.width() < bound).toList();
+    List<Spot> narrower = narrower(spots, bound);
     List<Spot> beside = Stream.concat(spots.stream().filter(s -> s.width() >= bound), rim.stream()).toList();
     return of(narrowest, narrower.isEmpty() ? List.of(narrowest) : narrower, beside).measured(fine);
+  }
+
+  /** Whether it is next to nothing at its thinnest, beside what it is elsewhere. */
+  public boolean mayRunOut(double bound) {
+    return narrowest.width() < NOTHING * bound;
+  }
+
+  /** The same without all that is no narrower than a width, but for its narrowest spot. */
+  public NarrowPlace without(double width) {
+    List<Spot> left = narrower(spots, width);
+    return of(narrowest, left.isEmpty() ? List.of(narrowest) : left, List.of()).measured(narrower(fine, width));
+  }
+
+  private static List<Spot> narrower(List<Spot> spots, double width) {
+    return spots.stream().filter(s -> s.width() < width).toList();
   }
 
   /** Whether a sharp place is a tip and no edge. */

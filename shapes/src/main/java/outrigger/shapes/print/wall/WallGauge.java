@@ -48,6 +48,8 @@ public final class WallGauge implements Gauge {
   private static final double MORE = 1.1;
   /** A wall is even whose widest part is so many times as wide as its narrowest: next to an edge single spots are narrower. */
   private static final double EVEN = 1.25;
+  /** And an edge beside it is so many times as thin somewhere. */
+  private static final double TAPER = 2;
   /** A ridge of less surface than this part of the thinnest wall's square is a speck. */
   private static final double SPECK = 0.5;
   /** Places of less surface than this part of the thinnest wall's square are dropped. */
@@ -103,13 +105,16 @@ public final class WallGauge implements Gauge {
     return place.isSharp(wall) || place.runsOut(wall);
   }
 
-  /** Parts places that run out to nothing from the even walls in them, which an edge is not to hide; what these hold. */
+  /** Parts places that may run out to nothing from the even walls in them, which an edge is not to hide; what these hold. */
   private static List<Spot> besideEdges(List<NarrowPlace> places, double wall) {
     List<Spot> beside = new ArrayList<>();
     places.replaceAll(place -> {
-      double least = runsOut(place, wall) ? evenWidth(place.spots(), wall) : Double.POSITIVE_INFINITY;
+      double least = runsOut(place, wall) || place.mayRunOut(wall) ? evenWidth(place.spots(), wall) : 0;
+      if (!(least < wall && least > TAPER * place.narrowest().width())) {
+        return place;
+      }
       place.spots().stream().filter(spot -> spot.width() >= least).forEach(beside::add);
-      return least < wall ? place.below(least) : place;
+      return place.without(least);
     });
     return beside;
   }
@@ -124,7 +129,7 @@ public final class WallGauge implements Gauge {
         area += even.get(next++).area();
       }
       if (area >= wall * wall) {
-        return from.width();
+        return from.width() - Widths.ROUNDING;
       }
       area -= from.area();
     }
@@ -142,18 +147,18 @@ public final class WallGauge implements Gauge {
     if (place.isBetweenEdges()) {
       return neck(specimen, place);
     }
-    if (place.isSharp(wall)) {
-      return place.isTip(wall) ? Optional.empty() : Optional.of(sharp(specimen, place, Severity.CAUTION, Limit.WALL));
-    }
-    if (place.runsOut(wall)) {
-      return Optional.of(sharp(specimen, place, Severity.ERROR, Limit.LINE));
-    }
     // of a neck a little may be held by faces too
     Optional<Concern> neck = place.area(wall) < wall * wall ? place.onEdges().flatMap(edges -> neck(specimen, edges))
         : Optional.empty();
     if (neck.isPresent() && place.form() != NarrowPlace.Form.STRIP && (place.onEdges().orElseThrow().length() >= wall
         || place.area(specimen.limit(Limit.LINE)) < Widths.TOLD_AREA)) {
       return neck;
+    }
+    if (place.isSharp(wall)) {
+      return place.isTip(wall) ? Optional.empty() : Optional.of(sharp(specimen, place, Severity.CAUTION, Limit.WALL));
+    }
+    if (place.runsOut(wall)) {
+      return Optional.of(sharp(specimen, place, Severity.ERROR, Limit.LINE));
     }
     double width = place.narrowest().width();
     boolean isWall = place.form() == NarrowPlace.Form.SHEET || place.form() == NarrowPlace.Form.LUMP;

@@ -20,7 +20,7 @@ final class Widths {
   private static final double COARSEST = 0.7;
   private static final double MOST_SAMPLES = 4e6;
   /** Far below what a printer can hold, mm. */
-  private static final double ROUNDING = 2e-3;
+  static final double ROUNDING = 2e-3;
 
   /** Smaller areas would be told as nothing, mm^2. */
   static final double TOLD_AREA = 0.05;
