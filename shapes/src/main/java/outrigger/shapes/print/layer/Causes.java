@@ -30,9 +30,10 @@ final class Causes {
     double low = layering.middle(layer - 1);
     double high = layering.middle(layer);
     LoopArea area = new LoopArea(piece.loops());
+    double large = LARGE * piece.area();
     undersides.forEachSteep(piece.minX(), piece.minY(), low, piece.maxX(), piece.maxY(), high, slot -> {
       Patch patch = Patch.between(mesh, undersides.facet(slot), low, high);
-      if (patch.area() > LARGE * piece.area()) {
+      if (patch.area() > large) {
         Patch.within(piece, mesh, undersides.facet(slot), low, high).ifPresent(patches::add);
       } else if (patch.area() > 0 && area.holds(patch.x(), patch.y())) {
         patches.add(patch);
