@@ -10,7 +10,7 @@ final class BesideSteep {
   private final Undersides undersides;
   private final double low;
   private final double high;
-  /** As far as an outline at a layer's middle may lie beside that at its lower face. */
+  /** As far as an outline at a layer's middle may lie beside that just above the middle of the layer below. */
   private final double play;
   private final double[] box = new double[6];
   private int[] near = new int[16];

@@ -32,7 +32,7 @@ final class FreeEdges {
   /** For points of a layer that stand out further than so far, mm; none yet. */
   OutPoints none(int layer, double reach) {
     return new OutPoints(reach, new BesideSteep(undersides, layering.middle(layer - 1), layering.middle(layer),
-        tangent * layering.layer() / 2));
+        tangent * layering.step(layer)));
   }
 
   /** The points of free edges above steep facets, as far as they stand out from the layer below. */
@@ -53,8 +53,8 @@ final class FreeEdges {
   }
 
   /** Corners of level undersides beside the rim of the layer's middle: where something narrows from its ledge upward. */
-  void askCorners(List<Patch> patches, Rim rim, OutPoints out, OutlineGrid below) {
-    double beside = tangent * layering.layer() / 2;
+  void askCorners(int layer, List<Patch> patches, Rim rim, OutPoints out, OutlineGrid below) {
+    double beside = tangent * layering.step(layer);
     for (Patch patch : patches) {
       for (int k = 0; k < 3 && undersides.lean(patch.facet()) > LEVEL; k++) {
         int v = mesh.corner(patch.facet(), k);

@@ -142,7 +142,7 @@ public final class LayerScan {
     }
     double reach = layering.step(layer) * tangent;
     OutPoints edges = freeEdges.asked(layer, piece.plain, below, reach);
-    freeEdges.askCorners(patches, rim, edges, below);
+    freeEdges.askCorners(layer, patches, rim, edges, below);
     if (edges.most() <= reach
         && Math.hypot(section.maxX() - section.minX(), section.maxY() - section.minY()) <= limits.bridge()) {
       return Optional.of(unmeasured(piece, false));

@@ -168,4 +168,17 @@ class RoofsAndCornersTest {
       }
     }
   }
+
+  /** A cap whose sides lean out as far as they may: its rim at a layer's middle lies up to a layer beside its lower face. */
+  @Test
+  void read_capThatWidensUpward_isALedgeAtAnyHeight() {
+    for (int i = 0; i < 20; i++) {
+      double from = 6.9 + 0.01 * i;
+      Solid cap = Solid.union(Prism.of(Profile.post(12), 0, 1), Prism.of(Profile.post(2.4), 0, from + 0.5),
+          Revolution.cone(6, 6 + 2 * 3 * tan(44), from, from + 3));
+      for (double turn : new double[] {0, 45}) {
+        assertEquals(1.8, only("ledge", Severity.ERROR, cap, turn).measured(), 0.05, from + " mm up");
+      }
+    }
+  }
 }
