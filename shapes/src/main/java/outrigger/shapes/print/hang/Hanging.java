@@ -45,6 +45,13 @@ record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area)
     return new Hanging(hangs, Math.min(depth, Math.hypot(b[2] - b[0], b[3] - b[1])), patches, area);
   }
 
+  /** The same without some of its pieces, each a hanging of its own. */
+  Hanging without(List<Hanging> pieces) {
+    List<Hang> left = new ArrayList<>(hangs);
+    pieces.forEach(piece -> left.removeAll(piece.hangs()));
+    return of(left, depth);
+  }
+
   /** Area of what is not held at both ends where it stands out too far, as seen from below, mm^2. */
   double freeArea() {
     return hangs.stream().filter(hang -> hang.depth() > 0)

@@ -54,7 +54,9 @@ final class HangingWords {
   List<Concern> concerns(Hanging hanging, Optional<RoundRoof> roof) {
     List<Concern> concerns = new ArrayList<>();
     if (hanging.starts()) {
-      concerns.add(island(hanging));
+      List<Hanging> ledges = ledgesOn(hanging);
+      concerns.add(island(ledges.isEmpty() ? hanging : hanging.without(ledges)));
+      ledges.forEach(ledge -> concerns.add(ledge(ledge)));
     } else if (roof.isPresent()) {
       if (isBeyond(roof.get().diameter(), specimen.limit(Limit.ROOF_HOLE))) {
         concerns.add(roundRoof(hanging, roof.get()));
@@ -66,6 +68,13 @@ final class HangingWords {
       concerns.add(bridge(hanging));
     }
     return concerns;
+  }
+
+  /** Flat pieces that stand out hopelessly far from what grew from an island: it may stand elsewhere. */
+  private List<Hanging> ledgesOn(Hanging island) {
+    return island.hangs().stream()
+        .filter(hang -> !hang.starts() && isBeyond(hang.depth(), LayerScan.HOPELESS * specimen.limit(Limit.LEDGE)))
+        .map(hang -> Hanging.of(List.of(hang), hang.depth())).filter(this::isFlat).toList();
   }
 
   private boolean isFlat(Hanging hanging) {

@@ -100,4 +100,19 @@ class LevelUndersidesTest {
       }
     }
   }
+
+  /** A lip hangs from a plate 10 mm beside the wall that carries it: it starts in the air, and 13 mm of the plate stand out. */
+  @Test
+  void read_ledgeBeyondAnIsland_isToldBesideIt() {
+    Solid part = Solid.union(Specimens.box(0, 0, 0, 5, 10, 20), Specimens.box(0, 0, 16, 30, 10, 3),
+        Specimens.box(15, 0, 12, 2, 10, 5));
+    for (double turn : new double[] {0, 37, 90}) {
+      List<Concern> told = concerns(part.turn(Axis.Z, turn));
+      assertEquals(List.of("island", "ledge"), told.stream().map(Concern::rule).sorted().toList(), told.toString());
+      for (Concern c : told) {
+        assertEquals(c.rule().equals("island") ? 20 : 130, c.area(), 1, c.message());
+        assertEquals(Severity.ERROR, c.severity());
+      }
+    }
+  }
 }
