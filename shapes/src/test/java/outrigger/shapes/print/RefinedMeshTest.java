@@ -34,7 +34,8 @@ class RefinedMeshTest {
   private static final Solid CARRIED_ACROSS_A_SLIT = Solid.union(Specimens.box(0, 0, 0, 2, 10, 12),
       Specimens.box(0, 0, 10, 30, 10, 2), Specimens.box(3, 0, 0, 21, 10, 9.95));
   private static final Solid SLIT_AND_HOLE = Specimens.box(0, 0, 0, 20, 12, 6).cut(Specimens.box(4, -1, 2, 0.3, 9, 5),
-      Prism.of(Profile.hole(1.2), -1, 7).move(12, 6, 0), Specimens.box(15, 3, -1, 0.7, 6, 8), Specimens.box(16.3, 3, -1, 1, 6, 8));
+      Prism.of(Profile.hole(1.2), -1, 7).move(12, 6, 0), Specimens.box(15, 3, -1, 0.7, 6, 8),
+      Specimens.box(16.3, 3, -1, 1, 6, 8));
 
   @Test
   void concernsOfSmallerFacets_areTheSame() {

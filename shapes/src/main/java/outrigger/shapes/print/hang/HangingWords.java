@@ -26,6 +26,8 @@ final class HangingWords {
   private static final double ROUNDING = 5e-3;
   /** What is too far out over less than this part of an underside is so at corners. */
   private static final double CORNERS = 0.05;
+  /** What an island grows to within so much of its lowest place is its bottom, as that of a round bar, mm: own choice. */
+  private static final double BOTTOM = 1;
   /** Smaller areas would be told as nothing, mm^2. */
   private static final double LEAST_TOLD = 0.05;
 
@@ -72,8 +74,10 @@ final class HangingWords {
 
   /** Flat pieces that stand out hopelessly far from what grew from an island: it may stand elsewhere. */
   private List<Hanging> ledgesOn(Hanging island) {
+    double bottom = island.firstStart().z() + BOTTOM;
+    double hopeless = LayerScan.HOPELESS * specimen.limit(Limit.LEDGE);
     return island.hangs().stream()
-        .filter(hang -> !hang.starts() && isBeyond(hang.depth(), LayerScan.HOPELESS * specimen.limit(Limit.LEDGE)))
+        .filter(hang -> !hang.starts() && hang.z() > bottom && isBeyond(hang.depth(), hopeless))
         .map(hang -> Hanging.of(List.of(hang), hang.depth())).filter(this::isFlat).toList();
   }
 

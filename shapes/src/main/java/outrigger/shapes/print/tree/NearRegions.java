@@ -45,7 +45,8 @@ public final class NearRegions {
     double more = margin + ROUNDING;
     for (int k = 0; k < 3; k++) {
       boxes[o + k] = (float) Extremes.less(boxes[o + k], Extremes.greater(tree.least(slot, k), tree.least(other, k)) - more);
-      boxes[o + 3 + k] = (float) Extremes.greater(boxes[o + 3 + k], Extremes.less(tree.most(slot, k), tree.most(other, k)) + more);
+      boxes[o + 3 + k] = (float) Extremes.greater(boxes[o + 3 + k],
+          Extremes.less(tree.most(slot, k), tree.most(other, k)) + more);
     }
   }
 

@@ -27,7 +27,7 @@ final class Thinnest {
   private static final long ROLLED = 100_000;
   /** Widths that differ by less than this factor are told apart by place. */
   private static final double EQUAL = 1 + 1e-6;
-  /** A ball that rolls counts where it is narrower by more than this factor: no finer tells one contact of it from the next. */
+  /** A ball that rolls counts where it is narrower by more than this factor: no finer are its contacts told apart. */
   private static final double NARROWER = 1 - 3e-3;
 
   private final FacetTree tree;

@@ -46,9 +46,9 @@ public final class WallGauge implements Gauge {
   private static final double TOLD_FROM = 0.005;
   /** So many times as much surface is worth a second number. */
   private static final double MORE = 1.1;
-  /** A wall is even whose widest part is so many times as wide as its narrowest: next to an edge single spots are narrower. */
+  /** A wall is even whose widest part is so many times as wide as its narrowest: own choice. */
   private static final double EVEN = 1.25;
-  /** And an edge beside it is so many times as thin somewhere. */
+  /** An edge beside it is so many times as thin somewhere: own choice. */
   private static final double TAPER = 2;
   /** A ridge of less surface than this part of the thinnest wall's square is a speck. */
   private static final double SPECK = 0.5;
@@ -211,7 +211,8 @@ public final class WallGauge implements Gauge {
     double wall = specimen.limit(Limit.WALL);
     Vec at = place.narrowest().ball().middle();
     NarrowPlace thin = place.below(bound);
-    String over = thin.breadth() < TOLD_FROM ? " mm at its very end" : " mm over its last " + Widths.mm(thin.breadth()) + " mm";
+    String over = " mm "
+        + (thin.breadth() < TOLD_FROM ? "at its very end" : "over its last " + Widths.mm(thin.breadth()) + " mm");
     return new Concern("thin-edge", severity, at.x(), at.y(), at.z(), place.narrowest().width(), bound, limit,
         thin.area(bound), severity == Severity.ERROR
             ? "the part runs out to a sharp edge, thinner than one printed line of " + Widths.mm(bound) + over

@@ -101,7 +101,7 @@ class LevelUndersidesTest {
     }
   }
 
-  /** A lip hangs from a plate 10 mm beside the wall that carries it: it starts in the air, and 13 mm of the plate stand out. */
+  /** A lip hangs from a plate 10 mm beside its wall: it starts in the air, and 13 mm of the plate stand out beyond it. */
   @Test
   void read_ledgeBeyondAnIsland_isToldBesideIt() {
     Solid part = Solid.union(Specimens.box(0, 0, 0, 5, 10, 20), Specimens.box(0, 0, 16, 30, 10, 3),
