@@ -154,7 +154,7 @@ class RoofsAndCornersTest {
     assertTrue(island.message().contains(", as it does at 1 place more that grow together with it"), island.message());
   }
 
-  /** The last layer of a short slope is a strip held along one side, half of its rim, with an end or not: it closes nothing. */
+  /** The last layer of a short slope is a strip held along one side, half of its rim, an end or not: it closes nothing. */
   @Test
   void read_shortSlope_isToldWhereverItEndsInALayer() {
     for (int i = 0; i < 20; i++) {
