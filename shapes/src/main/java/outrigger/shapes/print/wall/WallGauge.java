@@ -46,10 +46,6 @@ public final class WallGauge implements Gauge {
   private static final double TOLD_FROM = 0.005;
   /** So many times as much surface is worth a second number. */
   private static final double MORE = 1.1;
-  /** A wall is even whose widest part is so many times as wide as its narrowest: own choice. */
-  private static final double EVEN = 1.25;
-  /** An edge beside it is so many times as thin somewhere: own choice. */
-  private static final double TAPER = 2;
   /** A ridge of less surface than this part of the thinnest wall's square is a speck. */
   private static final double SPECK = 0.5;
   /** Places of less surface than this part of the thinnest wall's square are dropped. */
@@ -75,11 +71,11 @@ public final class WallGauge implements Gauge {
     List<Spot> narrow = new ArrayList<>(field.narrow());
     narrow.addAll(edges);
     double least = Math.min(LEAST_AREA * bound * bound, specimen.measures().area() / 4);
-    List<NarrowPlace> coarse = NarrowPlaces.of(narrow, field.rims(), 2 * Math.max(spacing, bound / 2), least, descent);
-    List<NarrowPlace> places = new FineAreas(specimen.facetTree(), reach).of(coarse, coarse, bound);
-    places.addAll(NarrowPlaces.of(besideEdges(places, wall), field.rims(), 2 * Math.max(spacing, bound / 2), wall * wall,
-        descent).stream().map(place -> runsOut(place, wall) ? NarrowPlaces.asSampled(place) : place)
-        .filter(place -> !runsOut(place, wall)).toList());
+    double link = 2 * Math.max(spacing, bound / 2);
+    List<NarrowPlace> coarse = NarrowPlaces.of(narrow, field.rims(), link, least, descent);
+    List<NarrowPlace> fine = new FineAreas(specimen.facetTree(), reach).of(coarse, coarse, bound);
+    List<NarrowPlace> places = WallsAndEdges.parted(fine, wall,
+        spots -> NarrowPlaces.of(spots, field.rims(), link, wall * wall, descent));
     BallField.Reach far = new BallField.Reach(true, bound, TOLD * bound, TOLD * bound, TOLD * bound, spacing);
     Optional<Spot> thinnest = places.isEmpty()
         ? Thinnest.of(specimen.facetTree(), far, specimen.measures().area())
@@ -99,41 +95,6 @@ public final class WallGauge implements Gauge {
     return new Reading(Widths.listed(concerns, left), facts,
         List.of(new FacetField("wall-thickness", "mm", wall, true, shown).withPlaces(field.places(), SHOWN * bound)),
         left);
-  }
-
-  private static boolean runsOut(NarrowPlace place, double wall) {
-    return place.isSharp(wall) || place.runsOut(wall);
-  }
-
-  /** Parts places that may run out to nothing from the even walls in them, which an edge is not to hide; what these hold. */
-  private static List<Spot> besideEdges(List<NarrowPlace> places, double wall) {
-    List<Spot> beside = new ArrayList<>();
-    places.replaceAll(place -> {
-      double least = runsOut(place, wall) || place.mayRunOut(wall) ? evenWidth(place.spots(), wall) : 0;
-      if (!(least < wall && least > TAPER * place.narrowest().width())) {
-        return place;
-      }
-      place.spots().stream().filter(spot -> spot.width() >= least).forEach(beside::add);
-      return place.without(least);
-    });
-    return beside;
-  }
-
-  /** The least width from which on there is an even wall as large as a wall's square; infinite if there is none. */
-  private static double evenWidth(List<Spot> spots, double wall) {
-    List<Spot> even = spots.stream().filter(Spot::isEven).sorted(Spot.ORDER).toList();
-    double area = 0;
-    int next = 0;
-    for (Spot from : even) {
-      while (next < even.size() && even.get(next).width() <= EVEN * from.width()) {
-        area += even.get(next++).area();
-      }
-      if (area >= wall * wall) {
-        return from.width() - Widths.ROUNDING;
-      }
-      area -= from.area();
-    }
-    return Double.POSITIVE_INFINITY;
   }
 
   private static Fact fact(Spot thinnest) {
