@@ -134,12 +134,10 @@ final class MapPage {
           c.severity().name().toLowerCase(Locale.ROOT), c.rule(), c.x(), c.y(), c.z(), c.measured(), c.bound(),
           c.limit().unit()));
     }
-    if (report.concerns().isEmpty()) {
-      lines.add("no concern");
-    } else if (report.concerns().size() > NUMBERED) {
+    if (report.concerns().size() > NUMBERED) {
       lines.add("and " + (report.concerns().size() - NUMBERED) + " more");
     }
-    lines.add("The numbers mark the places, seen through the part.");
+    lines.add(lines.isEmpty() ? "no concern" : "The numbers mark the places, seen through the part.");
     lines.add("A small triangle has the colour of its worst place.");
     return new Strip((int) Math.ceil(LINE * (lines.size() + 1)), () -> {
       List<Mark> marks = new ArrayList<>();
