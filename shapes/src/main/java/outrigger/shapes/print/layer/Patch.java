@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.num.Grid;
+import outrigger.shapes.print.Normals;
 import outrigger.shapes.profile.Section;
 
 /**
@@ -50,18 +51,9 @@ public record Patch(int facet, double area, double x, double y, double z, double
   /** What of it lies in a part of its area; its lowest height is kept. */
   private Patch cutTo(Section part, Mesh mesh) {
     double[] middle = part.middle();
-    double[] u = edge(mesh, 1);
-    double[] v = edge(mesh, 2);
-    double rise = (u[1] * v[2] - u[2] * v[1]) * (middle[0] - x) + (u[2] * v[0] - u[0] * v[2]) * (middle[1] - y);
-    return new Patch(facet, part.area(), middle[0], middle[1], z - rise / (u[0] * v[1] - u[1] * v[0]), low);
-  }
-
-  /** From the facet's first corner to another, grid steps. */
-  private double[] edge(Mesh mesh, int corner) {
-    int from = mesh.corner(facet, 0);
-    int to = mesh.corner(facet, corner);
-    return new double[] {(double) mesh.x(to) - mesh.x(from), (double) mesh.y(to) - mesh.y(from),
-        (double) mesh.z(to) - mesh.z(from)};
+    double[] normal = Normals.doubled(mesh, facet);
+    double rise = normal[0] * (middle[0] - x) + normal[1] * (middle[1] - y);
+    return new Patch(facet, part.area(), middle[0], middle[1], z - rise / normal[2], low);
   }
 
   /** Sets p to the corners of a facet's part between two heights; returns how many there are. */
