@@ -75,8 +75,8 @@ public final class DirectionSums {
     for (int k = 0; k < AXES; k++) {
       double n = facets.normal(f, k);
       int at = AXES * cell + k;
-      least[at] = Math.min(least[at], (float) n);
-      most[at] = Math.max(most[at], (float) n);
+      least[at] = Extremes.less(least[at], (float) n);
+      most[at] = Extremes.greater(most[at], (float) n);
       normals[at] += area * n;
       moments[AXES * at] += area * n * x;
       moments[AXES * at + 1] += area * n * y;
@@ -124,15 +124,18 @@ public final class DirectionSums {
    */
   public double below(double[] down, double level, double steep) {
     double sum = 0;
-    for (int cell = 0; cell < areas.length; cell++) {
-      double low = 0;
-      double high = 0;
-      for (int k = 0; k < AXES; k++) {
-        double a = down[k] * least[AXES * cell + k];
-        double b = down[k] * most[AXES * cell + k];
-        low += Math.min(a, b);
-        high += Math.max(a, b);
-      }
+    double x = down[0];
+    double y = down[1];
+    double z = down[2];
+    float[] lowX = x < 0 ? most : least;
+    float[] lowY = y < 0 ? most : least;
+    float[] lowZ = z < 0 ? most : least;
+    float[] highX = x < 0 ? least : most;
+    float[] highY = y < 0 ? least : most;
+    float[] highZ = z < 0 ? least : most;
+    for (int cell = 0, at = 0; cell < areas.length; cell++, at += AXES) {
+      double low = x * lowX[at] + y * lowY[at + 1] + z * lowZ[at + 2];
+      double high = x * highX[at] + y * highY[at + 1] + z * highZ[at + 2];
       if (low > steep) {
         sum += whole(cell, down, level);
       } else if (high > steep) {

@@ -3,7 +3,6 @@ package outrigger.shapes.print.hang;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.print.layer.Hang;
@@ -36,11 +35,12 @@ record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area)
 
   static Hanging of(List<Hang> hangs, double depth) {
     List<Patch> patches = new ArrayList<>();
-    hangs.forEach(hang -> patches.addAll(hang.patches()));
-    DoubleSummaryStatistics areas = new DoubleSummaryStatistics();
-    patches.forEach(patch -> areas.accept(patch.area()));
-    double area = areas.getSum();
-    double[] b = new Hanging(hangs, depth, patches, area).bounds();
+    double area = 0;
+    for (Hang hang : hangs) {
+      patches.addAll(hang.patches());
+      area += hang.area();
+    }
+    double[] b = bounds(hangs);
     // along a coil it adds up to more than it is wide
     return new Hanging(hangs, Math.min(depth, Math.hypot(b[2] - b[0], b[3] - b[1])), patches, area);
   }
@@ -55,7 +55,7 @@ record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area)
   /** Area of what is not held at both ends where it stands out too far, as seen from below, mm^2. */
   double freeArea() {
     return hangs.stream().filter(hang -> hang.depth() > 0)
-        .mapToDouble(hang -> hang.free().share() * hang.patches().stream().mapToDouble(Patch::area).sum()).sum();
+        .mapToDouble(hang -> hang.free().share() * hang.area()).sum();
   }
 
   /** Least and greatest x and y of that. */
@@ -167,8 +167,14 @@ record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area)
 
   /** Lean of the steepest of its undersides that stand out, slivers left out, degrees from the vertical. */
   double steepest(Undersides undersides) {
-    List<Patch> loose = hangs.stream().filter(hang -> hang.depth() > 0).flatMap(hang -> hang.patches().stream()).toList();
-    double all = loose.stream().mapToDouble(Patch::area).sum();
+    List<Patch> loose = new ArrayList<>(patches.size());
+    double all = 0;
+    for (Hang hang : hangs) {
+      if (hang.depth() > 0) {
+        loose.addAll(hang.patches());
+        all += hang.area();
+      }
+    }
     float[] slopes = new float[loose.size()];
     float most = 0;
     for (int i = 0; i < slopes.length; i++) {
@@ -217,6 +223,10 @@ record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area)
 
   /** Least and greatest x and y over all pieces. */
   double[] bounds() {
+    return bounds(hangs);
+  }
+
+  private static double[] bounds(List<Hang> hangs) {
     double[] b = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
     for (Hang hang : hangs) {
       b[0] = Math.min(b[0], hang.piece().minX());

@@ -90,7 +90,10 @@ final class HangingWords {
   }
 
   private static boolean isMostly(Hanging hanging, IntPredicate wanted) {
-    double all = hanging.patches().stream().filter(patch -> wanted.test(patch.facet())).mapToDouble(Patch::area).sum();
+    double all = 0;
+    for (Patch patch : hanging.patches()) {
+      all += wanted.test(patch.facet()) ? patch.area() : 0;
+    }
     return all > hanging.area() / 2;
   }
 

@@ -57,8 +57,12 @@ final class Causes {
 
   /** Whether more than half of some undersides is flat. */
   boolean areFlat(List<Patch> patches) {
-    double all = patches.stream().mapToDouble(Patch::area).sum();
-    return patches.stream().filter(patch -> undersides.isFlat(patch.facet())).mapToDouble(Patch::area)
-        .sum() > all / 2;
+    double all = 0;
+    double flat = 0;
+    for (Patch patch : patches) {
+      all += patch.area();
+      flat += undersides.isFlat(patch.facet()) ? patch.area() : 0;
+    }
+    return flat > all / 2;
   }
 }

@@ -3,6 +3,7 @@ package outrigger.shapes.print.layer;
 import java.util.List;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.num.Grid;
+import outrigger.shapes.profile.Section;
 
 /** Asks how far free edges, and corners beside them, stand out from the layer below. */
 final class FreeEdges {
@@ -29,15 +30,10 @@ final class FreeEdges {
     this.tangent = tangent;
   }
 
-  /** For points of a layer that stand out further than so far, mm; none yet. */
-  OutPoints none(int layer, double reach) {
-    return new OutPoints(reach, new BesideSteep(undersides, layering.middle(layer - 1), layering.middle(layer),
-        tangent * layering.step(layer)));
-  }
-
-  /** The points of free edges above steep facets, as far as they stand out from the layer below. */
-  OutPoints asked(int layer, Rim rim, OutlineGrid below, double reach) {
-    OutPoints out = none(layer, reach);
+  /** The points of a piece's free edges above steep facets, as far as they stand out from the layer below, mm. */
+  OutPoints asked(int layer, Section piece, Rim rim, OutlineGrid below, double reach) {
+    OutPoints out = new OutPoints(reach, new BesideSteep(undersides, piece, layering.middle(layer - 1),
+        layering.middle(layer), tangent * layering.step(layer)));
     for (int e = 0; e < rim.size(); e++) {
       if (rim.isCarried(e)) {
         continue;
@@ -45,8 +41,7 @@ final class FreeEdges {
       int steps = (int) Math.min(MOST_POINTS, Math.max(1, Math.ceil(rim.length(e) / APART)));
       for (int i = 0; i < steps; i++) {
         double t = (double) i / steps;
-        out.ask(rim.x0(e) + t * (rim.x1(e) - rim.x0(e)), rim.y0(e) + t * (rim.y1(e) - rim.y0(e)), rim.length(e) / steps,
-            below);
+        out.ask(rim.x0(e) + t * (rim.x1(e) - rim.x0(e)), rim.y0(e) + t * (rim.y1(e) - rim.y0(e)), below);
       }
     }
     return out;
@@ -61,7 +56,7 @@ final class FreeEdges {
         double x = Grid.toMm(mesh.x(v));
         double y = Grid.toMm(mesh.y(v));
         if (below.distance(x, y) > out.most() && rim.isFreeWithin(beside, x, y)) {
-          out.ask(x, y, 0, below);
+          out.ask(x, y, below);
         }
       }
     }
@@ -71,8 +66,8 @@ final class FreeEdges {
   static void askCorners(Rim rim, Chords chords, OutPoints out, OutlineGrid below) {
     for (int e = 0; e < rim.size(); e++) {
       if (chords.endAt(rim, e)) {
-        out.ask(rim.x0(e), rim.y0(e), 0, below);
-        out.ask(rim.x1(e), rim.y1(e), 0, below);
+        out.ask(rim.x0(e), rim.y0(e), below);
+        out.ask(rim.x1(e), rim.y1(e), below);
       }
     }
   }

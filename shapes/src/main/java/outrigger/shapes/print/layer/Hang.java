@@ -30,6 +30,15 @@ public record Hang(int layer, double z, Section piece, boolean starts, double de
     patches = List.copyOf(patches);
   }
 
+  /** Area of its undersides as seen from below, mm^2. */
+  public double area() {
+    double sum = 0;
+    for (Patch patch : patches) {
+      sum += patch.area();
+    }
+    return sum;
+  }
+
   /** The same with another part of it that is not held at both ends. */
   Hang withFree(FreePart part) {
     return new Hang(layer, z, piece, starts, depth, span, alongX, alongY, midX, midY, loose, part, isPeaked, rim, patches);

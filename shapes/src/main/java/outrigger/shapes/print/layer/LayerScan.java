@@ -141,7 +141,7 @@ public final class LayerScan {
       return Optional.of(unmeasured(piece, true));
     }
     double reach = layering.step(layer) * tangent;
-    OutPoints edges = freeEdges.asked(layer, piece.plain, below, reach);
+    OutPoints edges = freeEdges.asked(layer, section, piece.plain, below, reach);
     freeEdges.askCorners(layer, patches, rim, edges, below);
     if (edges.most() <= reach
         && Math.hypot(section.maxX() - section.minX(), section.maxY() - section.minY()) <= limits.bridge()) {
@@ -158,7 +158,7 @@ public final class LayerScan {
   /** A piece with lines laid over it, and line on line where that is better; a ledge where lines are no bridge. */
   private Hang laid(Piece piece, OutPoints edges, Chords chords, double reach) {
     double ledge = limits.ledge();
-    OutPoints out = beyond(piece, edges, chords, reach);
+    OutPoints out = beyond(piece, edges, chords);
     boolean isFlat = causes.areFlat(piece.patches);
     double span = chords.share() >= ALL || chords.share() >= SOME && isFlat ? chords.span() : 0;
     FreePart free = chords.share() >= ALL ? FreePart.NONE
@@ -168,7 +168,7 @@ public final class LayerScan {
         out.most() > Math.max(ledge, reach) && RimReach.isPeaked(piece.plain, piece.below, out.most()), piece.rim,
         piece.patches);
     Hang best = (span > limits.bridge() || out.most() > Math.max(ledge, reach)) && isFlat
-        ? lay(hang, chords, piece.below, reach, out.most()).orElse(hang) : hang;
+        ? lay(hang, chords, piece.below, out).orElse(hang) : hang;
     if (isNoBridge(best, edges)) {
       edges.add(out);
       return ledge(piece, edges);
@@ -177,13 +177,13 @@ public final class LayerScan {
   }
 
   /** What lines leave of a piece, as far as it stands out. */
-  private OutPoints beyond(Piece piece, OutPoints edges, Chords chords, double reach) {
-    OutPoints out = freeEdges.none(piece.layer, reach);
+  private OutPoints beyond(Piece piece, OutPoints edges, Chords chords) {
+    OutPoints out = edges.others();
     if (chords.share() < ALL) {
       // ends on free edges are asked already where nothing is held
       List<Double> ends = chords.held() == 0 ? chords.looseMiddles() : chords.looseEnds();
       for (int i = 0; i < ends.size(); i += 2) {
-        out.ask(ends.get(i), ends.get(i + 1), 0, piece.below);
+        out.ask(ends.get(i), ends.get(i + 1), piece.below);
       }
       if (chords.held() == 0) {
         out.add(edges);
@@ -201,44 +201,44 @@ public final class LayerScan {
   }
 
   /** Laid line on line, if it stands out less far then, or with shorter lines. */
-  private Optional<Hang> lay(Hang hang, Chords chords, OutlineGrid below, double reach, double depth) {
+  private Optional<Hang> lay(Hang hang, Chords chords, OutlineGrid below, OutPoints plain) {
     Rim rim = hang.rim();
-    int layer = hang.layer();
+    double depth = plain.most();
     Optional<Laying> several = Spans.shortest(hang.piece(), rim, below, hang.span(), limits,
-        laid -> left(layer, rim, laid, reach).most());
+        laid -> left(plain, rim, laid).most());
     boolean isOne = several.isEmpty() && depth > limits.ledge() && hang.span() > 0 && rim.holds() == 1;
     Optional<Laying> laying = isOne ? Spans.along(hang.piece(), rim, below, chords, limits) : several;
     if (laying.isEmpty()) {
       return Optional.empty();
     }
     Laying laid = laying.get();
-    OutPoints out = left(layer, rim, laid, reach);
+    OutPoints out = left(plain, rim, laid);
     double span = isOne ? hang.span() : laid.span();
     boolean shorter = span < hang.span() - Grid.STEP || hang.span() == 0 && span > 0;
     boolean better = out.most() < depth - Grid.STEP || shorter && out.most() <= Math.max(depth, limits.ledge());
     double[] along = isOne ? new double[] {hang.alongX(), hang.alongY()} : laid.along();
     double[] middle = isOne ? new double[] {hang.midX(), hang.midY()} : laid.middle();
-    return !better ? Optional.empty() : Optional.of(new Hang(layer, hang.z(), hang.piece(), false,
+    return !better ? Optional.empty() : Optional.of(new Hang(hang.layer(), hang.z(), hang.piece(), false,
         out.most(), span, along[0], along[1], middle[0], middle[1], out.points(),
-        free(hang, laid, reach, out.most()), true, rim, hang.patches()));
+        free(hang, laid, out), true, rim, hang.patches()));
   }
 
   /** The pieces lines leave that stand out too far; round a hole whose lines lie in the air, what lines left at first. */
-  private FreePart free(Hang hang, Laying laid, double reach, double most) {
+  private FreePart free(Hang hang, Laying laid, OutPoints all) {
     FreePart part = FreePart.NONE;
     double left = 0;
     for (Rim rest : laid.left()) {
-      OutPoints out = freeEdges.none(hang.layer(), reach);
+      OutPoints out = all.others();
       laid.forEachLeft(rest, out::askOut);
       left = Math.max(left, out.most());
       part = out.most() > limits.ledge() ? part.with(rest.area() / hang.piece().area(), rest) : part;
     }
-    return left < most ? hang.free() : part;
+    return left < all.most() ? hang.free() : part;
   }
 
   /** What lines leave, as far as it stands out from them and from the layer below. */
-  private OutPoints left(int layer, Rim rim, Laying laid, double reach) {
-    OutPoints out = freeEdges.none(layer, reach);
+  private static OutPoints left(OutPoints plain, Rim rim, Laying laid) {
+    OutPoints out = plain.others();
     laid.left().forEach(rest -> laid.forEachLeft(rest, out::askOut));
     laid.forEachOnFreeHoles(rim, out::askOut);
     return out;

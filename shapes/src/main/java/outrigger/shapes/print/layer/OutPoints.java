@@ -28,23 +28,20 @@ final class OutPoints {
     return most;
   }
 
-  /**
-   * Asks for a point as far as it lies from the layer below.
-   *
-   * @param way to the next point, mm
-   */
-  void ask(double x, double y, double way, OutlineGrid below) {
-    take(x, y, Math.min(below.distance(x, y), Grid.LIMIT_MM), way);
+  /** None yet, asked for alike. */
+  OutPoints others() {
+    return new OutPoints(reach, under);
+  }
+
+  /** Asks for a point as far as it lies from the layer below. */
+  void ask(double x, double y, OutlineGrid below) {
+    askOut(x, y, Math.min(below.distance(x, y), Grid.LIMIT_MM));
   }
 
   /** Asks for a point that is known to lie so far out. */
-  void askOut(double x, double y, double out) {
-    take(x, y, out, 0);
-  }
-
-  private void take(double x, double y, double far, double way) {
+  void askOut(double x, double y, double far) {
     // the layer's middle lies beside what its lower face shows, as where a slope goes on from a ledge
-    double out = far <= reach ? 0 : far - under.beside(x, y, way);
+    double out = far <= reach ? 0 : far - under.beside(x, y);
     if (out <= reach) {
       return;
     }

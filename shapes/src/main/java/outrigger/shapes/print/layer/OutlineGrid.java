@@ -1,6 +1,7 @@
 package outrigger.shapes.print.layer;
 
 import java.util.List;
+import outrigger.shapes.print.facet.Extremes;
 
 /**
  * Tells how far a point lies from the nearest of many outlines, through a grid of square cells about as many as there
@@ -111,11 +112,15 @@ final class OutlineGrid {
   }
 
   private int column(double x) {
-    return (int) Math.max(0, Math.min(columns - 1, (x - minX) / size));
+    return clamp((int) ((x - minX) / size), columns - 1);
   }
 
   private int row(double y) {
-    return (int) Math.max(0, Math.min(rows - 1, (y - minY) / size));
+    return clamp((int) ((y - minY) / size), rows - 1);
+  }
+
+  private static int clamp(int cell, int last) {
+    return Math.max(0, Math.min(last, cell));
   }
 
   /** Distance of a point from the nearest edge; infinite without edges. Rings of cells are looked at, inmost first. */
@@ -182,7 +187,7 @@ final class OutlineGrid {
       int step = whole || ring == 0 ? 1 : 2 * ring;
       for (int c = column - ring; c <= column + ring; c += step) {
         if (c >= 0 && c < columns) {
-          best = Math.min(best, inCell(x, y, r * columns + c));
+          best = Extremes.less(best, inCell(x, y, r * columns + c));
         }
       }
     }
@@ -192,7 +197,7 @@ final class OutlineGrid {
   private double inCell(double x, double y, int cell) {
     double best = Double.POSITIVE_INFINITY;
     for (int i = start[cell]; i < start[cell + 1]; i++) {
-      best = Math.min(best, square(ends, edges[i], x, y));
+      best = Extremes.less(best, square(ends, edges[i], x, y));
     }
     return best;
   }
@@ -204,7 +209,7 @@ final class OutlineGrid {
     double px = x - ends[4 * e];
     double py = y - ends[4 * e + 1];
     double square = dx * dx + dy * dy;
-    double t = square == 0 ? 0 : Math.max(0, Math.min(1, (px * dx + py * dy) / square));
+    double t = square == 0 ? 0 : Extremes.greater(0, Extremes.less(1, (px * dx + py * dy) / square));
     return (px - t * dx) * (px - t * dx) + (py - t * dy) * (py - t * dy);
   }
 }

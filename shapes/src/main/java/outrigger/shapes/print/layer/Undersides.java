@@ -127,7 +127,10 @@ public final class Undersides {
 
   /** Whether a facet that faces downward leans so far that it is called flat. */
   public boolean isFlat(int facet) {
-    return slope(facet) >= FLAT_SLOPE;
+    double x = normal(facet, 0);
+    double y = normal(facet, 1);
+    double down = -normal(facet, 2);
+    return down * down >= FLAT_SLOPE * FLAT_SLOPE * (x * x + y * y);
   }
 
   /** Layers from the second on that may lack support. */
@@ -186,12 +189,22 @@ public final class Undersides {
   }
 
   /** Whether the box of the facet in a slot meets the box asked for, mm. */
-  boolean meets(int slot, double... box) {
+  private boolean meets(int slot, double... box) {
     return meets(slot, 0, box) && meets(slot, 1, box) && meets(slot, 2, box);
   }
 
   private boolean meets(int slot, int axis, double... box) {
     return tree.least(slot, axis) <= box[axis + 3] && tree.most(slot, axis) >= box[axis];
+  }
+
+  /** Least coordinate of the facet in a slot along an axis, mm. */
+  double least(int slot, int axis) {
+    return tree.least(slot, axis);
+  }
+
+  /** Greatest coordinate of the facet in a slot along an axis, mm. */
+  double most(int slot, int axis) {
+    return tree.most(slot, axis);
   }
 
   /** How far a place lies beside the facet in a slot as seen from below, mm; 0 under it. */

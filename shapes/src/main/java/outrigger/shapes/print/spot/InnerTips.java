@@ -74,23 +74,21 @@ public final class InnerTips {
     return axes;
   }
 
-  /** Whether an edge of each corner does not lead along its axis. */
+  /** Whether an edge of each corner does not lead along its axis: each edge is asked at either end by one of its facets. */
   private static boolean[] blunt(Mesh mesh, double... axes) {
     boolean[] blunt = new boolean[mesh.vertexCount()];
+    double blunted = BLUNTED * Grid.PER_MM;
     for (int f = 0; f < mesh.facetCount(); f++) {
       for (int k = 0; k < 3; k++) {
         int a = mesh.corner(f, k);
-        int b = mesh.corner(f, (k + 1) % 3);
-        double x = mesh.x(b) - mesh.x(a);
-        double y = mesh.y(b) - mesh.y(a);
-        double z = mesh.z(b) - mesh.z(a);
-        double length = Math.sqrt(x * x + y * y + z * z);
-        if (length < BLUNTED * Grid.PER_MM) {
-          continue;
+        if (!blunt[a]) {
+          int b = mesh.corner(f, (k + 1) % 3);
+          double x = mesh.x(b) - mesh.x(a);
+          double y = mesh.y(b) - mesh.y(a);
+          double z = mesh.z(b) - mesh.z(a);
+          double length = Math.sqrt(x * x + y * y + z * z);
+          blunt[a] = length >= blunted && axes[3 * a] * x + axes[3 * a + 1] * y + axes[3 * a + 2] * z < SHARP * length;
         }
-        double sharp = SHARP * length;
-        blunt[a] |= axes[3 * a] * x + axes[3 * a + 1] * y + axes[3 * a + 2] * z < sharp;
-        blunt[b] |= axes[3 * b] * x + axes[3 * b + 1] * y + axes[3 * b + 2] * z > -sharp;
       }
     }
     return blunt;

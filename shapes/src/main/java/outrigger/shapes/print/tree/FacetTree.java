@@ -38,10 +38,11 @@ public final class FacetTree {
     long[] keys = BoxOrder.keys(boxes(mesh));
     order = new int[keys.length];
     long[] bySide = new long[keys.length];
-    int[] next = firstOfSides(facets);
+    byte[] sides = sides(facets);
+    int[] next = firstOfSides(sides);
     for (long key : keys) {
       int facet = BoxOrder.number(key, keys.length);
-      int side = side(facets, facet);
+      int side = sides[facet];
       int slot = next[side]++;
       order[slot] = facet;
       bySide[slot] = (long) side << SIDE_SHIFT | key >>> SIDE_BITS;
@@ -63,15 +64,20 @@ public final class FacetTree {
     places = PlaceTree.of(nodes, starts);
   }
 
-  private static int side(Facets facets, int f) {
-    return SIDES.cell(facets.normal(f, 0), facets.normal(f, 1), facets.normal(f, 2));
+  /** The side that each facet's normal points to. */
+  private static byte[] sides(Facets facets) {
+    byte[] sides = new byte[facets.count()];
+    for (int f = 0; f < sides.length; f++) {
+      sides[f] = (byte) SIDES.cell(facets.normal(f, 0), facets.normal(f, 1), facets.normal(f, 2));
+    }
+    return sides;
   }
 
   /** The first slot of each side. */
-  private static int[] firstOfSides(Facets facets) {
+  private static int[] firstOfSides(byte... sides) {
     int[] first = new int[SIDES.cells() + 1];
-    for (int f = 0; f < facets.count(); f++) {
-      first[side(facets, f) + 1]++;
+    for (byte side : sides) {
+      first[side + 1]++;
     }
     for (int side = 0; side < SIDES.cells(); side++) {
       first[side + 1] += first[side];

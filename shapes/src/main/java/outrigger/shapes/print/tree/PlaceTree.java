@@ -3,6 +3,7 @@ package outrigger.shapes.print.tree;
 import java.util.Arrays;
 import outrigger.shapes.exact.BoxOrder;
 import outrigger.shapes.num.Grid;
+import outrigger.shapes.print.facet.Extremes;
 
 /**
  * The facets of a {@link FacetTree} by place alone, for asking which of them lie near: whatever way they face, those near
@@ -86,7 +87,7 @@ final class PlaceTree {
     double low = boxes[k];
     double high = boxes[k + 3];
     boxes[k] = low > high ? 0 : (float) ((low + high) / 2);
-    boxes[k + 3] = low > high ? EMPTY : (float) (Math.max(high - boxes[k], boxes[k] - low) * ROUNDED_UP);
+    boxes[k + 3] = low > high ? EMPTY : (float) (Extremes.greater(high - boxes[k], boxes[k] - low) * ROUNDED_UP);
   }
 
   /** The first leaf's node; nodes below it in number have children. */
