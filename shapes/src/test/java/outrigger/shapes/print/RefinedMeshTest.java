@@ -3,17 +3,13 @@ package outrigger.shapes.print;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import outrigger.shapes.check.CheckedMesh;
-import outrigger.shapes.check.Proof;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.num.Axis;
-import outrigger.shapes.num.Grid;
 import outrigger.shapes.num.Workers;
 import outrigger.shapes.profile.Profile;
 import outrigger.shapes.solid.Prism;
@@ -22,8 +18,7 @@ import outrigger.shapes.solid.Solid;
 
 /** What is told of a part hangs on its shape: the same part cut into smaller facets gives the same concerns. */
 class RefinedMeshTest {
-  /** Edges are halved while they are longer, mm. */
-  private static final double LONGEST = 1.5;
+  private static final double LONGEST_EDGE = 1.5;
 
   private static final Solid SLOPE = Specimens.along(5.5, 0, 0, 10, 0, 10, 5.13, 11, 5.7, 11, 9, 0, 9);
   private static final Solid PLATE_ON_A_HOLE = Specimens.box(0, 0, 9.85, 8, 4, 0.75)
@@ -42,7 +37,7 @@ class RefinedMeshTest {
     for (Solid part : List.of(SLOPE, PLATE_ON_A_HOLE, CONE_BESIDE_A_BOX, CARRIED_ACROSS_A_SLIT, SLIT_AND_HOLE,
         Specimens.table(14, 10), Specimens.holed(9, 8))) {
       CheckedMesh plain = Specimens.proven(part);
-      CheckedMesh fine = refined(plain);
+      CheckedMesh fine = FinerMesh.of(plain, LONGEST_EDGE);
       assertTrue(fine.mesh().facetCount() > plain.mesh().facetCount());
       List<Concern> expected = concerns(plain);
       List<Concern> told = concerns(fine);
@@ -57,7 +52,7 @@ class RefinedMeshTest {
   @Test
   void jointThinnerThanALine_isAnErrorHoweverItIsCut() {
     CheckedMesh plain = Specimens.proven(CONE_BESIDE_A_BOX);
-    for (CheckedMesh mesh : List.of(plain, refined(plain))) {
+    for (CheckedMesh mesh : List.of(plain, FinerMesh.of(plain, LONGEST_EDGE))) {
       assertEquals(1, concerns(mesh).stream()
           .filter(c -> c.rule().equals("thin-neck") && c.severity() == Severity.ERROR).count());
     }
@@ -71,52 +66,5 @@ class RefinedMeshTest {
 
   private static List<String> words(List<Concern> concerns) {
     return concerns.stream().map(c -> c.severity() + " " + c.rule()).toList();
-  }
-
-  private static CheckedMesh refined(CheckedMesh given) {
-    List<int[]> facets = new ArrayList<>();
-    Mesh mesh = given.mesh();
-    for (int f = 0; f < mesh.facetCount(); f++) {
-      int[] facet = new int[9];
-      for (int k = 0; k < 3; k++) {
-        facet[3 * k] = mesh.x(mesh.corner(f, k));
-        facet[3 * k + 1] = mesh.y(mesh.corner(f, k));
-        facet[3 * k + 2] = mesh.z(mesh.corner(f, k));
-      }
-      split(facet, facets);
-    }
-    int[] xyz = facets.stream().flatMapToInt(IntStream::of).toArray();
-    return Proof.judge(Mesh.of(xyz, IntStream.range(0, xyz.length / 3).toArray())).proven().orElseThrow();
-  }
-
-  /** Halves the longest edge while it is too long; the facet across does the same, for ties fall to the same edge. */
-  private static void split(int[] facet, List<int[]> done) {
-    int longest = IntStream.range(0, 3).boxed().max(Comparator.comparing((Integer k) -> square(facet, k))
-        .thenComparing(k -> middle(facet, k)[0]).thenComparing(k -> middle(facet, k)[1])
-        .thenComparing(k -> middle(facet, k)[2])).orElseThrow();
-    if (square(facet, longest) <= Math.pow(LONGEST * Grid.PER_MM, 2)) {
-      done.add(facet);
-      return;
-    }
-    int[] middle = middle(facet, longest);
-    int[] first = facet.clone();
-    int[] second = facet.clone();
-    System.arraycopy(middle, 0, first, 3 * ((longest + 1) % 3), 3);
-    System.arraycopy(middle, 0, second, 3 * longest, 3);
-    split(first, done);
-    split(second, done);
-  }
-
-  private static double square(int[] facet, int edge) {
-    double sum = 0;
-    for (int k = 0; k < 3; k++) {
-      double d = (double) facet[3 * edge + k] - facet[3 * ((edge + 1) % 3) + k];
-      sum += d * d;
-    }
-    return sum;
-  }
-
-  private static int[] middle(int[] facet, int edge) {
-    return IntStream.range(0, 3).map(k -> Math.floorDiv(facet[3 * edge + k] + facet[3 * ((edge + 1) % 3) + k], 2)).toArray();
   }
 }

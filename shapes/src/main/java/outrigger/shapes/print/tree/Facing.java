@@ -25,6 +25,10 @@ public final class Facing {
   private static final double AGAINST = 0.32;
   /** Subtrees that are given to threads. */
   private static final int PIECES = 64;
+  /** What holds a ball pulls it by less: the pull that balls are held with, and more than normals are rounded by. */
+  private static final double HELD = 0.22;
+  /** So many nodes left are worth the question whether a ball is held there at all: own choice, by trial. */
+  private static final int MANY = 8;
   private static final int AXES = 3;
   /** Nodes no larger than this part of the width are taken whole. */
   private static final double SMALL = 0.5;
@@ -40,6 +44,7 @@ public final class Facing {
   private final double margin;
   private final float[] regions;
   private final Cones cones;
+  private final OpenNodes open;
 
   private Facing(FacetTree tree, Cones cones, boolean inward, double width, double margin) {
     this.tree = tree;
@@ -51,6 +56,7 @@ public final class Facing {
     reach2 = (width + ROUNDING) * (width + ROUNDING);
     this.margin = margin;
     regions = NearRegions.empty(tree.size());
+    open = new OpenNodes(tree, width, HELD);
   }
 
   /**
@@ -102,11 +108,11 @@ public final class Facing {
         for (int other = 2 * others[i]; other <= 2 * others[i] + 1; other++) {
           if (other >= child && !NearRegions.holds(regions, tree, slot, child, other, margin) && bounds.mayFace(other)) {
             next[kept] = other;
-            kept += takesWhole(child, other) ? 0 : 1;
+            kept += !open.asks(child) && takesWhole(child, other) ? 0 : 1;
           }
         }
       }
-      descend(child, next, left(child, slot, next, kept));
+      descend(child, next, shut(child, next, left(child, slot, next, kept)));
     }
   }
 
@@ -116,6 +122,22 @@ public final class Facing {
     for (int i = 0; i < count; i++) {
       others[kept] = others[i];
       kept += NearRegions.holds(regions, tree, slot, node, others[i], margin) ? 0 : 1;
+    }
+    return kept;
+  }
+
+  /** Drops the nodes about which no ball is held where many are left, and returns how many then are. */
+  private int shut(int node, int[] others, int count) {
+    if (count < MANY || !open.asks(node)) {
+      return count;
+    }
+    if (open.isOpen(node)) {
+      return 0;
+    }
+    int kept = 0;
+    for (int i = 0; i < count; i++) {
+      others[kept] = others[i];
+      kept += open.isOpen(others[i]) ? 0 : 1;
     }
     return kept;
   }

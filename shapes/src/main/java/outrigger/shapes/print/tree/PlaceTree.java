@@ -117,6 +117,14 @@ final class PlaceTree {
     return (dx * dx + dy * dy + dz * dz) / 4;
   }
 
+  /** Whether a node's box meets another, least x, y, z and greatest. */
+  boolean meets(int node, double... box) {
+    int o = WIDTH * node;
+    return boxes[o] - boxes[o + 3] <= box[3] && boxes[o] + boxes[o + 3] >= box[0]
+        && boxes[o + 1] - boxes[o + 4] <= box[4] && boxes[o + 1] + boxes[o + 4] >= box[1]
+        && boxes[o + 2] - boxes[o + 5] <= box[5] && boxes[o + 2] + boxes[o + 5] >= box[2];
+  }
+
   /** A number not below the product of any place in a node's box and a vector. */
   double mostAlong(int node, double ax, double ay, double az) {
     int o = WIDTH * node;
