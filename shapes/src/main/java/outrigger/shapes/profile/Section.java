@@ -12,10 +12,11 @@ import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.algorithm.locate.PointOnGeometryLocator;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Location;
-import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.TopologyException;
 import org.locationtech.jts.noding.snap.SnappingNoder;
@@ -86,12 +87,6 @@ public final class Section {
     return 2 * geometry.getArea() / geometry.getLength();
   }
 
-  /** Middle of the area, x and y; of an area that is not empty. */
-  public double[] middle() {
-    Point middle = geometry.getCentroid();
-    return new double[] {middle.getX(), middle.getY()};
-  }
-
   /** This area without another. */
   public Section minus(Section other) {
     if (other.isEmpty() || isEmpty()) {
@@ -158,18 +153,37 @@ public final class Section {
     }
   }
 
-  /** What of this area lies further than a distance from another, mm, which is above 0. */
+  /** What of this area lies further than a distance, mm, which is above 0, from another beside it. */
   public Section beyond(Section other, double distance) {
-    return new Section(OverlayNGRobust.overlay(geometry, other.geometry.buffer(distance), OverlayNG.DIFFERENCE));
+    Envelope near = new Envelope(geometry.getEnvelopeInternal());
+    near.expandBy(distance);
+    Geometry lines = other.linesIn(near);
+    return lines.isEmpty() ? this
+        : new Section(OverlayNGRobust.overlay(geometry, lines.buffer(distance), OverlayNG.DIFFERENCE));
   }
 
-  /** What this area and another share. */
-  public Section common(Section other) {
-    return other.isEmpty() || isEmpty() ? EMPTY : overlay(other, OverlayNG.INTERSECTION);
-  }
-
-  private Section overlay(Section other, int operation) {
-    return new Section(OverlayNGRobust.overlay(geometry, other.geometry, operation));
+  /** The stretches of the outlines whose edges reach into a box. */
+  private Geometry linesIn(Envelope box) {
+    List<LineString> lines = new ArrayList<>();
+    for (double[] loop : loops()) {
+      List<Coordinate> line = new ArrayList<>();
+      Coordinate from = new Coordinate(loop[loop.length - 2], loop[loop.length - 1]);
+      for (int i = 0; i <= loop.length; i += 2) {
+        boolean isEnd = i == loop.length;
+        Coordinate to = isEnd ? null : new Coordinate(loop[i], loop[i + 1]);
+        if (!isEnd && box.intersects(from, to)) {
+          if (line.isEmpty()) {
+            line.add(from);
+          }
+          line.add(to);
+        } else if (!line.isEmpty()) {
+          lines.add(Overlays.FACTORY.createLineString(line.toArray(new Coordinate[0])));
+          line.clear();
+        }
+        from = to;
+      }
+    }
+    return Overlays.FACTORY.createMultiLineString(lines.toArray(new LineString[0]));
   }
 
   /** The connected areas of at least a size, mm^2, each a section, by least x and then y of their bounds. */

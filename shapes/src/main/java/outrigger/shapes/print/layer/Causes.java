@@ -29,12 +29,13 @@ final class Causes {
     List<Patch> patches = new ArrayList<>();
     double low = layering.middle(layer - 1);
     double high = layering.middle(layer);
-    LoopArea area = new LoopArea(piece.loops());
+    List<double[]> loops = piece.loops();
+    LoopArea area = new LoopArea(loops);
     double large = LARGE * piece.area();
     undersides.forEachSteep(piece.minX(), piece.minY(), low, piece.maxX(), piece.maxY(), high, slot -> {
       Patch patch = Patch.between(mesh, undersides.facet(slot), low, high);
       if (patch.area() > large) {
-        Patch.within(piece, mesh, undersides.facet(slot), low, high).ifPresent(patches::add);
+        Patch.within(loops, mesh, undersides.facet(slot), low, high).ifPresent(patches::add);
       } else if (patch.area() > 0 && area.holds(patch.x(), patch.y())) {
         patches.add(patch);
       }

@@ -5,7 +5,6 @@ import java.util.Optional;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.num.Grid;
 import outrigger.shapes.print.Normals;
-import outrigger.shapes.profile.Section;
 
 /**
  * What of a facet lies between two heights, seen from below; mm.
@@ -30,8 +29,12 @@ public record Patch(int facet, double area, double x, double y, double z, double
     return of(facet, p, cut(mesh, facet, low, high, p));
   }
 
-  /** The same of a facet that faces downward, within a piece of a layer: all of it where next to nothing lies beside. */
-  static Optional<Patch> within(Section piece, Mesh mesh, int facet, double low, double high) {
+  /**
+   * The same of a facet that faces downward, within a piece of a layer: all of it where next to nothing lies beside.
+   *
+   * @param piece its outlines
+   */
+  static Optional<Patch> within(List<double[]> piece, Mesh mesh, int facet, double low, double high) {
     double[] p = new double[3 * MOST];
     int corners = cut(mesh, facet, low, high, p);
     double[] loop = new double[2 * corners];
@@ -41,7 +44,7 @@ public record Patch(int facet, double area, double x, double y, double z, double
       loop[2 * i + 1] = p[3 * (corners - 1 - i) + 1];
     }
     Patch whole = of(facet, p, corners);
-    Section part = Section.of(List.of(loop)).common(piece);
+    ConvexClip part = ConvexClip.of(piece, loop);
     if (part.area() >= WHOLE * whole.area) {
       return Optional.of(whole);
     }
@@ -49,11 +52,10 @@ public record Patch(int facet, double area, double x, double y, double z, double
   }
 
   /** What of it lies in a part of its area; its lowest height is kept. */
-  private Patch cutTo(Section part, Mesh mesh) {
-    double[] middle = part.middle();
+  private Patch cutTo(ConvexClip part, Mesh mesh) {
     double[] normal = Normals.doubled(mesh, facet);
-    double rise = normal[0] * (middle[0] - x) + normal[1] * (middle[1] - y);
-    return new Patch(facet, part.area(), middle[0], middle[1], z - rise / normal[2], low);
+    double rise = normal[0] * (part.x() - x) + normal[1] * (part.y() - y);
+    return new Patch(facet, part.area(), part.x(), part.y(), z - rise / normal[2], low);
   }
 
   /** Sets p to the corners of a facet's part between two heights; returns how many there are. */
