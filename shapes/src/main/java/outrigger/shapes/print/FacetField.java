@@ -3,6 +3,7 @@ package outrigger.shapes.print;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import outrigger.shapes.print.facet.Arrangement;
 
 /**
  * One number a facet, from which a coloured map is drawn; and where large facets are not alike all over, the places on them
@@ -64,6 +65,13 @@ public final class FacetField {
     Map<Integer, List<Place>> copy = new LinkedHashMap<>();
     places.forEach((facet, list) -> copy.put(facet, List.copyOf(list)));
     return new FacetField(name, unit, bound, lowIsBad, values, copy, elsewhere);
+  }
+
+  /** The same over the facets of the mesh that was put in order. */
+  FacetField in(Arrangement arrangement) {
+    Map<Integer, List<Place>> moved = new LinkedHashMap<>();
+    places.forEach((facet, list) -> moved.put(arrangement.given(facet), list));
+    return new FacetField(name, unit, bound, lowIsBad, arrangement.asGiven(values), moved, elsewhere);
   }
 
   /** The places measured on a facet; none if it is alike all over. */

@@ -53,7 +53,7 @@ public final class Printability {
     Specimen specimen = new Specimen(mesh, report.limits(), Map.of(), workers).mapped();
     List<FacetField> fields = new ArrayList<>();
     for (Gauge gauge : List.of(new WallGauge(), new GapGauge(), new OverhangGauge())) {
-      fields.addAll(specimen.reading(gauge).fields());
+      specimen.reading(gauge).fields().stream().map(specimen::asGiven).forEach(fields::add);
     }
     List<String> known = fields.stream().map(FacetField::name).toList();
     report.fields().stream().filter(field -> !known.contains(field.name())).forEach(fields::add);
@@ -69,7 +69,7 @@ public final class Printability {
     for (Reading reading : readings(specimen, gauges, finished)) {
       concerns.addAll(reading.concerns());
       facts.addAll(reading.facts());
-      fields.addAll(reading.fields());
+      reading.fields().stream().map(specimen::asGiven).forEach(fields::add);
       notExamined.addAll(reading.notExamined());
     }
     concerns.sort(Comparator.comparing(Concern::severity));

@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param concerns worst first; several facets of one place are one concern
  * @param facts numbers worth telling
- * @param fields numbers a facet, for maps
+ * @param fields numbers a facet, for maps, in the order of the specimen's mesh
  * @param notExamined what was left out and why, one sentence each
  */
 public record Reading(List<Concern> concerns, List<Fact> facts, List<FacetField> fields, List<String> notExamined) {

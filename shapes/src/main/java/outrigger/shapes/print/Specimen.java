@@ -10,6 +10,7 @@ import outrigger.shapes.check.Measures;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.num.Axis;
 import outrigger.shapes.num.Workers;
+import outrigger.shapes.print.facet.Arrangement;
 import outrigger.shapes.print.facet.DirectionSums;
 import outrigger.shapes.print.facet.Facets;
 import outrigger.shapes.print.slice.Slicer;
@@ -21,7 +22,8 @@ import outrigger.shapes.print.tree.FacetTree;
  * <p>Z is up. The bed lies at the part's least z, wherever that is.
  */
 public final class Specimen {
-  private final CheckedMesh checked;
+  private final Arrangement arrangement;
+  private final Measures measures;
   private final PrintLimits limits;
   private final Map<String, Double> heights;
   private final Workers workers;
@@ -41,27 +43,33 @@ public final class Specimen {
    * @param workers who measures
    */
   public Specimen(CheckedMesh checked, PrintLimits limits, Map<String, Double> heights, Workers workers) {
-    this(checked, limits, heights, workers, false, Optional.empty());
+    this(Arrangement.of(checked.mesh()), checked.measures(), limits, heights, workers, false, Optional.empty());
   }
 
-  private Specimen(CheckedMesh checked, PrintLimits limits, Map<String, Double> heights, Workers workers,
-      boolean mapped, Optional<Axis> load) {
+  private Specimen(Arrangement arrangement, Measures measures, PrintLimits limits, Map<String, Double> heights,
+      Workers workers, boolean mapped, Optional<Axis> load) {
     this.load = load;
     this.mapped = mapped;
-    this.checked = checked;
+    this.arrangement = arrangement;
+    this.measures = measures;
     this.limits = limits;
     this.heights = Collections.unmodifiableMap(new LinkedHashMap<>(heights));
     this.workers = workers;
   }
 
-  /** The proven mesh. */
+  /** The proven mesh, its facets in an order that hangs on their places alone. */
   public Mesh mesh() {
-    return checked.mesh();
+    return arrangement.mesh();
+  }
+
+  /** A field over the facets of that, as one over those of the mesh given. */
+  FacetField asGiven(FacetField field) {
+    return field.in(arrangement);
   }
 
   /** What it measures. */
   public Measures measures() {
-    return checked.measures();
+    return measures;
   }
 
   /** What it is held against. */
@@ -86,17 +94,17 @@ public final class Specimen {
 
   /** The same, its maps to tell widths up to twice the limit, which takes longer. */
   public Specimen mapped() {
-    return new Specimen(checked, limits, heights, workers, true, load);
+    return new Specimen(arrangement, measures, limits, heights, workers, true, load);
   }
 
   /** The same, each gauge to do all its work on the thread that asks it. */
   Specimen alone() {
-    return new Specimen(checked, limits, heights, Workers.of(1), mapped, load);
+    return new Specimen(arrangement, measures, limits, heights, Workers.of(1), mapped, load);
   }
 
   /** The same, pulled or bent along an axis, which its layers had better not lie across. */
   public Specimen loaded(Axis along) {
-    return new Specimen(checked, limits, heights, workers, mapped, Optional.of(along));
+    return new Specimen(arrangement, measures, limits, heights, workers, mapped, Optional.of(along));
   }
 
   /** The axis it is loaded along; empty if nothing is known, and its length is taken. */
@@ -111,7 +119,7 @@ public final class Specimen {
 
   /** Height of the bed, mm. */
   public double bed() {
-    return checked.measures().minZ();
+    return measures.minZ();
   }
 
   /** Normals and areas of the facets; made once. */
@@ -133,7 +141,7 @@ public final class Specimen {
   /** Cuts the part by level planes; made once. */
   public synchronized Slicer slicer() {
     if (slicer == null) {
-      slicer = Slicer.of(checked);
+      slicer = Slicer.of(mesh());
     }
     return slicer;
   }
@@ -166,7 +174,7 @@ public final class Specimen {
   /** Facets in mm for asking what lies near a place; made once. */
   public synchronized FacetTree facetTree() {
     if (facetTree == null) {
-      facetTree = FacetTree.of(mesh(), facets());
+      facetTree = FacetTree.of(arrangement, facets());
     }
     return facetTree;
   }

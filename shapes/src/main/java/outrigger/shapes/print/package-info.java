@@ -25,14 +25,16 @@
  *
  * <p><b>Steps.</b>
  * <ol>
+ * <li>The specimen puts facets in an order that hangs on their places alone ({@code Arrangement}); fields are told in the
+ *     order of the mesh given again.
  * <li>{@code Printability} gives the specimen to every {@link Gauge}: those of the sub-packages, and {@code HeightGauge} and
  *     {@code MaterialGauge}, which are small enough to stand here. Small parts are read side by side.
  * <li>The first gauge that asks for the tree, the slicer or the normals has the specimen make them, once for all.
  * <li>The {@link Reading}s are put together, errors first.
  * </ol>
  *
- * <p><b>Promised.</b> Same specimen, same report, whatever the number of threads. A part moved, turned about the
- * vertical or mirrored gives the same concerns, moved with it.
+ * <p><b>Promised.</b> Same part, same report, whatever the number of threads and the order in which its facets are listed.
+ * A part moved, turned about the vertical or mirrored gives the same concerns, moved with it.
  *
  * <p><b>Not promised.</b> That a part without concern prints: the limits are common practice of material extrusion, not
  * physics ({@link Limit}).

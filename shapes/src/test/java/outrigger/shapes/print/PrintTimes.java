@@ -40,12 +40,12 @@ final class PrintTimes {
       long start = now();
       CheckedMesh mesh = Proof.judge(StlReader.read(file).toMesh().mesh()).proven().orElseThrow();
       row.add((now() - start) / NANOS_PER_MS);
-      Specimen specimen = new Specimen(mesh, PrintLimits.standard(), Map.of(),
-          Workers.of(1));
+      start = now();
+      Specimen specimen = new Specimen(mesh, PrintLimits.standard(), Map.of(), Workers.of(1));
       for (Gauge gauge : Printability.gauges()) {
-        start = now();
         specimen.reading(gauge);
         row.add((now() - start) / NANOS_PER_MS);
+        start = now();
       }
       columns.add(row);
     }
@@ -63,7 +63,8 @@ final class PrintTimes {
       }
       Collections.sort(column);
       double median = column.get(column.size() / 2);
-      line.append(String.format(Locale.ROOT, "  %s %.1f", k == 0 ? "proof" : Printability.gauges().get(k - 1).name(), median));
+      String name = k == 0 ? "proof" : Printability.gauges().get(k - 1).name();
+      line.append(String.format(Locale.ROOT, "  %s %.1f", name, median));
       proof += k == 0 ? median : 0;
       gauges += k == 0 ? 0 : median;
     }

@@ -3,10 +3,12 @@
  *
  * <p><b>Input.</b> A proven mesh. <b>Output.</b> {@link Facets}: unit normals and areas. {@link Seams}: the half-edge
  * across each half-edge. {@link DirectionSums}: area, sum of normals and volume below all facets that face a way, without
- * a look at each. Beside them what all other parts reckon with: {@link Vec}, {@link Extremes} and {@link CubeMap}.
+ * a look at each. {@link Arrangement}: the mesh with its facets in an order that hangs on their places alone. Beside them
+ * what all other parts reckon with: {@link Vec}, {@link Extremes} and {@link CubeMap}.
  *
- * <p><b>Steps.</b> Each is made in linear time.
+ * <p><b>Steps.</b> Each is made in linear time but the first, in n log n.
  * <ol>
+ * <li>{@code Arrangement} sorts facets along a space-filling curve, ties by their corners.
  * <li>{@code Facets} takes the cross product of two edges of each facet in grid units, and rounds its parts to 32 bits.
  * <li>{@code Seams} sorts half-edges by the lower number of their two vertices and pairs those with the same higher one.
  * <li>{@code DirectionSums} numbers facets by the cell of {@code CubeMap} they face, and adds up each cell. Asked for a

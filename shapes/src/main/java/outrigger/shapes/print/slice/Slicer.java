@@ -3,7 +3,6 @@ package outrigger.shapes.print.slice;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import outrigger.shapes.check.CheckedMesh;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.num.Grid;
 import outrigger.shapes.num.Workers;
@@ -37,9 +36,9 @@ public final class Slicer {
     }
   }
 
-  /** A slicer for a proven mesh. */
-  public static Slicer of(CheckedMesh checked) {
-    return new Slicer(checked.mesh());
+  /** A slicer for a sound mesh. */
+  public static Slicer of(Mesh mesh) {
+    return new Slicer(mesh);
   }
 
   /** Which facet lies across each edge. */

@@ -120,6 +120,13 @@ public final class InnerEdges {
     return across / 3 == half / 3 || isNeedle(across / 3) ? -1 : across;
   }
 
+  /** Whether of the two facets at an edge the first tells of it: the larger one. */
+  private boolean tells(int half, int across) {
+    double own = facets.area(half / 3);
+    double other = facets.area(across / 3);
+    return own > other || own == other && half < across;
+  }
+
   private Vec place(int vertex) {
     return new Vec(Grid.toMm(mesh.x(vertex)), Grid.toMm(mesh.y(vertex)), Grid.toMm(mesh.z(vertex)));
   }
@@ -147,7 +154,7 @@ public final class InnerEdges {
     private void round(int slot, int facet) {
       for (int half = 3 * facet; half < 3 * facet + 3; half++) {
         int across = across(half);
-        if (half < across && isInner(facet, half, across)) {
+        if (across >= 0 && tells(half, across) && isInner(facet, half, across)) {
           along(slot, half, normal(across / 3));
         }
       }

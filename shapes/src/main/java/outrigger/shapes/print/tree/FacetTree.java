@@ -1,8 +1,8 @@
 package outrigger.shapes.print.tree;
 
-import outrigger.shapes.exact.BoxOrder;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.num.Grid;
+import outrigger.shapes.print.facet.Arrangement;
 import outrigger.shapes.print.facet.CubeMap;
 import outrigger.shapes.print.facet.Extremes;
 import outrigger.shapes.print.facet.Facets;
@@ -34,18 +34,15 @@ public final class FacetTree {
   private final float[] normalNodes;
   private final PlaceTree places;
 
-  private FacetTree(Mesh mesh, Facets facets) {
-    long[] keys = BoxOrder.keys(boxes(mesh));
-    order = new int[keys.length];
-    long[] bySide = new long[keys.length];
+  private FacetTree(Mesh mesh, Facets facets, long[] along) {
+    order = new int[along.length];
+    long[] bySide = new long[along.length];
     byte[] sides = sides(facets);
     int[] next = firstOfSides(sides);
-    for (long key : keys) {
-      int facet = BoxOrder.number(key, keys.length);
-      int side = sides[facet];
-      int slot = next[side]++;
+    for (int facet = 0; facet < along.length; facet++) {
+      int slot = next[sides[facet]]++;
       order[slot] = facet;
-      bySide[slot] = (long) side << SIDE_SHIFT | key >>> SIDE_BITS;
+      bySide[slot] = (long) sides[facet] << SIDE_SHIFT | along[facet] >>> SIDE_BITS;
     }
     corners = new float[9 * order.length];
     for (int slot = 0; slot < order.length; slot++) {
@@ -95,32 +92,15 @@ public final class FacetTree {
     return n;
   }
 
-  /** The facets of a mesh. */
+  /** The facets of a mesh, put in order. */
   public static FacetTree of(Mesh mesh) {
-    return of(mesh, new Facets(mesh));
+    Arrangement arrangement = Arrangement.of(mesh);
+    return of(arrangement, new Facets(arrangement.mesh()));
   }
 
-  /** The same, of a mesh whose normals are known. */
-  public static FacetTree of(Mesh mesh, Facets facets) {
-    return new FacetTree(mesh, facets);
-  }
-
-  private static int[] boxes(Mesh mesh) {
-    int[] boxes = new int[WIDTH * mesh.facetCount()];
-    for (int f = 0; f < mesh.facetCount(); f++) {
-      int a = mesh.corner(f, 0);
-      int b = mesh.corner(f, 1);
-      int c = mesh.corner(f, 2);
-      box(boxes, WIDTH * f, mesh.x(a), mesh.x(b), mesh.x(c));
-      box(boxes, WIDTH * f + 1, mesh.y(a), mesh.y(b), mesh.y(c));
-      box(boxes, WIDTH * f + 2, mesh.z(a), mesh.z(b), mesh.z(c));
-    }
-    return boxes;
-  }
-
-  private static void box(int[] boxes, int at, int a, int b, int c) {
-    boxes[at] = Math.min(a, Math.min(b, c));
-    boxes[at + 3] = Math.max(a, Math.max(b, c));
+  /** The facets of a mesh in order, their normals known. */
+  public static FacetTree of(Arrangement arrangement, Facets facets) {
+    return new FacetTree(arrangement.mesh(), facets, arrangement.places());
   }
 
   /** Number of facets, and of slots. */

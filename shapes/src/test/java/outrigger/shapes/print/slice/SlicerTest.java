@@ -23,7 +23,7 @@ class SlicerTest {
     double low = mesh.measures().minZ();
     int count = (int) Math.round((mesh.measures().maxZ() - low) / layer);
     List<Double> middles = IntStream.range(0, count).mapToObj(i -> low + (i + 0.5) * layer).toList();
-    return layer * Slicer.of(mesh).at(middles, ONE).stream().mapToDouble(Slice::area).sum();
+    return layer * Slicer.of(mesh.mesh()).at(middles, ONE).stream().mapToDouble(Slice::area).sum();
   }
 
   @Test
@@ -31,7 +31,7 @@ class SlicerTest {
     CheckedMesh cone = Specimens.proven(Revolution.cone(20, 10, 0, 10, 16));
     for (double z : new double[] {0, 2.5, 5, 9.99}) {
       double r = 10 - z / 2;
-      Slice slice = Slicer.of(cone).at(z);
+      Slice slice = Slicer.of(cone.mesh()).at(z);
       assertEquals(16 * r * r / 2 * StrictMath.sin(2 * Math.PI / 16), slice.area(), 0.01);
       assertEquals(16 * 2 * r * StrictMath.sin(Math.PI / 16), slice.outline(), 0.01);
       assertEquals(slice.area(), slice.section().area(), 1e-9);
@@ -40,7 +40,7 @@ class SlicerTest {
 
   @Test
   void at_aboveAndBelow_isEmpty() {
-    Slicer slicer = Slicer.of(Specimens.proven(Specimens.box(0, 0, 0, 3, 4, 5)));
+    Slicer slicer = Slicer.of(Specimens.proven(Specimens.box(0, 0, 0, 3, 4, 5)).mesh());
     assertTrue(slicer.at(-0.1).loops().isEmpty());
     assertTrue(slicer.at(5.1).section().isEmpty());
     assertEquals(12, slicer.at(0).area(), 1e-12);
@@ -51,7 +51,7 @@ class SlicerTest {
     Solid tubes = Solid.union(
         Prism.of(Profile.rectangle(20, 20).cut(Profile.rectangle(16, 16)), 0, 5),
         Prism.of(Profile.rectangle(10, 10).cut(Profile.rectangle(6, 6)), 0, 5));
-    Slice slice = Slicer.of(Specimens.proven(tubes)).at(2);
+    Slice slice = Slicer.of(Specimens.proven(tubes).mesh()).at(2);
     assertEquals(4, slice.loops().size());
     assertEquals(2, slice.section().pieces(0).size());
     assertEquals(400 - 256 + 100 - 36, slice.section().area(), 1e-9);
@@ -83,8 +83,8 @@ class SlicerTest {
   void at_anyNumberOfWorkers_sameSlices() {
     CheckedMesh mesh = Specimens.proven(Specimens.holed(8, 12));
     List<Double> heights = IntStream.range(0, 80).mapToObj(i -> 0.1 + 0.2 * i).toList();
-    List<Slice> one = Slicer.of(mesh).at(heights, Workers.of(1));
-    List<Slice> three = Slicer.of(mesh).at(heights, Workers.of(3));
+    List<Slice> one = Slicer.of(mesh.mesh()).at(heights, Workers.of(1));
+    List<Slice> three = Slicer.of(mesh.mesh()).at(heights, Workers.of(3));
     for (int i = 0; i < one.size(); i++) {
       assertEquals(one.get(i).area(), three.get(i).area());
       assertEquals(one.get(i).loops().size(), three.get(i).loops().size());
