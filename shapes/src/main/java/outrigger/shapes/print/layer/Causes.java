@@ -25,14 +25,14 @@ final class Causes {
   }
 
   /** The undersides of a piece within a layer, from the middle of the one below to its own. */
-  List<Patch> patches(int layer, Section piece) {
+  List<Patch> patches(int layer, Section piece, SteepUnder under) {
     List<Patch> patches = new ArrayList<>();
     double low = layering.middle(layer - 1);
     double high = layering.middle(layer);
     List<double[]> loops = piece.loops();
     LoopArea area = new LoopArea(loops);
     double large = LARGE * piece.area();
-    undersides.forEachSteep(piece.minX(), piece.minY(), low, piece.maxX(), piece.maxY(), high, slot -> {
+    under.forEach(slot -> {
       Patch patch = Patch.between(mesh, undersides.facet(slot), low, high);
       if (patch.area() > large) {
         Patch.within(loops, mesh, undersides.facet(slot), low, high).ifPresent(patches::add);

@@ -3,7 +3,6 @@ package outrigger.shapes.print.layer;
 import java.util.List;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.num.Grid;
-import outrigger.shapes.profile.Section;
 
 /** Asks how far free edges, and corners beside them, stand out from the layer below. */
 final class FreeEdges {
@@ -31,9 +30,8 @@ final class FreeEdges {
   }
 
   /** The points of a piece's free edges above steep facets, as far as they stand out from the layer below, mm. */
-  OutPoints asked(int layer, Section piece, Rim rim, OutlineGrid below, double reach) {
-    OutPoints out = new OutPoints(reach, new BesideSteep(undersides, piece, layering.middle(layer - 1),
-        layering.middle(layer), tangent * layering.step(layer)));
+  static OutPoints asked(SteepUnder under, Rim rim, OutlineGrid below, double reach) {
+    OutPoints out = new OutPoints(reach, under);
     for (int e = 0; e < rim.size(); e++) {
       if (rim.isCarried(e)) {
         continue;

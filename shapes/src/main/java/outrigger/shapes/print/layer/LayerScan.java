@@ -131,7 +131,9 @@ public final class LayerScan {
   private record Piece(int layer, Section section, OutlineGrid below, List<Patch> patches, Rim rim, Rim plain) {}
 
   private Optional<Hang> examine(int layer, Section section, OutlineGrid below) {
-    List<Patch> patches = causes.patches(layer, section);
+    double reach = layering.step(layer) * tangent;
+    SteepUnder under = new SteepUnder(undersides, section, layering.middle(layer - 1), layering.middle(layer), reach);
+    List<Patch> patches = causes.patches(layer, section, under);
     if (patches.isEmpty() && !causes.holdPit(layer, section)) {
       return Optional.empty();
     }
@@ -140,8 +142,7 @@ public final class LayerScan {
     if (rim.carriedLength() == 0 && nearest(rim, below) > layering.layer()) {
       return Optional.of(unmeasured(piece, true));
     }
-    double reach = layering.step(layer) * tangent;
-    OutPoints edges = freeEdges.asked(layer, section, piece.plain, below, reach);
+    OutPoints edges = FreeEdges.asked(under, piece.plain, below, reach);
     freeEdges.askCorners(layer, patches, rim, edges, below);
     if (edges.most() <= reach
         && Math.hypot(section.maxX() - section.minX(), section.maxY() - section.minY()) <= limits.bridge()) {

@@ -9,7 +9,7 @@ import outrigger.shapes.num.Grid;
 final class OutPoints {
   private final double reach;
   private final List<Double> points = new ArrayList<>();
-  private final BesideSteep under;
+  private final SteepUnder under;
   private double most;
   private int farthest;
 
@@ -18,7 +18,7 @@ final class OutPoints {
    *
    * @param reach how far a point may stand out, mm
    */
-  OutPoints(double reach, BesideSteep under) {
+  OutPoints(double reach, SteepUnder under) {
     this.reach = reach;
     this.under = under;
   }

@@ -3,6 +3,7 @@ package outrigger.shapes.print.layer;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.function.IntConsumer;
+import java.util.stream.IntStream;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.num.Grid;
@@ -41,25 +42,21 @@ public final class Undersides {
     this.tree = tree;
     least = -StrictMath.sin(StrictMath.toRadians(Math.min(STEEPEST, limit)));
     double tangent = tangent(limit);
-    BitSet facingDown = new BitSet();
-    BitSet higher = new BitSet();
+    boolean[] facesDown = new boolean[mesh.vertexCount()];
+    boolean[] isHigher = new boolean[mesh.vertexCount()];
     for (int f = 0; f < mesh.facetCount(); f++) {
       double down = -normal(f, 2);
       if (down > 0 && down > tangent * level(f)) {
         steep.set(f);
       }
+      // of each edge the one facet asks at one end, the other at the other
       for (int k = 0; k < 3; k++) {
         int v = mesh.corner(f, k);
-        if (mesh.z(mesh.corner(f, (k + 1) % 3)) < mesh.z(v) || mesh.z(mesh.corner(f, (k + 2) % 3)) < mesh.z(v)) {
-          higher.set(v);
-        }
-        if (down > 0) {
-          facingDown.set(v);
-        }
+        isHigher[v] |= mesh.z(mesh.corner(f, (k + 1) % 3)) < mesh.z(v);
+        facesDown[v] |= down > 0;
       }
     }
-    facingDown.andNot(higher);
-    pits = facingDown.stream().toArray();
+    pits = IntStream.range(0, facesDown.length).filter(v -> facesDown[v] && !isHigher[v]).toArray();
     pitTree = BoxTree.of(boxes());
   }
 

@@ -13,7 +13,7 @@
  *     asks how far the edge of each piece left lies from the outline below ({@code FreeEdges}): what the limit allows is
  *     carried. {@code Causes} tells the undersides and corners of a piece. {@link OutlineGrid} and {@code LoopArea} tell
  *     what is near an outline or within it. {@code OutPoints} keeps the points that stand out, less what they lie beside the
- *     {@link Shadow} of the steep facet under them ({@code BesideSteep}).
+ *     {@link Shadow} of the steep facet under them ({@code SteepUnder}).
  * <li>{@link Rim} tells which edges of such a piece are carried. {@code Beads} and {@link Chords} lay lines across it, as a
  *     printer lays beads: what holds both ends is a bridge, what does not is a {@link FreePart} and stands out into the air.
  *     {@code RimReach} tells how far all of it lies from what is below.

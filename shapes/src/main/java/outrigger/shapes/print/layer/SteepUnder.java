@@ -1,17 +1,18 @@
 package outrigger.shapes.print.layer;
 
 import java.util.Arrays;
+import java.util.function.IntConsumer;
 import outrigger.shapes.print.facet.Extremes;
 import outrigger.shapes.profile.Section;
 
-/** Tells how far places of a layer's piece lie beside the steep facets there, through a grid of square cells over these. */
-final class BesideSteep {
+/**
+ * The steep facets under a piece of a layer, fetched once. How far places of the piece lie beside them is told through a
+ * grid of square cells over them.
+ */
+final class SteepUnder {
   private static final int SIDES = 4;
 
   private final Undersides undersides;
-  private final Section piece;
-  private final double low;
-  private final double high;
   private final double play;
 
   /** The facets' slots, and least and greatest x and y of each as seen from below, widened by the play. */
@@ -19,8 +20,10 @@ final class BesideSteep {
   private double[] boxes = new double[SIDES * 16];
   private int count;
 
-  private double minX;
-  private double minY;
+  private final double minX;
+  private final double minY;
+  private final double width;
+  private final double depth;
   private double size;
   private int columns;
   private int rows;
@@ -33,15 +36,24 @@ final class BesideSteep {
    *
    * @param low where its layer begins: the middle of the layer below, mm
    * @param high its middle, mm
-   * @param play how far a place may lie beside a facet, mm: as far as an outline at a layer's middle may lie beside that just
-   *     above the middle of the layer below
+   * @param play how far a place may lie beside a facet, mm: as far as an outline at a layer's middle may lie beside that
+   *     just above the middle of the layer below
    */
-  BesideSteep(Undersides undersides, Section piece, double low, double high, double play) {
+  SteepUnder(Undersides undersides, Section piece, double low, double high, double play) {
     this.undersides = undersides;
-    this.piece = piece;
-    this.low = low;
-    this.high = high;
     this.play = play;
+    minX = piece.minX() - play;
+    minY = piece.minY() - play;
+    width = piece.maxX() + play - minX;
+    depth = piece.maxY() + play - minY;
+    undersides.forEachSteep(minX, minY, low, minX + width, minY + depth, high, this::add);
+  }
+
+  /** Gives each of them, by its slot. */
+  void forEach(IntConsumer consumer) {
+    for (int i = 0; i < count; i++) {
+      consumer.accept(slots[i]);
+    }
   }
 
   /** How far a place lies beside the nearest; infinite if farther than may be. */
@@ -62,14 +74,8 @@ final class BesideSteep {
     return nearest;
   }
 
-  /** Fetches the facets and lays a grid over them with about as many cells. */
+  /** Lays a grid over the facets with about as many cells. */
   private void layOut() {
-    undersides.forEachSteep(piece.minX() - play, piece.minY() - play, low, piece.maxX() + play, piece.maxY() + play, high,
-        this::add);
-    minX = piece.minX() - play;
-    minY = piece.minY() - play;
-    double width = piece.maxX() + play - minX;
-    double depth = piece.maxY() + play - minY;
     size = Math.max(Math.sqrt(width * depth / (count + 1)), Math.max(width, depth) / (count + 1));
     columns = 1 + (int) (width / size);
     rows = 1 + (int) (depth / size);
