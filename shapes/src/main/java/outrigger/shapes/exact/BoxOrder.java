@@ -40,7 +40,7 @@ public final class BoxOrder {
   }
 
   /** The same by some threads. */
-  static long[] keys(int[] boxes, Workers workers) {
+  public static long[] keys(int[] boxes, Workers workers) {
     int n = boxes.length / 6;
     int numberBits = numberBits(n);
     int bits = Math.min(Morton.BITS, (63 - numberBits) / 3);

@@ -43,7 +43,7 @@ public final class Specimen {
    * @param workers who measures
    */
   public Specimen(CheckedMesh checked, PrintLimits limits, Map<String, Double> heights, Workers workers) {
-    this(Arrangement.of(checked.mesh()), checked.measures(), limits, heights, workers, false, Optional.empty());
+    this(Arrangement.of(checked.mesh(), workers), checked.measures(), limits, heights, workers, false, Optional.empty());
   }
 
   private Specimen(Arrangement arrangement, Measures measures, PrintLimits limits, Map<String, Double> heights,

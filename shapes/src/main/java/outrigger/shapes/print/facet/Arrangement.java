@@ -3,6 +3,7 @@ package outrigger.shapes.print.facet;
 import java.util.Arrays;
 import outrigger.shapes.exact.BoxOrder;
 import outrigger.shapes.mesh.Mesh;
+import outrigger.shapes.num.Workers;
 
 /**
  * The facets of a mesh in an order that hangs on their places alone, so that nothing told of a part hangs on the order in
@@ -14,6 +15,8 @@ public final class Arrangement {
   private static final int SIDES = 2 * AXES;
   /** Runs up to so many facets are sorted by insertion: longer ones are rare. */
   private static final int SHORT = 16;
+  /** Facets that are worth a thread: own choice. */
+  private static final int AT_ONCE = 1 << 14;
 
   private final Mesh mesh;
   private final int[] given;
@@ -25,9 +28,9 @@ public final class Arrangement {
     this.places = places;
   }
 
-  /** That of a sound mesh, in n log n. */
-  public static Arrangement of(Mesh unordered) {
-    long[] keys = BoxOrder.keys(boxes(unordered));
+  /** That of a sound mesh, in n log n; it does not hang on the number of threads. */
+  public static Arrangement of(Mesh unordered, Workers workers) {
+    long[] keys = BoxOrder.keys(boxes(unordered, workers), workers);
     int[] given = new int[keys.length];
     long[] places = new long[keys.length];
     for (int i = 0; i < keys.length; i++) {
@@ -42,12 +45,14 @@ public final class Arrangement {
       ties.sort(given, from, to);
     }
     int[] corners = new int[AXES * given.length];
-    for (int i = 0; i < given.length; i++) {
-      int first = ties.least(given[i]);
-      for (int k = 0; k < AXES; k++) {
-        corners[AXES * i + k] = unordered.corner(given[i], (first + k) % AXES);
+    workers.split(given.length, AT_ONCE, (from, to) -> {
+      for (int i = from; i < to; i++) {
+        int first = ties.least(given[i]);
+        for (int k = 0; k < AXES; k++) {
+          corners[AXES * i + k] = unordered.corner(given[i], (first + k) % AXES);
+        }
       }
-    }
+    });
     int[] xyz = new int[AXES * unordered.vertexCount()];
     for (int v = 0; v < unordered.vertexCount(); v++) {
       xyz[AXES * v] = unordered.x(v);
@@ -58,16 +63,18 @@ public final class Arrangement {
   }
 
   /** Least x, y, z and greatest of each facet. */
-  private static int[] boxes(Mesh mesh) {
+  private static int[] boxes(Mesh mesh, Workers workers) {
     int[] boxes = new int[SIDES * mesh.facetCount()];
-    for (int f = 0; f < mesh.facetCount(); f++) {
-      int a = mesh.corner(f, 0);
-      int b = mesh.corner(f, 1);
-      int c = mesh.corner(f, 2);
-      box(boxes, SIDES * f, mesh.x(a), mesh.x(b), mesh.x(c));
-      box(boxes, SIDES * f + 1, mesh.y(a), mesh.y(b), mesh.y(c));
-      box(boxes, SIDES * f + 2, mesh.z(a), mesh.z(b), mesh.z(c));
-    }
+    workers.split(mesh.facetCount(), AT_ONCE, (from, to) -> {
+      for (int f = from; f < to; f++) {
+        int a = mesh.corner(f, 0);
+        int b = mesh.corner(f, 1);
+        int c = mesh.corner(f, 2);
+        box(boxes, SIDES * f, mesh.x(a), mesh.x(b), mesh.x(c));
+        box(boxes, SIDES * f + 1, mesh.y(a), mesh.y(b), mesh.y(c));
+        box(boxes, SIDES * f + 2, mesh.z(a), mesh.z(b), mesh.z(c));
+      }
+    });
     return boxes;
   }
 
@@ -129,9 +136,11 @@ public final class Arrangement {
     }
 
     private int compare(int a, int b) {
+      int firstOfA = least(a);
+      int firstOfB = least(b);
       int byCorner = 0;
       for (int k = 0; k < AXES && byCorner == 0; k++) {
-        byCorner = compareCorners(mesh.corner(a, (least(a) + k) % AXES), mesh.corner(b, (least(b) + k) % AXES));
+        byCorner = compareCorners(mesh.corner(a, (firstOfA + k) % AXES), mesh.corner(b, (firstOfB + k) % AXES));
       }
       return byCorner;
     }

@@ -2,6 +2,7 @@ package outrigger.shapes.print.tree;
 
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.num.Grid;
+import outrigger.shapes.num.Workers;
 import outrigger.shapes.print.facet.Arrangement;
 import outrigger.shapes.print.facet.CubeMap;
 import outrigger.shapes.print.facet.Extremes;
@@ -94,7 +95,7 @@ public final class FacetTree {
 
   /** The facets of a mesh, put in order. */
   public static FacetTree of(Mesh mesh) {
-    Arrangement arrangement = Arrangement.of(mesh);
+    Arrangement arrangement = Arrangement.of(mesh, Workers.of(1));
     return of(arrangement, new Facets(arrangement.mesh()));
   }
 
