@@ -13,20 +13,11 @@ final class FreeEdges {
   private static final double LEVEL = 89;
 
   private final Mesh mesh;
-  private final Layering layering;
   private final Undersides undersides;
-  private final double tangent;
 
-  /**
-   * Of the layers of a part.
-   *
-   * @param tangent that of the lean beyond which an underside is a concern
-   */
-  FreeEdges(Mesh mesh, Layering layering, Undersides undersides, double tangent) {
+  FreeEdges(Mesh mesh, Undersides undersides) {
     this.mesh = mesh;
-    this.layering = layering;
     this.undersides = undersides;
-    this.tangent = tangent;
   }
 
   /** The points of a piece's free edges above steep facets, as far as they stand out from the layer below, mm. */
@@ -45,9 +36,12 @@ final class FreeEdges {
     return out;
   }
 
-  /** Corners of level undersides beside the rim of the layer's middle: where something narrows from its ledge upward. */
-  void askCorners(int layer, List<Patch> patches, Rim rim, OutPoints out, OutlineGrid below) {
-    double beside = tangent * layering.step(layer);
+  /**
+   * Corners of level undersides beside the rim of the layer's middle: where something narrows from its ledge upward.
+   *
+   * @param beside how far from the rim, mm
+   */
+  void askCorners(List<Patch> patches, Rim rim, double beside, OutPoints out, OutlineGrid below) {
     for (Patch patch : patches) {
       for (int k = 0; k < 3 && undersides.lean(patch.facet()) > LEVEL; k++) {
         int v = mesh.corner(patch.facet(), k);

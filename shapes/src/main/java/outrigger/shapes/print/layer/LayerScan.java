@@ -63,7 +63,7 @@ public final class LayerScan {
     limits = new LayingLimits(specimen.limit(Limit.BRIDGE), specimen.limit(Limit.LEDGE),
         specimen.limit(Limit.EXTRUSION_WIDTH), SNAP * layering.layer());
     causes = new Causes(mesh, layering, undersides);
-    freeEdges = new FreeEdges(mesh, layering, undersides, tangent);
+    freeEdges = new FreeEdges(mesh, undersides);
   }
 
   /** All pieces that stand out too far, from the bed up. */
@@ -143,7 +143,7 @@ public final class LayerScan {
       return Optional.of(unmeasured(piece, true));
     }
     OutPoints edges = FreeEdges.asked(under, piece.plain, below, reach);
-    freeEdges.askCorners(layer, patches, rim, edges, below);
+    freeEdges.askCorners(patches, rim, reach, edges, below);
     if (edges.most() <= reach
         && Math.hypot(section.maxX() - section.minX(), section.maxY() - section.minY()) <= limits.bridge()) {
       return Optional.of(unmeasured(piece, false));
