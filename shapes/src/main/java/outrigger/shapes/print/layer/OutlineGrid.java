@@ -14,11 +14,7 @@ final class OutlineGrid {
   private static final double LEAST_WIDTH = 1e-3;
 
   private final double[] ends;
-  private final double minX;
-  private final double minY;
-  private final double size;
-  private final int columns;
-  private final int rows;
+  private final Cells cells;
   private final int[] start;
   private final int[] edges;
 
@@ -39,14 +35,9 @@ final class OutlineGrid {
       box[3] = Math.max(box[3], ends[i + 1]);
     }
     int count = Math.min(MOST_CELLS, Math.max(1, ends.length / 4));
-    minX = box[0];
-    minY = box[1];
-    double width = Math.max(LEAST_WIDTH, box[2] - box[0]);
-    double depth = Math.max(LEAST_WIDTH, box[3] - box[1]);
-    size = Math.max(Math.sqrt(width * depth / count), Math.max(width, depth) / count);
-    columns = ends.length == 0 ? 0 : 1 + (int) (width / size);
-    rows = ends.length == 0 ? 0 : 1 + (int) (depth / size);
-    start = new int[columns * rows + 1];
+    cells = ends.length == 0 ? new Cells(0, 0, 1, 0, 0) : Cells.over(box[0], box[1],
+        Math.max(LEAST_WIDTH, box[2] - box[0]), Math.max(LEAST_WIDTH, box[3] - box[1]), count);
+    start = new int[cells.count() + 1];
     for (int e = 0; e < ends.length / 4; e++) {
       visit(e, cell -> start[cell + 1]++);
     }
@@ -91,18 +82,18 @@ final class OutlineGrid {
     double y0 = ends[4 * e + 1];
     double x1 = ends[4 * e + 2];
     double y1 = ends[4 * e + 3];
-    int first = row(Math.min(y0, y1));
-    int last = row(Math.max(y0, y1));
+    int first = cells.row(Math.min(y0, y1));
+    int last = cells.row(Math.max(y0, y1));
     for (int r = first; r <= last; r++) {
       double a = x0;
       double b = x1;
       if (first < last) {
-        a = x0 + (x1 - x0) * share(minY + r * size, y0, y1);
-        b = x0 + (x1 - x0) * share(minY + (r + 1) * size, y0, y1);
+        a = x0 + (x1 - x0) * share(cells.bottom(r), y0, y1);
+        b = x0 + (x1 - x0) * share(cells.bottom(r + 1), y0, y1);
       }
-      int to = column(Math.max(a, b));
-      for (int c = column(Math.min(a, b)); c <= to; c++) {
-        taker.take(r * columns + c);
+      int to = cells.column(Math.max(a, b));
+      for (int c = cells.column(Math.min(a, b)); c <= to; c++) {
+        taker.take(r * cells.columns() + c);
       }
     }
   }
@@ -111,29 +102,17 @@ final class OutlineGrid {
     return Math.max(0, Math.min(1, (y - y0) / (y1 - y0)));
   }
 
-  private int column(double x) {
-    return clamp((int) ((x - minX) / size), columns - 1);
-  }
-
-  private int row(double y) {
-    return clamp((int) ((y - minY) / size), rows - 1);
-  }
-
-  private static int clamp(int cell, int last) {
-    return Math.max(0, Math.min(last, cell));
-  }
-
   /** Distance of a point from the nearest edge; infinite without edges. Rings of cells are looked at, inmost first. */
   double distance(double x, double y) {
-    int c = column(x);
-    int r = row(y);
+    int c = cells.column(x);
+    int r = cells.row(y);
     double best = Double.POSITIVE_INFINITY;
-    for (int ring = 0; ring < Math.max(columns, rows); ring++) {
+    for (int ring = 0; ring < Math.max(cells.columns(), cells.rows()); ring++) {
       best = Math.min(best, ring(x, y, c, r, ring));
       // What lies in rings further out is as far as the cells between are wide, less the place within its own cell.
-      double within = Math.min(Math.min(x - minX - c * size, minX + (c + 1) * size - x),
-          Math.min(y - minY - r * size, minY + (r + 1) * size - y));
-      double seen = ring * size + Math.max(0, within);
+      double within = Math.min(Math.min(x - cells.left(c), cells.left(c + 1) - x),
+          Math.min(y - cells.bottom(r), cells.bottom(r + 1) - y));
+      double seen = ring * cells.size() + Math.max(0, within);
       if (best <= seen * seen) {
         break;
       }
@@ -143,10 +122,10 @@ final class OutlineGrid {
 
   /** Whether an edge lies within a distance of a point; looks no further than that. */
   boolean isWithin(double distance, double x, double y) {
-    int to = row(y + distance);
-    for (int r = row(y - distance); r <= to; r++) {
-      for (int c = column(x - distance); c <= column(x + distance); c++) {
-        if (columns > 0 && inCell(x, y, r * columns + c) <= distance * distance) {
+    int to = cells.row(y + distance);
+    for (int r = cells.row(y - distance); r <= to; r++) {
+      for (int c = cells.column(x - distance); c <= cells.column(x + distance); c++) {
+        if (cells.columns() > 0 && inCell(x, y, r * cells.columns() + c) <= distance * distance) {
           return true;
         }
       }
@@ -165,9 +144,10 @@ final class OutlineGrid {
   }
 
   private boolean isSkimmed(double distance, double x, double y) {
-    int to = row(y + distance);
-    for (int r = row(y - distance); r <= to && columns > 0; r++) {
-      for (int cell = r * columns + column(x - distance); cell <= r * columns + column(x + distance); cell++) {
+    int to = cells.row(y + distance);
+    for (int r = cells.row(y - distance); r <= to && cells.columns() > 0; r++) {
+      int last = r * cells.columns() + cells.column(x + distance);
+      for (int cell = r * cells.columns() + cells.column(x - distance); cell <= last; cell++) {
         for (int i = start[cell]; i < start[cell + 1]; i++) {
           int e = 4 * edges[i];
           boolean corner = ends[e] == x && ends[e + 1] == y || ends[e + 2] == x && ends[e + 3] == y;
@@ -182,12 +162,12 @@ final class OutlineGrid {
 
   private double ring(double x, double y, int column, int row, int ring) {
     double best = Double.POSITIVE_INFINITY;
-    for (int r = Math.max(0, row - ring); r <= Math.min(rows - 1, row + ring); r++) {
+    for (int r = Math.max(0, row - ring); r <= Math.min(cells.rows() - 1, row + ring); r++) {
       boolean whole = Math.abs(r - row) == ring;
       int step = whole || ring == 0 ? 1 : 2 * ring;
       for (int c = column - ring; c <= column + ring; c += step) {
-        if (c >= 0 && c < columns) {
-          best = Extremes.less(best, inCell(x, y, r * columns + c));
+        if (c >= 0 && c < cells.columns()) {
+          best = Extremes.less(best, inCell(x, y, r * cells.columns() + c));
         }
       }
     }

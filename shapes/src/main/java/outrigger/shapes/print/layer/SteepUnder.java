@@ -24,9 +24,7 @@ final class SteepUnder {
   private final double minY;
   private final double width;
   private final double depth;
-  private double size;
-  private int columns;
-  private int rows;
+  private Cells cells;
   /** Where each cell begins among the facets in cells; null until the first place is asked for. */
   private int[] start;
   private int[] inCells;
@@ -61,7 +59,7 @@ final class SteepUnder {
     if (start == null) {
       layOut();
     }
-    int cell = row(y) * columns + column(x);
+    int cell = cells.row(y) * cells.columns() + cells.column(x);
     double nearest = Double.POSITIVE_INFINITY;
     for (int i = start[cell]; i < start[cell + 1] && nearest > 0; i++) {
       int at = inCells[i];
@@ -76,10 +74,8 @@ final class SteepUnder {
 
   /** Lays a grid over the facets with about as many cells. */
   private void layOut() {
-    size = Math.max(Math.sqrt(width * depth / (count + 1)), Math.max(width, depth) / (count + 1));
-    columns = 1 + (int) (width / size);
-    rows = 1 + (int) (depth / size);
-    int[] ends = new int[columns * rows + 1];
+    cells = Cells.over(minX, minY, width, depth, count + 1);
+    int[] ends = new int[cells.count() + 1];
     forEachCell((at, cell) -> ends[cell + 1]++);
     for (int c = 0; c + 1 < ends.length; c++) {
       ends[c + 1] += ends[c];
@@ -108,21 +104,13 @@ final class SteepUnder {
   private void forEachCell(InCell taker) {
     for (int at = 0; at < count; at++) {
       int o = SIDES * at;
-      int lastRow = row(boxes[o + 3]);
-      int lastColumn = column(boxes[o + 2]);
-      for (int r = row(boxes[o + 1]); r <= lastRow; r++) {
-        for (int c = column(boxes[o]); c <= lastColumn; c++) {
-          taker.take(at, r * columns + c);
+      int lastRow = cells.row(boxes[o + 3]);
+      int lastColumn = cells.column(boxes[o + 2]);
+      for (int r = cells.row(boxes[o + 1]); r <= lastRow; r++) {
+        for (int c = cells.column(boxes[o]); c <= lastColumn; c++) {
+          taker.take(at, r * cells.columns() + c);
         }
       }
     }
-  }
-
-  private int column(double x) {
-    return Math.max(0, Math.min(columns - 1, (int) ((x - minX) / size)));
-  }
-
-  private int row(double y) {
-    return Math.max(0, Math.min(rows - 1, (int) ((y - minY) / size)));
   }
 }
