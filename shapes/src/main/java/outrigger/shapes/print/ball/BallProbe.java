@@ -3,6 +3,7 @@ package outrigger.shapes.print.ball;
 import java.util.Optional;
 import outrigger.shapes.print.facet.Vec;
 import outrigger.shapes.print.tree.FacetTree;
+import outrigger.shapes.print.tree.Facing;
 
 /**
  * Measures how wide the solid, or the air before it, is at a point of the surface. Not for several threads.
@@ -13,13 +14,10 @@ import outrigger.shapes.print.tree.FacetTree;
  * until it is held or wide enough. So a sharp edge says nothing about the wall behind it, and a wall is measured right
  * up to its edges.
  *
- * <p>Held means that the distance grows by less than {@value #HELD} a mm of way: two flat faces hold a ball where the
- * angle between them is below 25 degrees, a round spike where its half angle is below 12.5.
+ * <p>Held means that the distance grows by less than {@value outrigger.shapes.print.tree.Facing#HELD} a mm of way: two flat
+ * faces hold a ball where the angle between them is below 25 degrees, a round spike where its half angle is below 12.5.
  */
 public final class BallProbe {
-  /** sin(12.5 degrees). Sharper edges are knife edges, thin indeed; blunter ones occur in good parts, as 30 and 45. */
-  static final double HELD = 0.21644;
-
   /**
    * Contacts are told apart no finer: a part of the radius, and mm. Far above the grid's rounding, far below a bead. The
    * part grows after {@value #FINE} legs, or a ball would stop at each facet of a fine round form.
@@ -159,8 +157,8 @@ public final class BallProbe {
     Vec spoke = centre.minus(tangent.stop()).times(1 / r);
     double growth = u.plus(spoke, 1).length() / 2;
     Vec across = u.minus(spoke);
-    return new Ball(centre, 2 * r, growth < HELD ? Grip.FACING : Grip.FREE, across.times(1 / across.length()), slope(growth),
-        stopper, tangent.stop());
+    return new Ball(centre, 2 * r, growth < Facing.HELD ? Grip.FACING : Grip.FREE, across.times(1 / across.length()),
+        slope(growth), stopper, tangent.stop());
   }
 
   /** Unit vector from the place where a first ball rested to its centre. */
@@ -208,11 +206,11 @@ public final class BallProbe {
       touching.gather(centre, r * (1 + NEAR * Math.max(1, leg + 1 - FINE)) + Math.min(NEAR_MM, NEAREST * r), spokes);
       pull = spokes.pull();
       full = spokes.isFull();
-      if (pull.length() < HELD) {
+      if (pull.length() < Facing.HELD) {
         spokes.dropBeside();
         pull = spokes.pull();
       }
-      held = pull.length() < HELD;
+      held = pull.length() < Facing.HELD;
     }
     // one that touches more than are told apart and yet found no room is held by a fine round form
     return held || full ? between(first, centre, 2 * r, u)
@@ -222,7 +220,7 @@ public final class BallProbe {
   /** The ball held by the spokes last gathered: between the two that hold it, if two do. */
   private Ball between(Ball first, Vec centre, double width, Vec u) {
     spokes.seekPair(u);
-    boolean two = spokes.pairHolds(HELD);
+    boolean two = spokes.pairHolds(Facing.HELD);
     return new Ball(two ? centre.plus(spokes.pairMiddle(), 1) : centre, two ? spokes.pairWidth() : width, Grip.ROLLED,
         spokes.across(), two ? slope(spokes.pairGrowth()) : 0, first.stopper, first.stop);
   }

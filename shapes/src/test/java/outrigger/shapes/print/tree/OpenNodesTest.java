@@ -28,7 +28,7 @@ class OpenNodesTest {
   @Test
   void groovesOfARod_areOpen() {
     FacetTree tree = tree(grooved());
-    OpenNodes open = new OpenNodes(tree, WIDTH / 2, 0.22);
+    OpenNodes open = new OpenNodes(tree, WIDTH / 2, Facing.HELD);
     assertTrue(IntStream.range(1, tree.leaves()).filter(open::asks)
         .anyMatch(node -> holdsSide(tree, node) && open.isOpen(node)));
   }
@@ -47,7 +47,7 @@ class OpenNodesTest {
   }
 
   private static void assertHeldAreShut(FacetTree tree, boolean inward) {
-    OpenNodes open = new OpenNodes(tree, WIDTH, 0.22);
+    OpenNodes open = new OpenNodes(tree, WIDTH, Facing.HELD);
     Touching touching = new Touching(tree);
     BallProbe probe = new BallProbe(tree, WIDTH, WIDTH);
     int[] nodes = nodes(tree, open);
