@@ -72,9 +72,10 @@ final class SteepUnder {
     return nearest;
   }
 
-  /** Lays a grid over the facets with about as many cells. */
+  /** Lays a grid over the facets with about as many cells, none smaller than the play, or a fine one would lie in many. */
   private void layOut() {
-    cells = Cells.over(minX, minY, width, depth, count + 1);
+    int most = (int) Math.min(count + 1.0, Math.max(1, width * depth / (play * play)));
+    cells = Cells.over(minX, minY, width, depth, most);
     int[] ends = new int[cells.count() + 1];
     forEachCell((at, cell) -> ends[cell + 1]++);
     for (int c = 0; c + 1 < ends.length; c++) {
