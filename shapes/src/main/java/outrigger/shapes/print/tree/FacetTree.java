@@ -33,6 +33,7 @@ public final class FacetTree {
   private final float[] normals;
   private final float[] nodes;
   private final float[] normalNodes;
+  private final Slabs slabs;
   private final PlaceTree places;
 
   private FacetTree(Mesh mesh, Facets facets, long[] along) {
@@ -59,6 +60,7 @@ public final class FacetTree {
     leaves = starts.length - 1;
     nodes = TreeBounds.of(corners, 3, starts);
     normalNodes = TreeBounds.of(normals, 1, starts);
+    slabs = new Slabs(corners, nodes, normalNodes, starts);
     places = PlaceTree.of(nodes, starts);
   }
 
@@ -231,6 +233,11 @@ public final class FacetTree {
   /** Bounds of the normals below all nodes, likewise. */
   float[] normalBounds() {
     return normalNodes;
+  }
+
+  /** How far what lies below all nodes reaches the way it faces. */
+  Slabs slabs() {
+    return slabs;
   }
 
   /** The first leaf's node; nodes below it in number have children. */

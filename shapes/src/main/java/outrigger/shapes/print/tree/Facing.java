@@ -20,9 +20,9 @@ import outrigger.shapes.print.facet.Extremes;
  */
 public final class Facing {
   /** Facets whose normals' product is no less stand at most square; more than normals are rounded by. */
-  private static final double SQUARE = -0.02;
+  static final double SQUARE = -0.02;
   /** Less than a third, by more than normals are rounded by. */
-  private static final double AGAINST = 0.32;
+  static final double AGAINST = 0.32;
   /** Subtrees that are given to threads. */
   private static final int PIECES = 64;
   /**
@@ -36,29 +36,23 @@ public final class Facing {
   private static final int MANY = 8;
   private static final int AXES = 3;
   /** Nodes no larger than this part of the width are taken whole. */
-  private static final double SMALL = 0.5;
-  /** Far more than rounding to 32 bits puts places off, mm. */
-  private static final double ROUNDING = 1e-3;
+  private static final double SMALL = 1;
 
   private final FacetTree tree;
-  private final float[] boxes;
-  private final float[] normals;
   private final float side;
   private final double width;
-  private final double reach2;
   private final double margin;
   private final float[] regions;
   private final Cones cones;
+  private final FacingNodes nodes;
   private final OpenNodes open;
 
   private Facing(FacetTree tree, Cones cones, boolean inward, double width, double margin) {
     this.tree = tree;
-    boxes = tree.boxes();
-    normals = tree.normalBounds();
     this.cones = cones;
+    nodes = new FacingNodes(tree, cones, inward, width);
     side = inward ? -1 : 1;
     this.width = width;
-    reach2 = (width + ROUNDING) * (width + ROUNDING);
     this.margin = margin;
     regions = NearRegions.empty(tree.size());
     open = new OpenNodes(tree, width, HELD + MORE);
@@ -85,7 +79,7 @@ public final class Facing {
   /** Pairs a node with all of its level. */
   private void start(int node, int first) {
     int[] others = new int[first];
-    NodeBounds bounds = new NodeBounds(node);
+    FacingNodes.Bounds bounds = nodes.bounds(node);
     int count = 0;
     for (int other = node; other < 2 * first; other++) {
       if (bounds.mayFace(other)) {
@@ -106,7 +100,7 @@ public final class Facing {
     }
     int[] next = new int[2 * count];
     for (int child = 2 * node; child <= 2 * node + 1; child++) {
-      NodeBounds bounds = new NodeBounds(child);
+      FacingNodes.Bounds bounds = nodes.bounds(child);
       int slot = firstSlot(child);
       int kept = 0;
       for (int i = 0; i < count; i++) {
@@ -154,79 +148,6 @@ public final class Facing {
       first *= 2;
     }
     return tree.firstSlot(first);
-  }
-
-  /** The bounds of a node, read once to be held against those of many others. */
-  private final class NodeBounds {
-    private final float lowX;
-    private final float lowY;
-    private final float lowZ;
-    private final float highX;
-    private final float highY;
-    private final float highZ;
-    private final float leastX;
-    private final float leastY;
-    private final float leastZ;
-    private final float mostX;
-    private final float mostY;
-    private final float mostZ;
-
-    private NodeBounds(int node) {
-      int o = FacetTree.WIDTH * node;
-      lowX = boxes[o];
-      lowY = boxes[o + 1];
-      lowZ = boxes[o + 2];
-      highX = boxes[o + 3];
-      highY = boxes[o + 4];
-      highZ = boxes[o + 5];
-      leastX = normals[o];
-      leastY = normals[o + 1];
-      leastZ = normals[o + 2];
-      mostX = normals[o + 3];
-      mostY = normals[o + 4];
-      mostZ = normals[o + 5];
-    }
-
-    /** Whether facets of this node and another may stand against each other; none does with those of an empty one. */
-    private boolean mayFace(int other) {
-      int o = FacetTree.WIDTH * other;
-      float dx = Extremes.greater(0, Extremes.greater(lowX - boxes[o + 3], boxes[o] - highX));
-      float dy = Extremes.greater(0, Extremes.greater(lowY - boxes[o + 4], boxes[o + 1] - highY));
-      float dz = Extremes.greater(0, Extremes.greater(lowZ - boxes[o + 5], boxes[o + 2] - highZ));
-      return dx * dx + dy * dy + dz * dz <= reach2 && leastProduct(o) < SQUARE && mayReach(o);
-    }
-
-    private float leastProduct(int o) {
-      return product(leastX, mostX, normals[o], normals[o + 3]) + product(leastY, mostY, normals[o + 1], normals[o + 4])
-          + product(leastZ, mostZ, normals[o + 2], normals[o + 5]);
-    }
-
-    /** Whether something of each may lie before something of the other, no farther than the width. */
-    private boolean mayReach(int o) {
-      float fromX = side * (boxes[o] - highX);
-      float fromY = side * (boxes[o + 1] - highY);
-      float fromZ = side * (boxes[o + 2] - highZ);
-      float toX = side * (boxes[o + 3] - lowX);
-      float toY = side * (boxes[o + 4] - lowY);
-      float toZ = side * (boxes[o + 5] - lowZ);
-      float low = product(fromX, toX, leastX, mostX) + product(fromY, toY, leastY, mostY)
-          + product(fromZ, toZ, leastZ, mostZ);
-      float high = -product(-toX, -fromX, leastX, mostX) - product(-toY, -fromY, leastY, mostY)
-          - product(-toZ, -fromZ, leastZ, mostZ);
-      if (!(high > -ROUNDING && low < width + ROUNDING)) {
-        return false;
-      }
-      float back = product(-toX, -fromX, normals[o], normals[o + 3]) + product(-toY, -fromY, normals[o + 1], normals[o + 4])
-          + product(-toZ, -fromZ, normals[o + 2], normals[o + 5]);
-      float far = -product(fromX, toX, normals[o], normals[o + 3]) - product(fromY, toY, normals[o + 1], normals[o + 4])
-          - product(fromZ, toZ, normals[o + 2], normals[o + 5]);
-      return far > -ROUNDING && back < width + ROUNDING;
-    }
-  }
-
-  /** The least product of two numbers, each between bounds in either order. */
-  private static float product(float a, float b, float c, float d) {
-    return Extremes.less(Extremes.less(a * c, a * d), Extremes.less(b * c, b * d));
   }
 
   /** Takes a pair of small nodes, of which two facets stand against each other. */

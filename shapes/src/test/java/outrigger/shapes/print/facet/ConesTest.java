@@ -38,4 +38,11 @@ class ConesTest {
     double reach = most(angle, true);
     assertTrue(reach >= Math.sqrt(3) && reach < Cones.MOST, () -> "reach " + reach);
   }
+
+  @Test
+  void arcCosine_isNearThatOfTheLibrary() {
+    for (int i = -1000; i <= 1000; i++) {
+      assertEquals(StrictMath.acos(i / 1000.0), Cones.arcCosine(i / 1000.0), 1e-7);
+    }
+  }
 }
