@@ -35,8 +35,8 @@ public final class Facing {
   /** So many nodes left are worth the question whether a ball is held there at all: own choice, by trial. */
   private static final int MANY = 8;
   private static final int AXES = 3;
-  /** Nodes no larger than this part of the width are taken whole. */
-  private static final double SMALL = 1;
+  /** Nodes no larger are taken whole, mm: own choice, smaller ones save little. */
+  private static final double SMALL = 2;
 
   private final FacetTree tree;
   private final float side;
@@ -101,28 +101,18 @@ public final class Facing {
     int[] next = new int[2 * count];
     for (int child = 2 * node; child <= 2 * node + 1; child++) {
       FacingNodes.Bounds bounds = nodes.bounds(child);
-      int slot = firstSlot(child);
       int kept = 0;
       for (int i = 0; i < count; i++) {
         for (int other = 2 * others[i]; other <= 2 * others[i] + 1; other++) {
-          if (other >= child && !NearRegions.holds(regions, tree, slot, child, other, margin) && bounds.mayFace(other)) {
-            next[kept] = other;
-            kept += !open.asks(child) && takesWhole(child, other) ? 0 : 1;
+          if (other >= child && bounds.mayFace(other)) {
+            next[kept++] = other;
           }
         }
       }
-      descend(child, next, shut(child, next, left(child, slot, next, kept)));
+      if (open.asks(child) || !takesWhole(child, next, kept)) {
+        descend(child, next, shut(child, next, kept));
+      }
     }
-  }
-
-  /** Drops the nodes that add nothing to what was taken whole, and returns how many are left. */
-  private int left(int node, int slot, int[] others, int count) {
-    int kept = 0;
-    for (int i = 0; i < count; i++) {
-      others[kept] = others[i];
-      kept += NearRegions.holds(regions, tree, slot, node, others[i], margin) ? 0 : 1;
-    }
-    return kept;
   }
 
   /** Drops the nodes about which no ball is held where many are left, and returns how many then are. */
@@ -141,6 +131,30 @@ public final class Facing {
     return kept;
   }
 
+  /** Takes all that is near a small node, if one of its facets stands against another. */
+  private boolean takesWhole(int node, int[] others, int count) {
+    if (!isSmall(node)) {
+      return false;
+    }
+    int middle = middleSlot(node);
+    for (int i = 0; i < count; i++) {
+      if (standAgainst(middle, middleSlot(others[i]))) {
+        takeNode(node);
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private void takeNode(int node) {
+    NearRegions.addNode(regions, tree, firstSlot(node), node, margin);
+  }
+
+  private boolean isSmall(int node) {
+    return tree.high(node, 0) - tree.low(node, 0) <= SMALL && tree.high(node, 1) - tree.low(node, 1) <= SMALL
+        && tree.high(node, 2) - tree.low(node, 2) <= SMALL;
+  }
+
   /** The slot whose region takes what is near all of a node. */
   private int firstSlot(int node) {
     int first = node;
@@ -148,21 +162,6 @@ public final class Facing {
       first *= 2;
     }
     return tree.firstSlot(first);
-  }
-
-  /** Takes a pair of small nodes, of which two facets stand against each other. */
-  private boolean takesWhole(int a, int b) {
-    double size = SMALL * width;
-    for (int k = 0; k < AXES; k++) {
-      if (tree.high(a, k) - tree.low(a, k) > size || tree.high(b, k) - tree.low(b, k) > size) {
-        return false;
-      }
-    }
-    if (!standAgainst(middleSlot(a), middleSlot(b))) {
-      return false;
-    }
-    NearRegions.addNodes(regions, tree, firstSlot(a), a, b, margin);
-    return true;
   }
 
   /** A slot in the middle of a node that holds some. */
@@ -177,10 +176,16 @@ public final class Facing {
   }
 
   private void pair(int leaf, int[] others, int count) {
+    boolean isSmall = isSmall(leaf);
     int end = tree.endSlot(leaf);
     for (int slot = tree.firstSlot(leaf); slot < end; slot++) {
       for (int i = 0; i < count; i++) {
-        if (!NearRegions.holds(regions, tree, slot, leaf, others[i], margin)) {
+        if (isSmall) {
+          if (standsAgainstAny(slot, others[i])) {
+            takeNode(leaf);
+            return;
+          }
+        } else if (!NearRegions.holds(regions, tree, slot, others[i], margin)) {
           pairSlot(slot, others[i]);
         }
       }
@@ -194,6 +199,16 @@ public final class Facing {
         NearRegions.add(regions, tree, slot, other, margin);
       }
     }
+  }
+
+  private boolean standsAgainstAny(int slot, int leaf) {
+    int end = tree.endSlot(leaf);
+    for (int other = Math.max(tree.firstSlot(leaf), slot + 1); other < end; other++) {
+      if (standAgainst(slot, other)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private boolean standAgainst(int a, int b) {

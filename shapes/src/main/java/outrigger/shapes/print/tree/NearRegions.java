@@ -63,27 +63,14 @@ public final class NearRegions {
     return true;
   }
 
-  /** Widens a facet's box by what lies within a margin of two nodes. */
-  static void addNodes(float[] boxes, FacetTree tree, int slot, int a, int b, double margin) {
+  /** Widens a facet's box by all that lies within a margin of a node. */
+  static void addNode(float[] boxes, FacetTree tree, int slot, int node, double margin) {
     int o = WIDTH * slot;
     double more = margin + ROUNDING;
     for (int k = 0; k < 3; k++) {
-      boxes[o + k] = (float) Extremes.less(boxes[o + k], Extremes.greater(tree.low(a, k), tree.low(b, k)) - more);
-      boxes[o + 3 + k] = (float) Extremes.greater(boxes[o + 3 + k], Extremes.less(tree.high(a, k), tree.high(b, k)) + more);
+      boxes[o + k] = (float) Extremes.less(boxes[o + k], tree.low(node, k) - more);
+      boxes[o + 3 + k] = (float) Extremes.greater(boxes[o + 3 + k], tree.high(node, k) + more);
     }
-  }
-
-  /** Whether a facet's box holds already all that may lie within a margin of two nodes. */
-  static boolean holds(float[] boxes, FacetTree tree, int slot, int a, int b, double margin) {
-    int o = WIDTH * slot;
-    double more = margin + ROUNDING;
-    for (int k = 0; k < 3; k++) {
-      if (boxes[o + k] > (float) (Extremes.greater(tree.low(a, k), tree.low(b, k)) - more)
-          || boxes[o + 3 + k] < (float) (Extremes.less(tree.high(a, k), tree.high(b, k)) + more)) {
-        return false;
-      }
-    }
-    return true;
   }
 
   private void enclose(int node, float[] from, int at) {
