@@ -27,6 +27,20 @@ final class Around extends NearSearch {
     return found;
   }
 
+  /** The slot of the nearest of them, -1 if there is none. */
+  int nearest(Vec place, double distance) {
+    int nearest = -1;
+    double least = Double.POSITIVE_INFINITY;
+    for (int slot : of(place, distance)) {
+      double toIt = closest(slot, place.x(), place.y(), place.z());
+      if (toIt < least) {
+        least = toIt;
+        nearest = slot;
+      }
+    }
+    return nearest;
+  }
+
   @Override
   protected void meet(int slot) {
     if (closest(slot, x, y, z) <= reach2) {

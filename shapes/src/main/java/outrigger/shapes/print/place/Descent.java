@@ -65,6 +65,11 @@ public final class Descent {
     return best;
   }
 
+  /** The same from a ball that rolled to between two faces, where no first ball is held: it only goes on to their border. */
+  Spot fromRolled(Spot start) {
+    return fine.fromRolled(start);
+  }
+
   /** The narrowest ball held in a corner of the spot's facet, if it is narrower than asked: finds what runs out to a tip. */
   Optional<Spot> toCorner(Spot start, double width) {
     Optional<Spot> best = Optional.empty();

@@ -29,6 +29,8 @@ final class FineDescent {
   private static final double ACROSS = 0.906;
   /** A ball as wide as a wall keeps this part of its width from the border. */
   private static final double REACH = 0.75;
+  /** A ball rests on a facet that is no farther from where it should than this part of its width. */
+  private static final double NEAR = 0.02;
   /** Facets looked at before no more steps are taken, and pairs of a corner and a facet: own choice, for time. */
   private static final long WORK = 3_000_000;
   private static final long PAIRS = 10_000_000;
@@ -64,6 +66,20 @@ final class FineDescent {
       best = next;
     }
     return best.ball().stopper() < 0 || best.ball().grip() != BallProbe.Grip.FACING ? best : toBorder(best);
+  }
+
+  /** From a ball that rolled there on to the border of the two faces it rests on, if these are fine. */
+  Spot fromRolled(Spot start) {
+    BallProbe.Ball ball = start.ball();
+    Vec place = ball.middle().plus(ball.across(), ball.width() / 2);
+    Vec stop = ball.middle().plus(ball.across(), -ball.width() / 2);
+    int slot = around.nearest(place, NEAR * ball.width());
+    int stopper = around.nearest(stop, NEAR * ball.width());
+    if (ball.grip() != BallProbe.Grip.ROLLED || slot < 0 || stopper < 0 || !isFine(slot)) {
+      return start;
+    }
+    return toBorder(new Spot(slot, place, tree.normal(slot), new BallProbe.Ball(ball.middle(), ball.width(), ball.grip(),
+        ball.across(), ball.slope(), stopper, stop), start.area()));
   }
 
   private boolean isFine(int slot) {

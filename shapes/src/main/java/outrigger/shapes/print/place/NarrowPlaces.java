@@ -205,7 +205,7 @@ public final class NarrowPlaces {
   private static Spot narrowest(List<Spot> group, Descent descent) {
     Spot least = central(group);
     List<Spot> facing = group.stream().filter(s -> s.ball().grip() == BallProbe.Grip.FACING).toList();
-    Spot lower = facing.isEmpty() ? least : descent.from(central(facing));
+    Spot lower = facing.isEmpty() ? descent.fromRolled(least) : descent.from(central(facing));
     Spot lowest = lower.width() < least.width() ? lower : least;
     return descent.toCorner(lowest, TIP * lowest.width()).orElse(lowest);
   }

@@ -39,6 +39,13 @@ class FineWallsTest {
     assertEquals(LEAST, thinnest(side, (x, y) -> LEAST + slope * ((x - 4) * (x - 4) + (y - 3) * (y - 3))), 0.005);
   }
 
+  /** So steep that every ball there rolled out of the corner. */
+  @ParameterizedTest
+  @CsvSource({"0.132, 0.3", "0.142, 0.3", "0.151, 0.16", "0.151, 0.3"})
+  void read_thinnestInACornerWithoutASampleHeld_isFoundThere(double slope, double side) {
+    assertEquals(LEAST, thinnest(side, (x, y) -> LEAST + slope * (x + y)), 0.008);
+  }
+
   /** Dips from both sides, too steep for a ball on their faces to be held and too blunt for a drilled hole's tip. */
   @ParameterizedTest
   @CsvSource({"0.4, 0.1", "0.5, 0.1", "0.5, 0.25", "0.6, 0.25", "0.5, 0.5", "0.6, 0.5", "1, 0.5", "0.6, 1", "1, 1"})
