@@ -34,6 +34,8 @@ public final class Facing {
   private static final double MORE = 0.0035;
   /** So many nodes left are worth the question whether a ball is held there at all: own choice, by trial. */
   private static final int MANY = 8;
+  /** So many leaves left are worth asking how their edges and corners reach: own choice, by trial. */
+  private static final int CROWDED = 32;
   private static final int AXES = 3;
   /** Nodes no larger are taken whole, mm: own choice, smaller ones save little. */
   private static final double SMALL = 2;
@@ -95,7 +97,7 @@ public final class Facing {
       return;
     }
     if (node >= tree.leaves()) {
-      pair(node, others, count);
+      pair(node, others, count < CROWDED ? count : standing(node, others, count));
       return;
     }
     int[] next = new int[2 * count];
@@ -104,15 +106,26 @@ public final class Facing {
       int kept = 0;
       for (int i = 0; i < count; i++) {
         for (int other = 2 * others[i]; other <= 2 * others[i] + 1; other++) {
-          if (other >= child && bounds.mayFace(other)) {
+          if (other >= child && bounds.mayFace(other) && (count < MANY || bounds.mayStillReach(other))) {
             next[kept++] = other;
           }
         }
       }
-      if (open.asks(child) || !takesWhole(child, next, kept)) {
+      if (!open.isPast(child) || !takesWhole(child, next, kept)) {
         descend(child, next, shut(child, next, kept));
       }
     }
+  }
+
+  /** Drops the leaves that do not stand against one however their edges and corners reach, and returns how many are left. */
+  private int standing(int leaf, int[] others, int count) {
+    FacingNodes.Bounds bounds = nodes.bounds(leaf);
+    int kept = 0;
+    for (int i = 0; i < count; i++) {
+      others[kept] = others[i];
+      kept += bounds.mayStandAgainst(others[i]) ? 1 : 0;
+    }
+    return kept;
   }
 
   /** Drops the nodes about which no ball is held where many are left, and returns how many then are. */

@@ -7,17 +7,13 @@ import outrigger.shapes.print.facet.Extremes;
 final class FacingNodes {
   /** Far more than rounding to 32 bits puts places off, mm. */
   static final double ROUNDING = 1e-3;
-  /** Levels above the leaves at which reaches are asked for: own choice, higher up hardly any pair ends by them. */
-  private static final int LOW = 3;
-
   private final float[] boxes;
   private final float[] normals;
   private final FacingSlabs slabs;
-  private final NodeReaches reaches;
+  private final LeafReaches reaches;
   private final float side;
   private final double width;
   private final double reach2;
-  private final int low;
 
   /**
    * Of a tree.
@@ -29,12 +25,11 @@ final class FacingNodes {
   FacingNodes(FacetTree tree, Cones cones, boolean inward, double width) {
     boxes = tree.boxes();
     normals = tree.normalBounds();
-    reaches = new NodeReaches(tree, cones);
+    reaches = new LeafReaches(tree, cones);
     side = inward ? -1 : 1;
     this.width = width;
     slabs = new FacingSlabs(tree, side, width);
     reach2 = (width + ROUNDING) * (width + ROUNDING);
-    low = tree.leaves() >> LOW;
   }
 
   /** The bounds of a node. */
@@ -81,16 +76,18 @@ final class FacingNodes {
       float dx = Extremes.greater(0, Extremes.greater(lowX - boxes[o + 3], boxes[o] - highX));
       float dy = Extremes.greater(0, Extremes.greater(lowY - boxes[o + 4], boxes[o + 1] - highY));
       float dz = Extremes.greater(0, Extremes.greater(lowZ - boxes[o + 5], boxes[o + 2] - highZ));
-      if (!(dx * dx + dy * dy + dz * dz <= reach2)) {
-        return false;
-      }
-      float product = leastProduct(o);
-      return product < Facing.SQUARE && mayReach(o) && slabs.mayReach(node, other)
-          && slabs.mayReach(other, node) && mayStandAgainst(product, other);
+      return dx * dx + dy * dy + dz * dz <= reach2 && leastProduct(o) < Facing.SQUARE && mayReach(o);
     }
 
-    private boolean mayStandAgainst(float product, int other) {
-      return product < -Facing.AGAINST || node < low || -product * reaches.of(node) * reaches.of(other) > Facing.AGAINST;
+    /** The same by slabs: worth its time where many would be left. */
+    boolean mayStillReach(int other) {
+      return slabs.mayReach(node, other) && slabs.mayReach(other, node);
+    }
+
+    /** Of two leaves, whether the reaches of edges and corners let facets of both stand against each other. */
+    boolean mayStandAgainst(int leaf) {
+      float product = leastProduct(FacetTree.WIDTH * leaf);
+      return product < -Facing.AGAINST || -product * reaches.of(node) * reaches.of(leaf) > Facing.AGAINST;
     }
 
     private float leastProduct(int o) {

@@ -55,6 +55,11 @@ final class OpenNodes {
     return node >= first && node < 2 * first;
   }
 
+  /** Whether a node lies below that level. */
+  boolean isPast(int node) {
+    return node >= 2 * first;
+  }
+
   /** Whether no ball is held that touches a facet below a node of that level. */
   boolean isOpen(int node) {
     if (known[node] == 0) {

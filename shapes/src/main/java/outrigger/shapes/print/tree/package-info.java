@@ -13,8 +13,8 @@
  * <li>{@code NearSearch} walks that second tree, nearest boxes first, within a ball that the walk itself may shrink; what
  *     lies no higher than a {@link Floor} the ball rests on is left out.
  * <li>{@code Facing} pairs nodes of the first tree level by level and drops pairs that are far apart, look alike or of which
- *     neither lies before the other ({@code FacingNodes}, by boxes and {@code Slabs}), and nodes about which all faces one way
- *     ({@code OpenNodes}). What is left are {@link NearRegions}, a box for each facet that may hold a ball.
+ *     neither lies before the other ({@code FacingNodes}, by boxes and {@code Slabs}), and nodes about which all facets look
+ *     one way ({@code OpenNodes}). What is left are {@link NearRegions}, boxes in which a ball may be held.
  * </ol>
  *
  * <p><b>Sources.</b> C. Ericson, <i>Real-Time Collision Detection</i> (2005), section 5.1.5, for the closest point of a
