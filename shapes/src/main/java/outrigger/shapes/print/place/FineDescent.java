@@ -71,11 +71,14 @@ final class FineDescent {
   /** From a ball that rolled there on to the border of the two faces it rests on, if these are fine. */
   Spot fromRolled(Spot start) {
     BallProbe.Ball ball = start.ball();
+    if (ball.grip() != BallProbe.Grip.ROLLED) {
+      return start;
+    }
     Vec place = ball.middle().plus(ball.across(), ball.width() / 2);
     Vec stop = ball.middle().plus(ball.across(), -ball.width() / 2);
     int slot = around.nearest(place, NEAR * ball.width());
     int stopper = around.nearest(stop, NEAR * ball.width());
-    if (ball.grip() != BallProbe.Grip.ROLLED || slot < 0 || stopper < 0 || !isFine(slot)) {
+    if (slot < 0 || stopper < 0 || !isFine(slot)) {
       return start;
     }
     return toBorder(new Spot(slot, place, tree.normal(slot), new BallProbe.Ball(ball.middle(), ball.width(), ball.grip(),

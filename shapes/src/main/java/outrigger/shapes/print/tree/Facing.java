@@ -1,6 +1,7 @@
 package outrigger.shapes.print.tree;
 
 import java.util.List;
+import java.util.function.IntPredicate;
 import outrigger.shapes.num.Workers;
 import outrigger.shapes.print.facet.Cones;
 import outrigger.shapes.print.facet.Extremes;
@@ -13,10 +14,10 @@ import outrigger.shapes.print.facet.Extremes;
  * tetrahedron, or their sum would be longer. On a facet the spoke is its normal; on an edge or a corner it is a sum of the
  * normals there ({@link Cones}), so two facets' normals have a product that is -1/3 or less times the reaches of both. Both
  * touch the ball, so they are no farther apart than it is wide, and each lies on that side of the other on which the ball
- * does. Nodes of the tree are paired from the root down, both one level at a time, each pair
- * once; pairs far from each other or with all normals alike are dropped, and so are those near nothing that is not taken
- * yet. Small ones of which two facets stand against each other are taken whole, so that a finer mesh of the same thin place
- * costs little more. On a part without thin places nearly all pairs end high up.
+ * does. Nodes of the tree are paired from the root down, both one level at a time, each pair once; pairs far from each
+ * other, with all normals alike or of which neither lies before the other are dropped. All near a small node is taken once
+ * one of its facets stands against another, so that a finer mesh of the same thin place costs little more. On a part
+ * without thin places nearly all pairs end high up.
  */
 public final class Facing {
   /** Facets whose normals' product is no less stand at most square; more than normals are rounded by. */
@@ -32,7 +33,7 @@ public final class Facing {
   public static final double HELD = 0.21644;
   /** Far more than normals are rounded by. */
   private static final double MORE = 0.0035;
-  /** So many nodes left are worth the question whether a ball is held there at all: own choice, by trial. */
+  /** So many nodes are worth asking for slabs, and whether a ball is held there at all: own choice, by trial. */
   private static final int MANY = 8;
   /** So many leaves left are worth asking how their edges and corners reach: own choice, by trial. */
   private static final int CROWDED = 32;
@@ -97,7 +98,7 @@ public final class Facing {
       return;
     }
     if (node >= tree.leaves()) {
-      pair(node, others, count < CROWDED ? count : standing(node, others, count));
+      pair(node, others, count < CROWDED ? count : keep(others, count, nodes.bounds(node)::mayStandAgainst));
       return;
     }
     int[] next = new int[2 * count];
@@ -117,29 +118,20 @@ public final class Facing {
     }
   }
 
-  /** Drops the leaves that do not stand against one however their edges and corners reach, and returns how many are left. */
-  private int standing(int leaf, int[] others, int count) {
-    FacingNodes.Bounds bounds = nodes.bounds(leaf);
-    int kept = 0;
-    for (int i = 0; i < count; i++) {
-      others[kept] = others[i];
-      kept += bounds.mayStandAgainst(others[i]) ? 1 : 0;
-    }
-    return kept;
-  }
-
   /** Drops the nodes about which no ball is held where many are left, and returns how many then are. */
   private int shut(int node, int[] others, int count) {
     if (count < MANY || !open.asks(node)) {
       return count;
     }
-    if (open.isOpen(node)) {
-      return 0;
-    }
+    return open.isOpen(node) ? 0 : keep(others, count, other -> !open.isOpen(other));
+  }
+
+  /** Drops what is not wanted, and returns how many are left. */
+  private static int keep(int[] nodes, int count, IntPredicate wanted) {
     int kept = 0;
     for (int i = 0; i < count; i++) {
-      others[kept] = others[i];
-      kept += open.isOpen(others[i]) ? 0 : 1;
+      nodes[kept] = nodes[i];
+      kept += wanted.test(nodes[i]) ? 1 : 0;
     }
     return kept;
   }
@@ -193,32 +185,23 @@ public final class Facing {
     int end = tree.endSlot(leaf);
     for (int slot = tree.firstSlot(leaf); slot < end; slot++) {
       for (int i = 0; i < count; i++) {
-        if (isSmall) {
-          if (standsAgainstAny(slot, others[i])) {
-            takeNode(leaf);
-            return;
-          }
-        } else if (!NearRegions.holds(regions, tree, slot, others[i], margin)) {
-          pairSlot(slot, others[i]);
+        if ((isSmall || !NearRegions.holds(regions, tree, slot, others[i], margin)) && pairSlot(slot, others[i], isSmall)) {
+          takeNode(leaf);
+          return;
         }
       }
     }
   }
 
-  private void pairSlot(int slot, int leaf) {
+  /** Pairs a facet with those of a leaf; where the first that it stands against is enough, tells whether there is one. */
+  private boolean pairSlot(int slot, int leaf, boolean firstIsEnough) {
     int end = tree.endSlot(leaf);
     for (int other = Math.max(tree.firstSlot(leaf), slot + 1); other < end; other++) {
       if (standAgainst(slot, other)) {
+        if (firstIsEnough) {
+          return true;
+        }
         NearRegions.add(regions, tree, slot, other, margin);
-      }
-    }
-  }
-
-  private boolean standsAgainstAny(int slot, int leaf) {
-    int end = tree.endSlot(leaf);
-    for (int other = Math.max(tree.firstSlot(leaf), slot + 1); other < end; other++) {
-      if (standAgainst(slot, other)) {
-        return true;
       }
     }
     return false;

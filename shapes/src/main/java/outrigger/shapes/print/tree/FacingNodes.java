@@ -7,6 +7,7 @@ import outrigger.shapes.print.facet.Extremes;
 final class FacingNodes {
   /** Far more than rounding to 32 bits puts places off, mm. */
   static final double ROUNDING = 1e-3;
+
   private final float[] boxes;
   private final float[] normals;
   private final FacingSlabs slabs;
