@@ -1,6 +1,7 @@
 package outrigger.shapes.print.hang;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -18,6 +19,9 @@ final class Hangings {
   private static final int LOOK_BACK = 5;
   /** Pieces nearer than this touch, mm. */
   private static final double TOUCH = 0.01;
+
+  /** What goes through fewer layers does not wind round anything. */
+  private static final int STEPS = 3;
 
   private final List<Hang> hangs;
   private final double layer;
@@ -53,8 +57,20 @@ final class Hangings {
     for (int i = 0; i < hangs.size(); i++) {
       sets.computeIfAbsent(all.together.find(i), first -> new ArrayList<>()).add(i);
     }
-    return sets.values().stream().map(set -> Hanging.of(set.stream().map(hangs::get).toList(),
-        set.stream().mapToDouble(i -> all.depth[i]).max().orElse(0))).toList();
+    return sets.values().stream().map(set -> Hanging.of(set.stream().map(hangs::get).toList(), all.depth(set, specimen)))
+        .toList();
+  }
+
+  /** How far pieces that hang together stand out: over layers no farther than from ground that is solid all the way up. */
+  private double depth(List<Integer> set, Specimen specimen) {
+    double all = set.stream().mapToDouble(i -> depth[i]).max().orElse(0);
+    if (all <= ledge || hangs.get(set.get(set.size() - 1)).layer() - hangs.get(set.get(0)).layer() < STEPS) {
+      return all;
+    }
+    List<Integer> order = set.stream().filter(i -> depth[i] > 0)
+        .sorted(Comparator.comparingDouble((Integer i) -> -depth[i])).toList();
+    return new FirmGround(specimen.facetTree(), layer, hangs.get(set.get(0)))
+        .reach(order.stream().map(hangs::get).toList(), order.stream().mapToDouble(i -> depth[i]).toArray());
   }
 
   private void join() {

@@ -6,7 +6,8 @@
  *
  * <p><b>Steps.</b>
  * <ol>
- * <li>{@code Hangings} joins pieces of different layers that go on from each other, and adds up how far they stand out.
+ * <li>{@code Hangings} joins pieces of different layers that go on from each other, and adds up how far they stand out; what
+ *     winds round a core stands out from that ({@code FirmGround}).
  * <li>{@code RoundRoof} tells whether undersides are the roof of a round hole that lies on its side: their normals lie
  *     square to one level axis, their corners on a circle about it.
  * <li>{@code HangingWords} holds each {@code Hanging} against the limits and tells it in words.

@@ -18,14 +18,19 @@ public final class Overhead {
     }
     int from = tree.firstSlot(node);
     for (int slot = from; slot < tree.endSlot(node); slot++) {
-      double a = side(tree, slot, 0, x, y);
-      double b = side(tree, slot, 1, x, y);
-      double c = side(tree, slot, 2, x, y);
-      if (a >= 0 && b >= 0 && c >= 0 && a + b + c > 0 || a <= 0 && b <= 0 && c <= 0 && a + b + c < 0) {
+      if (side(tree, slot, x, y) != 0) {
         return true;
       }
     }
     return false;
+  }
+
+  /** 1 where a facet over a place faces up, -1 where it faces down, 0 where it does not lie over it. */
+  static int side(FacetTree tree, int slot, double x, double y) {
+    double a = side(tree, slot, 0, x, y);
+    double b = side(tree, slot, 1, x, y);
+    double c = side(tree, slot, 2, x, y);
+    return a >= 0 && b >= 0 && c >= 0 && a + b + c > 0 ? 1 : a <= 0 && b <= 0 && c <= 0 && a + b + c < 0 ? -1 : 0;
   }
 
   private static double side(FacetTree tree, int slot, int k, double x, double y) {
