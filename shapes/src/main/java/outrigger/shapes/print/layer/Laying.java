@@ -55,19 +55,16 @@ final class Laying {
     double[] angles = directions.stream().mapToDouble(angle -> angle).toArray();
     List<Section> across = new ArrayList<>();
     Deque<Section> open = new ArrayDeque<>(List.of(piece));
-    OutlineGrid start = new OutlineGrid(List.of());
     for (int n = 0; !open.isEmpty(); n++) {
       Section next = open.remove();
       Optional<List<Section>> rest = n < MOST_PIECES ? lay(Rim.of(next, below), next, angles) : Optional.empty();
-      start = n == 0 ? new OutlineGrid(outlines) : start;
       rest.ifPresentOrElse(open::addAll, () -> across.add(next));
     }
-    first = start;
-    OutlineGrid carriers = new OutlineGrid(outlines);
+    first = new OutlineGrid(outlines);
     open.addAll(across);
     for (int n = 0; !open.isEmpty(); n++) {
       Section next = open.remove();
-      Rim rim = Rim.of(next, below, carriers);
+      Rim rim = Rim.of(next, below, first);
       Optional<List<Section>> rest = n < MOST_PIECES ? lay(rim, next, Chords.directions(rim)) : Optional.empty();
       rest.ifPresentOrElse(open::addAll, () -> left.add(rim));
     }
@@ -142,7 +139,7 @@ final class Laying {
     }
   }
 
-  /** Gives places on the edges of holes: lines round these lie in the air, whatever is laid across in the end. */
+  /** Gives places on the edges of holes: lines laid across round these lie in the air, those from hold to hold do not. */
   void forEachOnFreeHoles(Rim rim, Place place) {
     onFreeEdges(rim.freeHoles(), (x, y, out) -> place.take(x, y, Math.min(out, first.distance(x, y))));
   }

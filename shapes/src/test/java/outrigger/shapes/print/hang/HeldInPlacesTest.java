@@ -78,6 +78,23 @@ class HeldInPlacesTest {
     }
   }
 
+  /** The inner edge of a ring lies on the lines from post to post, whichever way they run; the outer one beyond them. */
+  @Test
+  void ringOnPosts_standsOutBeyondTheLinesBetweenThem() {
+    List<Solid> parts = new ArrayList<>();
+    for (int i = 0; i < 6; i++) {
+      parts.add(Prism.of(Profile.post(4), 0, 12.1).move(15, 0, 0).turn(Axis.Z, 60 * i));
+    }
+    parts.add(Prism.of(Profile.post(36).cut(Profile.hole(24)), 12, 15));
+    for (double turn : TURNS) {
+      List<Concern> told = concerns(Solid.union(parts), turn);
+      Concern ledge = of("ledge", told);
+      assertEquals(18 - 15 * StrictMath.cos(Math.PI / 6) - 2, ledge.measured(), 0.06, told.toString());
+      assertEquals(18, Math.hypot(ledge.x(), ledge.y()), 0.06);
+      assertEquals(Math.PI * (18 * 18 - 12 * 12 - 6 * 4), ledge.area() + of("bridge", told).area(), 6);
+    }
+  }
+
   /** Of two bays alike one is told, not the gusset between them. */
   @Test
   void shelfOnThreeGussets_isToldInABay() {
