@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+import outrigger.shapes.num.Axis;
 import outrigger.shapes.solid.Solid;
 
 /** Against closed forms: what outlines, solid layers and infill fill in a box. */
@@ -34,6 +35,16 @@ class MaterialGaugeTest {
     for (double[] box : new double[][] {{20, 20, 20}, {60, 40, 3}, {100, 100, 100}, {50, 6, 30}, {12, 12, 40}, {40, 40, 1.2}}) {
       double mass = value(Specimens.box(0, 0, 0, box[0], box[1], box[2]), "mass");
       assertEquals(boxMass(box[0], box[1], box[2]), mass, 0.1 * mass);
+    }
+  }
+
+  /** Faces of just 45 degrees are steep in every turn, though rounding leans them a little. */
+  @Test
+  void mass_ofAGable_isTheSameHoweverTurned() {
+    Solid gable = Specimens.along(25, -12, 0, 12, 0, 12, 8, 15, 11, 0, 26, -15, 11, -12, 8);
+    double mass = value(gable, "mass");
+    for (double turn = 7; turn < 360; turn += 30) {
+      assertEquals(mass, value(gable.turn(Axis.Z, turn), "mass"), 1e-3 * mass, "turned by " + turn);
     }
   }
 
