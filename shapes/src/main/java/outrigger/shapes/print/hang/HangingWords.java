@@ -122,7 +122,8 @@ final class HangingWords {
     double[] at = bridged || hanging.isPeaked() ? hanging.farthest() : hanging.place(specimen.mesh());
     Severity severity = isBeyond(hanging.depth(), LayerScan.HOPELESS * limit) ? Severity.ERROR : Severity.CAUTION;
     return new Concern("ledge", severity, at[0], at[1], at[2], hanging.depth(), limit, Limit.LEDGE, hanging.freeArea(),
-        "a flat underside stands out " + Words.mm(hanging.depth()) + " into the air, "
+        "a flat underside stands out " + Words.mm(hanging.depth()) + " into the air"
+            + (hanging.isPeaked() && !corners && !bridged ? " at its farthest corner, " : ", ")
             + (corners ? "at its corners alone: " : bridged ? "beside what is bridged: "
                 : several ? "with no straight way across from hold to hold: "
                 : isRound(hanging) ? "held on its inner side only: " : "held on one side only: ")

@@ -90,10 +90,12 @@ class LedgePartsTest {
       assertEquals(5 * Math.sqrt(2), square.measured(), 0.01);
       assertEquals(8 * Math.sqrt(2), Math.hypot(square.x(), square.y()), 0.02, square.toString());
       assertEquals(256 - 36, square.area(), 0.1);
+      assertTrue(square.message().contains("into the air at its farthest corner, held"), square.message());
       Concern corner = only(box(-8, -8, 0, 6, 6, 10).join(box(-8, -8, 10, 16, 16, 3)).turn(Axis.Z, turn));
       assertEquals(8 * Math.sqrt(2), Math.hypot(corner.x(), corner.y()), 0.02, corner.toString());
       Concern round = only(Prism.of(Profile.post(6), 0, 10).join(Prism.of(Profile.post(16), 10, 13)).turn(Axis.Z, turn));
       assertEquals(5.5, Math.hypot(round.x(), round.y()), 2.4, round.toString());
+      assertTrue(round.message().contains("into the air, held"), round.message());
     }
   }
 
