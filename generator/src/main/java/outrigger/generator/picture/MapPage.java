@@ -88,7 +88,8 @@ final class MapPage {
     double[] free = at;
     for (int i = 0; i < taken.size(); i++) {
       double[] other = taken.get(i);
-      if (Math.abs(other[0] - free[0]) < TAG && Math.abs(other[1] - free[1]) < TAG) {
+      // asked as it is moved below, so that it is never moved to where it stands
+      if (free[0] < other[0] + TAG && free[0] > other[0] - TAG && Math.abs(other[1] - free[1]) < TAG) {
         free = new double[] {other[0] + TAG, free[1]};
         i = -1;
       }

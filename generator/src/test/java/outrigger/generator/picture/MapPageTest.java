@@ -2,11 +2,14 @@ package outrigger.generator.picture;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.imageio.ImageIO;
@@ -50,10 +53,24 @@ class MapPageTest {
 
   @Test
   void apart_tagsAtOnePlace_standSideBySide() {
-    List<double[]> taken = new java.util.ArrayList<>();
+    List<double[]> taken = new ArrayList<>();
     assertArrayEquals(new double[] {50, 60}, MapPage.apart(new double[] {50, 60}, taken));
     double[] second = MapPage.apart(new double[] {52, 61}, taken);
     assertTrue(Math.abs(second[0] - 50) >= 20 || Math.abs(second[1] - 60) >= 20);
+  }
+
+  /** A tag moved by its width was still too near where rounding made that less, and was moved for ever. */
+  @Test
+  void apart_anyPlace_movesPastTheOthers() {
+    assertTimeoutPreemptively(Duration.ofSeconds(30), () -> {
+      for (int i = 0; i < 1000; i++) {
+        List<double[]> taken = new ArrayList<>();
+        for (int k = 0; k < 4; k++) {
+          double[] at = MapPage.apart(new double[] {100 + i / 7.0, 60}, taken);
+          assertEquals(100 + i / 7.0 + 22 * k, at[0], 1e-9);
+        }
+      }
+    });
   }
 
   @Test
