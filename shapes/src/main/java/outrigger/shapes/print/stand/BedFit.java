@@ -2,6 +2,7 @@ package outrigger.shapes.print.stand;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.num.Grid;
 import outrigger.shapes.print.Concern;
@@ -20,22 +21,22 @@ final class BedFit {
   }
 
   void judge(List<Concern> concerns) {
+    double x = specimen.measures().maxX() - specimen.measures().minX();
+    double y = specimen.measures().maxY() - specimen.measures().minY();
     double tall = specimen.measures().maxZ() - specimen.bed();
     if (tall > specimen.limit(Limit.BED_Z)) {
       concerns.add(concern(Severity.ERROR, specimen.measures().maxZ(), tall, specimen.limit(Limit.BED_Z), Limit.BED_Z,
           "the part is " + Words.mm(tall) + " tall, and the printer has room for "
               + Words.mm(specimen.limit(Limit.BED_Z)),
-          "Lay it down, split it, or take a taller printer."));
+          otherwise("Lay it down", x, y, tall) + " it, or take a taller printer."));
     }
-    double x = specimen.measures().maxX() - specimen.measures().minX();
-    double y = specimen.measures().maxY() - specimen.measures().minY();
     double brim = specimen.limit(Limit.BRIM);
     if (!fits(x, y, brim)) {
-      concerns.add(tooWide(x, y, brim));
+      concerns.add(tooWide(x, y, tall, brim));
     }
   }
 
-  private Concern tooWide(double x, double y, double brim) {
+  private Concern tooWide(double x, double y, double tall, double brim) {
     boolean bare = fits(x, y, 0);
     double turn = bare ? Double.NaN : turn(brim);
     String size = Words.mm(x) + " by " + Words.mm(y);
@@ -55,7 +56,19 @@ final class BedFit {
     }
     return concern(Severity.ERROR, specimen.bed(), measured, specimen.limit(limit), limit,
         "the part of " + size + " does not fit the bed of " + bed + ", however it is turned on it",
-        "Stand it up, split it, or take a larger printer.");
+        otherwise("Stand it up", x, y, tall) + " it, or take a larger printer.");
+  }
+
+  /** Advises to put it on another side of the box round it, where it fits on one, or to split. */
+  private String otherwise(String advice, double x, double y, double tall) {
+    double room = specimen.limit(Limit.BED_Z);
+    return y <= room && fitsTurned(x, tall) || x <= room && fitsTurned(tall, y) ? advice + ", split" : "Split";
+  }
+
+  /** Whether a rectangle fits in some turn, without brim. */
+  private boolean fitsTurned(double x, double y) {
+    return IntStream.rangeClosed(0, 90).mapToDouble(StrictMath::toRadians).anyMatch(a -> fits(
+        x * StrictMath.cos(a) + y * StrictMath.sin(a), x * StrictMath.sin(a) + y * StrictMath.cos(a), 0));
   }
 
   private boolean fits(double x, double y, double brim) {

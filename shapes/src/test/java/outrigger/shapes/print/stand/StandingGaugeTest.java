@@ -38,6 +38,20 @@ class StandingGaugeTest {
     assertEquals("a point or an edge of the first layer lies on the bed", reading.facts().get(0).words());
   }
 
+  /** It is advised to put a part on another side only where it fits on one, if need be across the bed. */
+  @Test
+  void partTooLarge_isPutOnAnotherSideWhereItFits() {
+    assertEquals("Stand it up, split it, or take a larger printer.", bedFit(300, 230, 3));
+    assertEquals("Split it, or take a larger printer.", bedFit(300, 300, 3));
+    assertEquals("Lay it down, split it, or take a taller printer.", bedFit(60, 60, 245));
+    assertEquals("Split it, or take a taller printer.", bedFit(200, 200, 245));
+  }
+
+  private static String bedFit(double x, double y, double z) {
+    return read(Specimens.box(0, 0, 0, x, y, z)).concerns().stream().filter(c -> c.rule().equals("bed-fit")).findFirst()
+        .orElseThrow().advice();
+  }
+
   @Test
   void goodParts_passWithoutConcern() {
     assertEquals(List.of(), rules(Specimens.box(0, 0, 0, 20, 20, 20)));
