@@ -21,6 +21,7 @@ import outrigger.shapes.mesh.inside.Membership;
 import outrigger.shapes.mesh.leaf.LeafBuilder;
 import outrigger.shapes.mesh.leaf.Polyhedron;
 import outrigger.shapes.mesh.leaf.SamePlace;
+import outrigger.shapes.mesh.leaf.TouchingOutlines;
 import outrigger.shapes.mesh.planar.PlanarWay;
 import outrigger.shapes.mesh.settle.Settler;
 import outrigger.shapes.mesh.spatial.Kernel;
@@ -66,6 +67,8 @@ public final class Mesher {
   private Optional<TouchException> touch = Optional.empty();
   /** Whether what is being added is taken away from the whole. */
   private boolean taken;
+  /** Whether the caller has said that the mesh is sound. */
+  private boolean known;
 
   private Mesher(Solid solid, Workers workers) {
     this(solid, Placement.IDENTITY, workers);
@@ -117,8 +120,10 @@ public final class Mesher {
 
   /** The same on several threads. */
   static Mesh spatial(Solid solid, Predicate<Mesh> isSound, Workers workers) {
-    return new Mesher(solid, workers).framed(Kernel::evaluate,
-        (facets, attempt) -> Optional.of(Settler.settle(facets, attempt, isSound))).orElseThrow(() -> new ShapeException(
+    Mesher mesher = new Mesher(solid, workers);
+    Predicate<Mesh> noted = mesh -> mesher.known = isSound.test(mesh);
+    return mesher.framed(Kernel::evaluate,
+        (facets, attempt) -> Optional.of(Settler.settle(facets, attempt, noted))).orElseThrow(() -> new ShapeException(
             "nothing is left of any part of the solid", "Check the sizes and places of its parts."));
   }
 
@@ -157,11 +162,18 @@ public final class Mesher {
       Frame own = Frame.of(operands, cutAway);
       Function<Attempt, Optional<Mesh>> settle =
           attempt -> settling.apply(evaluation.of(faces(attempt), tree, attempt), attempt);
-      return isTurned ? settle.apply(Attempt.nearest(own, some))
-          : Attempt.inTurn(own, some, settle, () -> inAxesOfOperands(evaluation, settling));
+      Optional<Mesh> made = isTurned ? settle.apply(Attempt.nearest(own, some))
+          : Attempt.inTurn(own, some, settle, () -> inAxesOfOperands(settling));
+      return !known && areAllTurned() && made.filter(Settler::touchesItself).isPresent()
+          ? inAxesOfOperands(settling).orElse(made) : made;
     } catch (UnsettledException unsettled) {
       throw touch.isPresent() ? touch.get() : unsettled;
     } catch (ShapeException refusal) {
+      Optional<Optional<Mesh>> straight = refusal instanceof TouchException && areAllTurned() ? inAxesOfOperands(settling)
+          : Optional.empty();
+      if (straight.isPresent()) {
+        return straight.get();
+      }
       Attempt plain = Attempt.PLAIN.on(some);
       evaluation.of(faces(plain), tree, plain);
       throw refusal;
@@ -173,14 +185,15 @@ public final class Mesher {
    * have in common are flat there, where the grid bends them otherwise. Nothing where that does not settle either, or parts
    * touch.
    */
-  private Optional<Optional<Mesh>> inAxesOfOperands(Evaluation evaluation,
-      BiFunction<Rounded, Attempt, Optional<Mesh>> settling) {
+  private Optional<Optional<Mesh>> inAxesOfOperands(BiFunction<Rounded, Attempt, Optional<Mesh>> settling) {
     for (Placement turn : Turns.of(turns)) {
       try {
-        Optional<Mesh> straight = new Mesher(solid, turn.inverse(), workers).framed(evaluation,
+        Optional<Mesh> straight = new Mesher(solid, turn.inverse(), workers).framed(Kernel::evaluateAny,
             (facets, attempt) -> Settler.settleAny(facets, attempt, mesh -> false));
         if (straight.isPresent()) {
           return Optional.of(Turning.of(straight.get(), turn, workers.from(MANY, straight.get().vertexCount()), settling));
+        } else if (areTurnedAlike()) {
+          return Optional.of(Optional.empty());
         }
       } catch (TouchException touching) {
         touch = Optional.of(touching.placed(turn));
@@ -189,6 +202,20 @@ public final class Mesher {
       }
     }
     return Optional.empty();
+  }
+
+  /** Whether the grid bends every operand, so that how they touch here is not how they were drawn. */
+  private boolean areAllTurned() {
+    return !isTurned && !turns.isEmpty() && turns.size() == operands.size();
+  }
+
+  /** Whether all are turned by the same, but for quarter turns before that: in its axes each stands as it was drawn. */
+  private boolean areTurnedAlike() {
+    if (!areAllTurned()) {
+      return false;
+    }
+    Placement back = turns.get(0).inverse();
+    return turns.stream().allMatch(p -> p.then(back).turnsQuarterly());
   }
 
   private Faces faces(Attempt attempt) {
@@ -212,9 +239,12 @@ public final class Mesher {
       taken = !taken;
       return tree.node(Membership.Kind.CUT, nodes);
     } else if (solid instanceof Prism prism) {
-      return addLeaf(prism, () -> LeafBuilder.prism(prism), placement);
+      Optional<Solid> apart = TouchingOutlines.apart(prism);
+      return apart.isPresent() ? add(apart.get(), placement) : addLeaf(prism, () -> LeafBuilder.prism(prism), placement);
     } else if (solid instanceof Revolution revolution) {
-      return addLeaf(revolution, () -> LeafBuilder.revolution(revolution), placement);
+      Optional<Solid> apart = TouchingOutlines.apart(revolution);
+      return apart.isPresent() ? add(apart.get(), placement)
+          : addLeaf(revolution, () -> LeafBuilder.revolution(revolution), placement);
     } else if (solid instanceof Faceted faceted) {
       return addLeaf(faceted, () -> LeafBuilder.faceted(faceted), placement);
     }

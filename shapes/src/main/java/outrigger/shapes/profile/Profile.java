@@ -282,6 +282,26 @@ public final class Profile {
     return regions;
   }
 
+  /** Whether two of its outlines touch at a point, so that no solid made of it alone would be sound. */
+  public boolean touchesItself() {
+    return Touches.any(regions);
+  }
+
+  /** Of each region the outer outline, then those of its holes, each a profile without holes. */
+  public List<List<Profile>> outlines() {
+    List<List<Profile>> all = new ArrayList<>();
+    for (Region region : regions) {
+      List<Profile> rings = new ArrayList<>(List.of(filled(region.shell())));
+      region.holes().forEach(hole -> rings.add(filled(hole.turned())));
+      all.add(rings);
+    }
+    return all;
+  }
+
+  private static Profile filled(Ring shell) {
+    return new Profile(List.of(new Region(shell, List.of())));
+  }
+
   @Override
   public boolean equals(Object other) {
     return other instanceof Profile profile && regions.equals(profile.regions);

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import outrigger.shapes.check.Proof;
 import outrigger.shapes.mesh.planar.PlanarWay;
 import outrigger.shapes.num.Axis;
+import outrigger.shapes.num.Grid;
 import outrigger.shapes.num.ShapeException;
 import outrigger.shapes.profile.Profile;
 import outrigger.shapes.solid.EdgeForm;
@@ -95,6 +96,16 @@ class PlanarWayTest {
     }
     Solid solid = plate.join(posts).cut(holes);
     assertEquals(facets(Mesher.spatial(solid)), facets(PlanarWay.mesh(solid).orElseThrow()));
+  }
+
+  /** Outlines cross off the grid, but at heights where nothing of that is left: nothing was rounded. */
+  @Test
+  void mesh_plateOneStepThick_staysWhereNoCornerWasRounded() {
+    Solid low = Prism.of(Profile.post(4, 0.1), 0, Grid.toMm(3));
+    Solid thin = Prism.of(Profile.post(4, 0.1), Grid.toMm(5), Grid.toMm(6)).move(Grid.STEP, 1, 0);
+    Mesh planar = PlanarWay.mesh(low.join(thin)).orElseThrow();
+    assertEquals(2, Proof.judge(planar).proven().orElseThrow().measures().pieces());
+    assertEquals(facets(Mesher.spatial(low.join(thin))), facets(planar));
   }
 
   @Test

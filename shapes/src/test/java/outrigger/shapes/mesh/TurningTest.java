@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import outrigger.shapes.check.Proof;
 import outrigger.shapes.num.Axis;
@@ -16,6 +17,7 @@ import outrigger.shapes.profile.Profile;
 import outrigger.shapes.solid.Common;
 import outrigger.shapes.solid.Prism;
 import outrigger.shapes.solid.Solid;
+import outrigger.shapes.solid.Union;
 
 /**
  * Operands turned alike that all but coincide: the grid bends their flat faces by up to half a step, so that these cross each
@@ -68,6 +70,49 @@ class TurningTest {
       Solid other = post.turn(Axis.Z, Math.toDegrees(radians));
       Mesh mesh = Mesher.mesh(tilted(post).join(tilted(other)));
       assertTrue(Proof.judge(mesh).proven().isPresent(), radians + " rad");
+    }
+  }
+
+  /** Faces that are flush as drawn touch all over once the grid has bent them, each by itself. */
+  @Test
+  void mesh_flushCutsTurnedAlike_areThoseOfTheWholeTurned() {
+    Solid plate = Prism.of(Profile.rectangle(20, 12), 0, 4);
+    Solid bore = Prism.of(Profile.hole(6), 3, 4);
+    Solid shaft = Prism.of(Profile.hole(3), -1, 3).turn(Axis.Z, 45);
+    assertTurnedAlike(plate, bore, Axis.X, 68);
+    for (int degrees : new int[] {5, 12, 22, 58}) {
+      assertTurnedAlike(plate, shaft.join(bore), Axis.Y, degrees);
+    }
+  }
+
+  private static void assertTurnedAlike(Solid plate, Solid cutter, Axis axis, double degrees) {
+    UnaryOperator<Solid> turn = s -> s.turn(axis, degrees).turn(Axis.Z, 20);
+    List<Solid> cutters = (cutter instanceof Union union ? union.solids() : List.of(cutter)).stream().map(turn).toList();
+    Mesh mesh = Mesher.mesh(turn.apply(plate).cut(cutters));
+    assertTrue(Proof.judge(mesh).proven().isPresent(), axis + " " + degrees);
+    assertEquals(ReferencePartTest.volume(Mesher.mesh(turn.apply(plate.cut(cutter)))), ReferencePartTest.volume(mesh), 0.05);
+  }
+
+  /** Straight, nothing is left of one less the other; as bent by the grid, skins are. */
+  @Test
+  void mesh_turnedPartLessItsOwnHalves_isNothing() {
+    Solid box = Prism.of(Profile.rectangle(3, 3), 0, 5);
+    for (double degrees : new double[] {8, 11, 20, 40, 88}) {
+      List<Solid> halves = List.of(Prism.of(Profile.rectangle(3, 3), 0, 2), Prism.of(Profile.rectangle(3, 3), 2, 5));
+      UnaryOperator<Solid> turn = s -> s.turn(Axis.X, degrees).turn(Axis.Z, 20);
+      Solid less = turn.apply(box).cut(halves.stream().map(turn).toList());
+      assertTrue(Mesher.meshIfAny(less).isEmpty(), degrees + " degrees");
+    }
+  }
+
+  @Test
+  void mesh_blocksTurnedAlikeThatTouchAlongAnEdge_areRefused() {
+    Solid box = Prism.of(Profile.rectangle(3, 3), 0, 5);
+    for (double degrees : new double[] {33, 53}) {
+      UnaryOperator<Solid> turn = s -> s.turn(Axis.X, degrees).turn(Axis.Y, 7);
+      ShapeException refusal = assertThrows(ShapeException.class,
+          () -> Mesher.mesh(turn.apply(box).join(turn.apply(box.move(3, 3, 0)))));
+      assertTrue(refusal.getMessage().startsWith("parts touch only"), refusal.getMessage());
     }
   }
 

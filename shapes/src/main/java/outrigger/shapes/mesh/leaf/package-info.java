@@ -5,6 +5,8 @@
  * its corners on the grid, each face exactly flat. For the planar way a straight prism is an {@link Upright} instead: the
  * rings of its outline and two heights.
  *
+ * <p>A leaf whose profile touches itself is taken apart before, by {@link TouchingOutlines}.
+ *
  * <p><b>Steps</b> of {@link LeafBuilder}.
  * <ol>
  * <li>{@code PrismBuilder} cuts a prism into sections, at the heights where a draft or a rim bends its walls. {@code Inset}

@@ -72,6 +72,15 @@ public final class Settler {
     return new Settler(facets, attempt, isSound).settle();
   }
 
+  /** Whether a mesh touches itself, or its facets do not pair so that one could tell. */
+  public static boolean touchesItself(Mesh mesh) {
+    try {
+      return touch(mesh) >= 0;
+    } catch (UnsettledException untold) {
+      return true;
+    }
+  }
+
   private Optional<Mesh> settle() {
     Rounded now = given;
     for (int pass = 0;; pass++) {
@@ -192,9 +201,10 @@ public final class Settler {
     return Kernel.resolve(xyz, Arrays.copyOf(kept, 3 * n), Arrays.copyOf(keptMoved, n), attempt);
   }
 
+  /** Whether a corner of a facet was; where outlines cross but nothing is left, points were that no facet has. */
   private static boolean isRounded(Rounded facets) {
-    for (boolean moved : facets.moved()) {
-      if (moved) {
+    for (int corner : facets.corners()) {
+      if (facets.moved()[corner]) {
         return true;
       }
     }
