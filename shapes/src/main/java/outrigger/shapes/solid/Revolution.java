@@ -30,6 +30,10 @@ public record Revolution(Profile halfSection, int sides, boolean circumscribed) 
       throw new ShapeException("the half section of a revolution reaches across the axis, to x = "
           + halfSection.minX() + " mm", "Keep all of it at x = 0 or more.");
     }
+    checkSides(sides);
+  }
+
+  private static void checkSides(int sides) {
     if (sides < Circles.LEAST_SIDES || sides % 4 != 0) {
       throw new ShapeException("a revolution with " + sides + " sides; the count must be a multiple of 4, at least "
           + Circles.LEAST_SIDES, "Use a multiple of 4.");
@@ -84,6 +88,7 @@ public record Revolution(Profile halfSection, int sides, boolean circumscribed) 
 
   /** A sphere with as many sides round the axis as given and half as many from pole to pole. */
   public static Revolution sphere(double diameter, int sides) {
+    checkSides(sides);
     double r = diameter / 2;
     List<Double> xy = new ArrayList<>();
     int steps = sides / 2;

@@ -13,6 +13,7 @@ import outrigger.shapes.num.Axis;
 import outrigger.shapes.num.ShapeException;
 import outrigger.shapes.profile.Profile;
 import outrigger.shapes.solid.Prism;
+import outrigger.shapes.solid.Revolution;
 import outrigger.shapes.solid.Solid;
 
 /** Expressions that cannot be evaluated are refused in words. Files are in {@code stl.SolidFromStlTest}. */
@@ -44,6 +45,14 @@ class BadInputTest {
     assertRefused(() -> Mesher.mesh(CUBE.move(0, 1023.5, 0)), "1024.500, ", "+-1024 mm");
     assertRefused(() -> Mesher.mesh(CUBE.turn(Axis.Z, 30).move(-1023.5, 0, 0)), "(-1024.", "+-1024 mm");
     assertRefused(() -> Mesher.mesh(CUBE.join(CUBE.move(1, 1, 1).move(5000, 0, 0))), "5001.0 mm");
+  }
+
+  @Test
+  void sidesThatAreNoMultipleOfFour_areRefused() {
+    for (int sides : new int[] {Integer.MIN_VALUE, -4, 0, 3, 4, 10, Integer.MAX_VALUE}) {
+      assertRefused(() -> Revolution.sphere(5, sides), sides + " sides", "multiple of 4");
+      assertRefused(() -> Revolution.cone(5, 2, 0, 3, sides), sides + " sides", "multiple of 4");
+    }
   }
 
   @Test

@@ -51,7 +51,8 @@ class TouchingProfileTest {
         .join(Profile.polygon(3, 1, 4, 1, 3, 1.5)), 1, 3);
     Solid slanted = Prism.of(Profile.polygon(0, 1, 3, 0, 4, 2), 2, 4).move(0, -1, 0);
     for (Solid solid : List.of(areas, areas.cut(slanted), areas.join(others), areas.join(more),
-        areas.join(others, more), areas.join(others, more).cut(slanted), Prism.of(HOLE, 0, 2), new Revolution(HOLE.move(3, 0), 12, false))) {
+        areas.join(others, more), areas.join(others, more).cut(slanted), Prism.of(HOLE, 0, 2),
+        new Revolution(HOLE.move(3, 0), 12, false))) {
       assertTouches(solid);
     }
   }
