@@ -26,6 +26,8 @@ final class MaterialGauge implements Gauge {
   private static final double SHORT = 0.6;
   private static final double LONG = 1.6;
   private static final double SECONDS_PER_MINUTE = 60;
+  /** Less is told in hundredths, g. */
+  private static final double LIGHT = 0.1;
   /** Part of a layer that is none: far more than rounding to the grid, far less than a printer can tell. */
   private static final double SLIVER = 0.01;
 
@@ -68,8 +70,8 @@ final class MaterialGauge implements Gauge {
     double grams = s.limit(Limit.DENSITY) / MM3_PER_CM3;
     String with = hundredths(s.limit(Limit.DENSITY)) + " g/cm3 with " + whole(s.limit(Limit.OUTLINES)) + " outlines, "
         + whole(s.limit(Limit.SOLID_LAYERS)) + " solid layers and " + whole(s.limit(Limit.INFILL)) + " % infill";
-    String words = "weighs about " + tenths(plastic * grams) + " g (" + tenths(low * grams) + " to "
-        + tenths(high * grams) + ") at " + with;
+    String words = "weighs about " + told(plastic * grams) + " g (" + told(low * grams) + " to "
+        + told(high * grams) + ") at " + with;
     return new Fact("mass", plastic * grams, low * grams, high * grams, "g", words, List.of("It is printed at " + with + ".",
         "The band runs from a cube's share of outlines and solid layers to a plate's, and 6 % further for flow and density.",
         "Supports, brim and purging are left out."));
@@ -100,8 +102,9 @@ final class MaterialGauge implements Gauge {
     return Decimals.fixed(value, 0);
   }
 
-  private static String tenths(double value) {
-    return Decimals.fixed(value, 1);
+  /** A mass in tenths; what would be nothing so, in hundredths. */
+  private static String told(double mass) {
+    return Decimals.fixed(mass, mass < LIGHT ? 2 : 1);
   }
 
   private static String hundredths(double value) {

@@ -66,6 +66,12 @@ class MaterialGaugeTest {
   }
 
   @Test
+  void mass_ofASmallPart_isNotToldAsNothing() {
+    String words = new MaterialGauge().read(Specimens.of(Specimens.box(0, 0, 0, 3, 3, 3))).facts().toString();
+    assertTrue(words.contains("weighs about 0.03 g (0.03 to 0.04)"), words);
+  }
+
+  @Test
   void read_saysWhatItAssumes() {
     String words = new MaterialGauge().read(Specimens.of(Specimens.box(0, 0, 0, 9, 9, 9))).facts().toString();
     assertTrue(words.contains("20 % infill") && words.contains("not checked against a printed part"), words);
