@@ -36,18 +36,22 @@ final class Touches {
 
   /** Whether a corner of one ring lies on an edge of the other, ends included. */
   private static boolean hasCornerOn(Ring a, Ring b) {
-    Box box = Box.of(a);
-    for (int e = 0; e < b.size(); e++) {
-      int f = e + 1 < b.size() ? e + 1 : 0;
-      int minX = Math.min(b.x(e), b.x(f));
-      int maxX = Math.max(b.x(e), b.x(f));
-      int minY = Math.min(b.y(e), b.y(f));
-      int maxY = Math.max(b.y(e), b.y(f));
-      for (int c = 0; box.meets(minX, minY, maxX, maxY) && c < a.size(); c++) {
-        if (a.x(c) >= minX && a.x(c) <= maxX && a.y(c) >= minY && a.y(c) <= maxY
-            && Sign.turn(b.x(e), b.y(e), b.x(f), b.y(f), a.x(c), a.y(c)) == 0) {
-          return true;
-        }
+    Box box = Box.of(b);
+    for (int c = 0; c < a.size(); c++) {
+      if (box.meets(a.x(c), a.y(c), a.x(c), a.y(c)) && isOn(a.x(c), a.y(c), b)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean isOn(int x, int y, Ring ring) {
+    for (int e = 0; e < ring.size(); e++) {
+      int f = e + 1 < ring.size() ? e + 1 : 0;
+      if (Math.min(ring.x(e), ring.x(f)) <= x && x <= Math.max(ring.x(e), ring.x(f))
+          && Math.min(ring.y(e), ring.y(f)) <= y && y <= Math.max(ring.y(e), ring.y(f))
+          && Sign.turn(ring.x(e), ring.y(e), ring.x(f), ring.y(f), x, y) == 0) {
+        return true;
       }
     }
     return false;
