@@ -19,9 +19,14 @@ final class AsciiScanner {
   private long read;
   private long line = 1;
 
-  /** Starts at the beginning of the file. */
-  AsciiScanner(FileChannel channel) throws IOException {
-    this.channel = channel.position(0);
+  /**
+   * Starts a file.
+   *
+   * @param from bytes at its beginning that are no text
+   */
+  AsciiScanner(FileChannel channel, int from) throws IOException {
+    this.channel = channel.position(from);
+    read = from;
   }
 
   /** Goes to the next word; false at the end of the file. */
@@ -45,18 +50,41 @@ final class AsciiScanner {
     return length > 0;
   }
 
-  /** The rest of the line, at most {@value #LONGEST} characters of it. */
-  String restOfLine() throws IOException {
+  /**
+   * What follows in a line that holds a name.
+   *
+   * @param name the rest of the line, or what of it stands before a facet; at most {@value #LONGEST} characters
+   * @param inFacet whether a facet begins in the line: {@code facet normal} is read
+   */
+  record Line(String name, boolean inFacet) {}
+
+  /** Reads a name. */
+  Line name() throws IOException {
     byte[] text = new byte[LONGEST];
     int n = 0;
+    int end = 0;
+    FacetWords words = new FacetWords();
     int b = get();
     for (; b >= 0 && b != '\n' && b != '\r'; b = get()) {
-      if (n < LONGEST) {
+      if (words.take(b)) {
+        back(b);
+        return new Line(trimmed(text, end), true);
+      }
+      end = words.begins() ? n : end;
+      if (n < LONGEST && (n > 0 || !Content.isSpace(b))) {
         text[n++] = (byte) b;
       }
     }
     if (b >= 0) {
       back(b);
+    }
+    return new Line(trimmed(text, n), false);
+  }
+
+  private static String trimmed(byte[] text, int length) {
+    int n = length;
+    while (n > 0 && Content.isSpace(text[n - 1])) {
+      n--;
     }
     return Content.printable(text, n);
   }

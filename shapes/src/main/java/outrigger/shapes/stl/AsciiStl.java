@@ -7,12 +7,14 @@ import java.util.regex.Pattern;
 
 /**
  * The ASCII form: {@code solid name}, facets, {@code endsolid name}; several solids in a row are taken as one. Keywords
- * in capitals or not, numbers with a decimal point and perhaps an exponent, whatever the machine's locale.
+ * in capitals or not, numbers with a decimal point and perhaps an exponent, whatever the machine's locale. It is a row of
+ * words parted by white space; only a name ends with its line, or before a facet that begins in it.
  */
 final class AsciiStl {
   private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d+)?");
   private static final Pattern NOT_FINITE = Pattern.compile("[+-]?(nan(\\(\\w*\\))?|inf(inity)?)",
       Pattern.CASE_INSENSITIVE);
+  private static final Pattern SOLID = Pattern.compile("(^|\\s)solid(\\s|$)", Pattern.CASE_INSENSITIVE);
   private static final String ADVICE = "Repair the line or export the file anew.";
   /** A facet with short numbers takes about so many bytes; only a first guess at the room needed. */
   private static final int LIKELY_BYTES = 200;
@@ -22,36 +24,55 @@ final class AsciiStl {
   private int count;
   private String name = "";
 
-  private AsciiStl(FileChannel channel, long size) throws IOException {
-    scanner = new AsciiScanner(channel);
+  private AsciiStl(FileChannel channel, int from, long size) throws IOException {
+    scanner = new AsciiScanner(channel, from);
     coordinates = new float[9 * (int) Math.min(StlReader.MOST_FACETS, size / LIKELY_BYTES + 16)];
   }
 
-  static StlFile read(FileChannel channel, long size) throws IOException, StlException {
-    AsciiStl stl = new AsciiStl(channel, size);
+  static StlFile read(FileChannel channel, int from, long size) throws IOException, StlException {
+    AsciiStl stl = new AsciiStl(channel, from, size);
     stl.solids();
     return new StlFile(StlFile.Encoding.ASCII, stl.name, stl.coordinates, stl.count);
   }
 
   private void solids() throws IOException, StlException {
     expect("solid");
-    name = scanner.restOfLine();
+    AsciiScanner.Line line = scanner.name();
+    name = line.name();
     while (true) {
-      facets();
-      scanner.restOfLine();
+      facets(line.inFacet());
+      line = scanner.name();
+      if (line.inFacet()) {
+        requireSolid(line.name());
+        continue;
+      }
       if (!scanner.next()) {
         break;
       }
       require("solid");
-      scanner.restOfLine();
+      line = scanner.name();
     }
     if (count == 0) {
       throw scanner.fault("the file has no facets", "Export it anew.");
     }
   }
 
-  /** Facets up to and with {@code endsolid}. */
-  private void facets() throws IOException, StlException {
+  /** Between {@code endsolid} and a facet in the same line. */
+  private void requireSolid(String names) throws StlException {
+    if (!SOLID.matcher(names).find()) {
+      throw scanner.fault("\"solid\" should stand here, not \"facet\"", ADVICE);
+    }
+  }
+
+  /**
+   * Facets up to and with {@code endsolid}.
+   *
+   * @param inFacet whether the first one's words up to its normal are read
+   */
+  private void facets(boolean inFacet) throws IOException, StlException {
+    if (inFacet) {
+      facet();
+    }
     while (true) {
       if (!scanner.next()) {
         throw scanner.fault("the file ends after " + count + " facets without \"endsolid\"", "Copy or export it anew.");
@@ -60,12 +81,13 @@ final class AsciiStl {
         return;
       }
       require("facet");
+      expect("normal");
       facet();
     }
   }
 
+  /** What follows {@code facet normal}. */
   private void facet() throws IOException, StlException {
-    expect("normal");
     for (int k = 0; k < 3; k++) {
       normal();
     }

@@ -1,11 +1,14 @@
 package outrigger.shapes.stl;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 
 /** Tells by its first bytes and its size what a file is, if it is not a whole binary STL. */
 final class Content {
   private static final String[][] KNOWN = {{"PK\u0003\u0004", "a ZIP archive"}, {"\u0089PNG", "a PNG picture"},
       {"\u00ff\u00d8\u00ff", "a JPEG picture"}, {"%PDF", "a PDF document"}, {"\u001f\u008b", "a gzip archive"}};
+
+  private static final byte[] MARK = {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF};
 
   private Content() {}
 
@@ -23,9 +26,14 @@ final class Content {
     return b == ' ' || b >= '\t' && b <= '\r';
   }
 
+  /** Length of the byte-order mark that some editors put before text in UTF-8; 0 without one. */
+  static int mark(byte[] head) {
+    return head.length >= MARK.length && Arrays.equals(head, 0, MARK.length, MARK, 0, MARK.length) ? MARK.length : 0;
+  }
+
   /** Whether {@code solid} is the first word, in capitals or not. */
   static boolean beginsWithSolid(byte[] head) {
-    int i = 0;
+    int i = mark(head);
     while (i < head.length && isSpace(head[i])) {
       i++;
     }

@@ -14,8 +14,8 @@ import java.util.Arrays;
  *
  * <p>A file is binary exactly if its size is 84 + 50 n bytes, n being the count it gives at byte 80; whether it begins
  * with {@code solid} says nothing, as many binary files do. Any other file is ASCII if it is text and begins with
- * {@code solid}. The rest is refused with the reason. Nothing is allocated by the count before the size has confirmed
- * it, and the file is read through a small buffer: reading takes 36 bytes a facet, up to
+ * {@code solid}, perhaps after a byte-order mark. The rest is refused with the reason. Nothing is allocated by the count
+ * before the size has confirmed it, and the file is read through a small buffer: reading takes 36 bytes a facet, up to
  * two and a half times that while the facets of an ASCII file are being counted.
  */
 public final class StlReader {
@@ -52,7 +52,7 @@ public final class StlReader {
       return BinaryStl.read(channel, head, count);
     }
     if (Content.isText(head) && Content.beginsWithSolid(head)) {
-      return AsciiStl.read(channel, size);
+      return AsciiStl.read(channel, Content.mark(head), size);
     }
     throw Content.refusal(head, size, count);
   }

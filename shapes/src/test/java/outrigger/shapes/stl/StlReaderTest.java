@@ -154,6 +154,50 @@ class StlReaderTest {
   }
 
   @Test
+  void read_asciiWithByteOrderMark_takenAndBytesCounted() throws IOException, StlException {
+    String text = "solid part\n" + FACET + "endsolid part\n";
+    StlFile file = read(("\ufeff" + text).getBytes(StandardCharsets.UTF_8));
+    assertEquals(StlFile.Encoding.ASCII, file.encoding());
+    assertEquals("part", file.name());
+    assertEquals(1, file.facetCount());
+    StlException e = refused(("\ufeff" + text.replace("outer", "?")).getBytes(StandardCharsets.UTF_8));
+    assertEquals(3 + text.indexOf("outer"), e.offset());
+    assertTrue(e.what().startsWith("line 3: "), e.what());
+    assertTrue(refused("\ufeffv 1 2 3\n".getBytes(StandardCharsets.UTF_8)).what().contains("does not begin"));
+  }
+
+  @Test
+  void read_asciiWithOtherLineEnds_sameFacets() throws IOException, StlException {
+    String text = "solid my  part\n" + FACET + FACET + "endsolid my part\nsolid facet normal\n" + FACET + "endsolid\n";
+    for (String end : List.of("\n", "\r", "\r\n", " ", "\t ")) {
+      StlFile file = read(text.replace("\n", end));
+      assertEquals(3, file.facetCount(), end);
+      assertEquals("my  part", file.name(), end);
+    }
+    assertEquals("", read(("solid " + FACET + "endsolid").replace("\n", " ")).name());
+    assertEquals("facet", read(("solid facet  " + FACET + "endsolid").replace("\n", " ")).name());
+    String full = "part ".repeat(30);
+    assertEquals(full.substring(0, 128).strip(), read("solid " + full + FACET + "endsolid").name());
+  }
+
+  @Test
+  void read_asciiNameLikeAFacet_isAName() throws IOException, StlException {
+    for (String name : List.of("facet normal", "a facet normal test", "facets normal 1", "facet normals 1", "my solid")) {
+      StlFile file = read("solid " + name + "\n" + FACET + "endsolid " + name + "\n");
+      assertEquals(name, file.name());
+      assertEquals(1, file.facetCount());
+    }
+  }
+
+  @Test
+  void read_asciiOneLineFault_refused() {
+    String line = ("solid a\n" + FACET + "endsolid a\n").replace("\n", " ");
+    assertTrue(refused(line.replace("endsolid a", "")).what().contains("the file ends after 1 facets"));
+    assertTrue(refused(line + FACET.replace("\n", " ")).what().contains("\"solid\" should stand here"));
+    assertEquals(line.indexOf("outer"), refused(line.replace("outer", "?")).offset());
+  }
+
+  @Test
   void read_asciiOfBinary_sameFacets() throws IOException, StlException {
     StringBuilder text = new StringBuilder("solid ball\n");
     StlFile binary = read(StlWriter.bytes(
