@@ -13,6 +13,8 @@ public final class PrintWords {
   /** Concerns of one rule told in full; the rest is counted. */
   private static final int TOLD = 5;
 
+  private static final String ISLAND = "island";
+
   private PrintWords() {}
 
   /** Everything: a line that sums up, then each concern, fact and thing left out. */
@@ -56,8 +58,16 @@ public final class PrintWords {
 
   private static String line(Concern c) {
     return (c.severity() == Severity.ERROR ? "ERROR " : "caution ") + c.rule() + " at (" + round(c.x()) + ", "
-        + round(c.y()) + ", " + round(c.z()) + "): " + c.message() + " (" + round(c.measured()) + ", limit "
-        + round(c.bound()) + " " + c.limit().unit() + " by " + c.limit().key() + "). " + c.advice();
+        + round(c.y()) + ", " + round(c.z()) + "): " + c.message() + " (" + against(c) + "). " + c.advice();
+  }
+
+  /** What was measured and what it was held against; a start in the air has no limit that could be set. */
+  private static String against(Concern c) {
+    String measured = round(c.measured());
+    String unit = c.limit().unit();
+    return c.rule().equals(ISLAND)
+        ? measured + " " + unit + " across where it starts; nothing may start in the air, however small"
+        : measured + ", limit " + round(c.bound()) + " " + unit + " by " + c.limit().key();
   }
 
   private static String count(long number, String noun) {
