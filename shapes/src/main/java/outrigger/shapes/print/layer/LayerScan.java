@@ -153,7 +153,14 @@ public final class LayerScan {
     // a stroke or pocket cut into a wall is held all along it, not at its ends alone
     boolean isStroke = chords.span() > limits.bridge() && edges.most() <= shallow
         && RimReach.isWithin(piece.plain, below, shallow);
-    return Optional.of(isStroke ? ledge(piece, edges) : laid(piece, edges, chords, reach));
+    Hang hang = isStroke ? ledge(piece, edges) : laid(piece, edges, chords, reach);
+    return Optional.of(isStepWithin(hang, piece, reach) ? unmeasured(piece, false) : hang);
+  }
+
+  /** Whether a level step stands out no further than it may but at right-angled corners, as it would on a smooth slope. */
+  private boolean isStepWithin(Hang hang, Piece piece, double reach) {
+    return hang.span() == 0 && hang.depth() > 0 && hang.depth() <= Math.sqrt(2) * reach && causes.areFlat(piece.patches)
+        && RimReach.isWithinButCorners(piece.plain, piece.below, reach);
   }
 
   /** A piece with lines laid over it, and line on line where that is better; a ledge where lines are no bridge. */

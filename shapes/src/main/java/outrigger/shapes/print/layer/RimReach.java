@@ -23,6 +23,22 @@ final class RimReach {
     });
   }
 
+  /** Whether free edges lie within a distance of what is below, but for what lies as near to their ends; middles always. */
+  static boolean isWithinButCorners(Rim rim, OutlineGrid below, double distance) {
+    for (int e = 0; e < rim.size(); e++) {
+      double end = Math.min(distance, rim.length(e) / 2);
+      double between = rim.length(e) - 2 * end;
+      int steps = (int) Math.max(1, Math.ceil(between / APART));
+      for (int i = 0; i <= steps && !rim.isCarried(e); i++) {
+        double t = (end + between * i / steps) / rim.length(e);
+        if (!below.isWithin(distance, rim.x0(e) + t * (rim.x1(e) - rim.x0(e)), rim.y0(e) + t * (rim.y1(e) - rim.y0(e)))) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
   /** Whether no edges of some length stand out about as far as the farthest point, throughout. */
   static boolean isPeaked(Rim rim, OutlineGrid below, double most) {
     double far = ALIKE * most;

@@ -3,6 +3,7 @@ package outrigger.shapes.print.hang;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import outrigger.shapes.num.Axis;
@@ -55,6 +56,38 @@ class LevelUndersidesTest {
     assertEquals(Severity.CAUTION, steps.severity());
     assertEquals(StrictMath.toDegrees(StrictMath.atan2(4.5, 4)), steps.measured(), 0.1);
     assertTrue(steps.message().startsWith("an underside in steps leans 48.4 degrees"), steps.message());
+  }
+
+  /** Twenty boxes on each other, each this much wider on all four sides, or on one where they are a tongue. */
+  private static Solid steps(double out, boolean isTongue) {
+    List<Solid> all = new ArrayList<>(List.of(Specimens.box(-8, -8, 0, 16, 16, 1)));
+    for (int i = 1; i <= 20; i++) {
+      double far = out * i;
+      all.add(isTongue ? Specimens.box(-8, -0.4, 0.8 + 0.2 * i, 16 + far, 0.8, 0.2)
+          : Specimens.box(-8 - far, -8 - far, 0.8 + 0.2 * i, 16 + 2 * far, 16 + 2 * far, 0.2));
+    }
+    return Solid.union(all.toArray(Solid[]::new));
+  }
+
+  /** Steps of fine sides, each shorter than a step is wide, have no corners. */
+  @Test
+  void read_roundStepsBeyondTheLimit_areASlope() {
+    List<Solid> all = new ArrayList<>(List.of(Prism.of(Profile.post(8), 0, 1)));
+    for (int i = 1; i <= 20; i++) {
+      all.add(Prism.of(Profile.post(8 + 0.48 * i), 0.8 + 0.2 * i, 1 + 0.2 * i));
+    }
+    assertEquals("overhang", only(Solid.union(all.toArray(Solid[]::new))).rule());
+  }
+
+  /** At a corner of faces within the limit the edge between them leans further: no more a concern than on a smooth slope. */
+  @Test
+  void read_cornersOfStepsWithinTheLimit_areNone() {
+    for (int degrees : new int[] {0, 31, 45}) {
+      assertEquals(List.of(), concerns(steps(0.162, false).turn(Axis.Z, degrees)), "turned by " + degrees);
+      assertEquals(List.of(), concerns(steps(0.195, false).turn(Axis.Z, degrees)), "turned by " + degrees);
+      assertEquals("overhang", only(steps(0.24, false).turn(Axis.Z, degrees)).rule());
+      assertEquals("overhang", only(steps(0.24, true).turn(Axis.Z, degrees)).rule());
+    }
   }
 
   /** Half a ring from one leg to the other is held at both ends, but no straight line across it is. */
