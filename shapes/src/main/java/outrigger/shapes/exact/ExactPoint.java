@@ -16,6 +16,9 @@ public final class ExactPoint {
    */
   private static final double ROUGH = 0x1p-24;
 
+  /** Of a coordinate told finely. */
+  private static final int FINE_BITS = -30;
+
   private final long x;
   private final long y;
   private final long z;
@@ -271,6 +274,12 @@ public final class ExactPoint {
   /** Coordinate along axis 0, 1 or 2 as a double, grid units. */
   public double rough(int axis) {
     return axis == 0 ? roughX : axis == 1 ? roughY : roughZ;
+  }
+
+  /** The same to within 2^{@value #FINE_BITS} of a grid unit: equal for equal points, however they were made. */
+  public double fine(int axis) {
+    return onGrid ? grid(axis)
+        : fraction()[axis].shiftLeft(-FINE_BITS).divide(fraction()[3]).doubleValue() * Math.scalb(1.0, FINE_BITS);
   }
 
   private BigInteger big(int axis) {

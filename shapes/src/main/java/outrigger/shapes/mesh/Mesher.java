@@ -143,9 +143,9 @@ public final class Mesher {
         (facets, attempt) -> Settler.settleAny(facets, attempt, mesh -> false));
   }
 
-  /** Evaluates all operands together, brought to the frame of an attempt. */
+  /** Evaluates all operands together, brought to a frame. */
   private interface Evaluation {
-    Rounded of(Faces faces, Membership.Tree tree, Attempt attempt);
+    Rounded of(Faces faces, Membership.Tree tree);
   }
 
   /**
@@ -161,7 +161,7 @@ public final class Mesher {
     try {
       Frame own = Frame.of(operands, cutAway);
       Function<Attempt, Optional<Mesh>> settle =
-          attempt -> settling.apply(evaluation.of(faces(attempt), tree, attempt), attempt);
+          attempt -> settling.apply(evaluation.of(faces(attempt), tree), attempt);
       Optional<Mesh> made = isTurned ? settle.apply(Attempt.nearest(own, some))
           : Attempt.inTurn(own, some, settle, () -> inAxesOfOperands(settling));
       return !known && areAllTurned() && made.filter(Settler::touchesItself).isPresent()
@@ -175,7 +175,7 @@ public final class Mesher {
         return straight.get();
       }
       Attempt plain = Attempt.PLAIN.on(some);
-      evaluation.of(faces(plain), tree, plain);
+      evaluation.of(faces(plain), tree);
       throw refusal;
     }
   }
@@ -190,7 +190,9 @@ public final class Mesher {
       try {
         Optional<Mesh> straight = new Mesher(solid, turn.inverse(), workers).framed(Kernel::evaluateAny,
             (facets, attempt) -> Settler.settleAny(facets, attempt, mesh -> false));
-        if (straight.isPresent()) {
+        if (straight.isPresent() && Settler.touchesItself(straight.get())) {
+          continue;
+        } else if (straight.isPresent()) {
           return Optional.of(Turning.of(straight.get(), turn, workers.from(MANY, straight.get().vertexCount()), settling));
         } else if (areTurnedAlike()) {
           return Optional.of(Optional.empty());

@@ -19,28 +19,30 @@ final class Turning {
 
   /** A placed mesh, as settling makes it of facets in the frame of an attempt. */
   static <T> T of(Mesh mesh, Placement p, Workers workers, BiFunction<Rounded, Attempt, T> settling) {
+    double[][] rows = {{p.xx(), p.xy(), p.xz()}, {p.yx(), p.yy(), p.yz()}, {p.zx(), p.zy(), p.zz()}};
+    long[] by = {Grid.fromMm(p.tx()), Grid.fromMm(p.ty()), Grid.fromMm(p.tz())};
     int[] xyz = new int[3 * mesh.vertexCount()];
     for (int v = 0; v < mesh.vertexCount(); v++) {
-      int x = mesh.x(v);
-      int y = mesh.y(v);
-      int z = mesh.z(v);
-      LeafBuilder.set(xyz, 3 * v, along(p.xx(), p.xy(), p.xz(), x, y, z) + Grid.fromMm(p.tx()),
-          along(p.yx(), p.yy(), p.yz(), x, y, z) + Grid.fromMm(p.ty()),
-          along(p.zx(), p.zy(), p.zz(), x, y, z) + Grid.fromMm(p.tz()));
+      LeafBuilder.set(xyz, 3 * v, rounded(rows[0], mesh, v) + by[0], rounded(rows[1], mesh, v) + by[1],
+          rounded(rows[2], mesh, v) + by[2]);
     }
     int[] corners = p.mirrors() ? Frame.reversed(mesh.corners()) : mesh.corners();
     Frame frame = Frame.of(List.of(polyhedron(xyz, corners)), List.of(false));
     boolean[] moved = new boolean[mesh.vertexCount()];
     Arrays.fill(moved, true);
-    Rounded facets = new Rounded(xyz, corners, moved);
+    Rounded facets = new Rounded(xyz, corners, moved, (v, k) -> along(rows[k], mesh, v) - rounded(rows[k], mesh, v));
     return Attempt.inTurn(frame, workers, attempt -> settling.apply(attempt.frame().in(facets), attempt));
   }
 
   /** A row of a turn times a corner, rounded; the row turned round gives the same turned round, halves included. */
-  private static long along(double rx, double ry, double rz, int x, int y, int z) {
-    boolean back = rx != 0 ? rx < 0 : ry != 0 ? ry < 0 : rz < 0;
-    double at = rx * x + ry * y + rz * z;
+  private static long rounded(double[] row, Mesh mesh, int v) {
+    boolean back = row[0] != 0 ? row[0] < 0 : row[1] != 0 ? row[1] < 0 : row[2] < 0;
+    double at = along(row, mesh, v);
     return back ? -(long) Math.floor(0.5 - at) : (long) Math.floor(at + 0.5);
+  }
+
+  private static double along(double[] row, Mesh mesh, int v) {
+    return row[0] * mesh.x(v) + row[1] * mesh.y(v) + row[2] * mesh.z(v);
   }
 
   /** Facets as an operand. */

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -28,5 +29,24 @@ class LawsTest {
     for (int i = 0; i < laws.refusals().size(); i++) {
       assertTrue(FinerGrid.touches(laws.refused().get(i)), seed + ": " + laws.refusals().get(i).words());
     }
+  }
+
+  /** Apart as given and shut by rounding; in the axes of a turned operand parts touch at a corner. */
+  @Test
+  void hold_oddSeedThatTouchesInOtherAxes_isRefusedForTouchesOnly() {
+    Laws laws = new Laws(RandomExpression.odd(363), 363);
+    laws.hold();
+    for (int i = 0; i < laws.refusals().size(); i++) {
+      assertTrue(FinerGrid.touches(laws.refused().get(i)), laws.refusals().get(i).words());
+    }
+  }
+
+  /** Copies turned alike are spread on the way: where they lie makes no difference. */
+  @ParameterizedTest
+  @ValueSource(longs = {64, 122, 145})
+  void hold_closeSeedsThatOnceBroke_keepAllLaws(long seed) {
+    Laws laws = new Laws(RandomExpression.close(seed), seed);
+    laws.hold();
+    assertEquals(List.of(), laws.broken());
   }
 }

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import outrigger.shapes.mesh.face.Faces;
-import outrigger.shapes.mesh.frame.Attempt;
 import outrigger.shapes.mesh.frame.Rounded;
 import outrigger.shapes.mesh.inside.Membership;
 import outrigger.shapes.mesh.leaf.Polyhedron;
@@ -73,7 +72,7 @@ class HidingRandomTest {
     Faces faces = new Faces();
     faces.addAll(operands);
     try {
-      Rounded result = Kernel.evaluate(faces, tree, hide, Attempt.PLAIN);
+      Rounded result = Kernel.evaluate(faces, tree, hide);
       return ReferencePartTest.volume(Mesh.of(result.xyz(), result.corners()));
     } catch (ShapeException refusal) {
       return -1;

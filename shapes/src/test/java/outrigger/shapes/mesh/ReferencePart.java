@@ -94,7 +94,7 @@ final class ReferencePart {
 
   private Rounded evaluate(Workers workers) {
     Faces faces = new Faces(workers);
-    return Kernel.evaluate(faces, tree(faces), Attempt.PLAIN.on(workers));
+    return Kernel.evaluate(faces, tree(faces));
   }
 
   /**
@@ -104,7 +104,7 @@ final class ReferencePart {
    */
   Rounded evaluate(boolean hide) {
     Faces faces = new Faces();
-    return Kernel.evaluate(faces, tree(faces), hide, Attempt.PLAIN);
+    return Kernel.evaluate(faces, tree(faces), hide);
   }
 
   private Membership.Tree tree(Faces faces) {

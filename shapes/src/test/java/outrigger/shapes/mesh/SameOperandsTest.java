@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import outrigger.shapes.mesh.face.Faces;
-import outrigger.shapes.mesh.frame.Attempt;
 import outrigger.shapes.mesh.frame.Rounded;
 import outrigger.shapes.mesh.inside.Membership;
 import outrigger.shapes.mesh.leaf.Polyhedron;
@@ -114,7 +113,7 @@ class SameOperandsTest {
     Faces faces = new Faces();
     faces.addAll(operands);
     try {
-      Rounded result = Kernel.evaluateAny(faces, tree, Attempt.PLAIN);
+      Rounded result = Kernel.evaluateAny(faces, tree);
       return volume(Mesh.of(result.xyz(), result.corners()));
     } catch (ShapeException refusal) {
       return -1;

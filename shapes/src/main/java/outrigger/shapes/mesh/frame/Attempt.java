@@ -1,11 +1,8 @@
 package outrigger.shapes.mesh.frame;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.num.Workers;
 
 /**
@@ -13,23 +10,27 @@ import outrigger.shapes.num.Workers;
  * rest in another.
  *
  * @param frame the axes in which it is done
- * @param upFrom from what part of a step on a coordinate goes up to the grid's next: a half in the first place
- * @param thins whether thin facets are taken away where facets meet, which moves the surface by up to a step
+ * @param remedy what is done where rounding makes facets meet
  * @param workers the threads that do it
  */
-public record Attempt(Frame frame, double upFrom, boolean thins, Workers workers) {
-  /** To the nearest grid point. */
-  private static final double HALF = 0.5;
-  /** Tried where that does not settle. Any others would do: they need only bring some corners to other grid points. */
-  private static final double[] OTHERS = {0.3, 0.7};
+public record Attempt(Frame frame, Remedy remedy, Workers workers) {
+  /** What is done where rounding makes facets meet. */
+  public enum Remedy {
+    /** They are cut anew and rounded again: no surface moves by more than that. */
+    CUT,
+    /** Their corners are first put clear of each other, by some steps. */
+    SPREAD,
+    /** Thin ones are taken away, which moves the surface by up to a step, and the others cut anew. */
+    THIN
+  }
 
-  /** Rounding to the nearest grid point, in the axes given. */
-  public static final Attempt PLAIN = new Attempt(new Frame(), HALF, false, Workers.of(1));
+  /** Cutting anew, in the axes given. */
+  public static final Attempt PLAIN = new Attempt(new Frame(), Remedy.CUT, Workers.of(1));
 
   /**
-   * Makes attempts in turn until one settles, beginning with the nearest grid points in a frame.
+   * Makes attempts in a frame until one settles, one by each remedy.
    *
-   * @throws outrigger.shapes.num.ShapeException if one is refused for another cause, or the last one too does not settle
+   * @throws outrigger.shapes.num.ShapeException if one is refused for another cause, or none settles
    */
   public static <T> T inTurn(Frame own, Workers workers, Function<Attempt, T> what) {
     return inTurn(own, workers, what, Optional::empty);
@@ -41,44 +42,28 @@ public record Attempt(Frame frame, double upFrom, boolean thins, Workers workers
    * @param otherwise asked once the first attempt has not settled; the others are made where it gives nothing
    */
   public static <T> T inTurn(Frame own, Workers workers, Function<Attempt, T> what, Supplier<Optional<T>> otherwise) {
-    UnsettledException last = null;
-    for (Attempt attempt : from(own, workers)) {
+    UnsettledException first = null;
+    for (Remedy remedy : Remedy.values()) {
       try {
-        return what.apply(attempt);
+        return what.apply(new Attempt(own, remedy, workers));
       } catch (UnsettledException unsettled) {
-        Optional<T> other = last == null ? otherwise.get() : Optional.empty();
+        Optional<T> other = first == null ? otherwise.get() : Optional.empty();
         if (other.isPresent()) {
           return other.get();
         }
-        last = unsettled.out(attempt.frame());
+        first = first == null ? unsettled.out(own) : first;
       }
     }
-    throw last;
+    throw first;
   }
 
   /** The first attempt in a frame. */
   public static Attempt nearest(Frame own, Workers workers) {
-    return new Attempt(own, HALF, false, workers);
-  }
-
-  private static List<Attempt> from(Frame own, Workers workers) {
-    List<Attempt> attempts = new ArrayList<>(List.of(nearest(own, workers), new Attempt(own, HALF, true, workers)));
-    for (boolean thins : new boolean[] {true, false}) {
-      for (double part : OTHERS) {
-        attempts.add(new Attempt(own, part, thins, workers));
-      }
-    }
-    own.inOtherOrders().forEach(frame -> attempts.add(new Attempt(frame, HALF, false, workers)));
-    return attempts;
+    return new Attempt(own, Remedy.CUT, workers);
   }
 
   /** The same on some threads. */
   public Attempt on(Workers others) {
-    return new Attempt(frame, upFrom, thins, others);
-  }
-
-  /** A coordinate of a point, taken to the grid; grid units. */
-  public long round(ExactPoint p, int axis) {
-    return upFrom == HALF || p.isOnGrid() ? p.grid(axis) : (long) Math.floor(p.rough(axis) + 1 - upFrom);
+    return new Attempt(frame, remedy, others);
   }
 }

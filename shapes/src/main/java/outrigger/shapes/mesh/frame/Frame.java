@@ -92,18 +92,6 @@ public final class Frame {
     }
   }
 
-  /** The frames with these axes in another order. */
-  List<Frame> inOtherOrders() {
-    List<Frame> frames = new ArrayList<>();
-    for (int[] order : ORDERS) {
-      Frame frame = new Frame(new int[] {axis[order[0]], axis[order[1]], axis[order[2]]});
-      System.arraycopy(sign, 0, frame.sign, 0, 3);
-      System.arraycopy(middle, 0, frame.middle, 0, 3);
-      frames.add(frame);
-    }
-    return frames.subList(1, frames.size());
-  }
-
   /** The given axis that is this frame's axis 0, 1 or 2. */
   int axis(int k) {
     return axis[k];
@@ -135,7 +123,8 @@ public final class Frame {
   /** Facets in this frame. */
   public Rounded in(Rounded facets) {
     return isGiven() ? facets
-        : new Rounded(in(facets.xyz()), mirrors() ? reversed(facets.corners()) : facets.corners(), facets.moved());
+        : new Rounded(in(facets.xyz()), mirrors() ? reversed(facets.corners()) : facets.corners(), facets.moved(),
+            (v, k) -> sign[axis[k]] * facets.before(v, axis[k]));
   }
 
   /** An operand in this frame. */

@@ -12,7 +12,7 @@
  * <li>Of the frames that these leave open {@code Signature} takes the one in which all corners hash to the least number.
  * <li>An {@link Attempt} evaluates in that frame and rounds to the nearest grid point. If the {@link Rounded} facets do not
  *     come to rest ({@link UnsettledException}), the axes of operands that are turned by any angle are tried ({@link
- *     Turns}), and other attempts round up from another part of a step, or take the axes in another order.
+ *     Turns}), and then the other remedies for facets that meet.
  * </ol>
  *
  * <p><b>Sources.</b> None known; ordering axes by moments is common where shapes are to be compared whatever their pose.

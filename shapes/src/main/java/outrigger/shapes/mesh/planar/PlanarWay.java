@@ -56,7 +56,7 @@ public final class PlanarWay {
     }
     try {
       return arranged(rims, columns, operands, axis).flatMap(
-          outline -> Settler.settleAny(Kernel.finish(outline, false, Attempt.PLAIN), Attempt.PLAIN, mesh -> false));
+          outline -> Settler.settleAny(Kernel.finish(outline, false), Attempt.PLAIN, mesh -> false));
     } catch (ShapeException refusal) {
       return Optional.empty();
     }

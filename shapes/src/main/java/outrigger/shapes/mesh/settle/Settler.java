@@ -82,6 +82,22 @@ public final class Settler {
   }
 
   private Optional<Mesh> settle() {
+    return attempt.remedy() == Attempt.Remedy.SPREAD ? spread() : inPasses();
+  }
+
+  /** Without what is thinner than the grid, and with corners clear of each other. */
+  private Optional<Mesh> spread() {
+    checkTouch();
+    int[] thick = Slivers.without(given.xyz(), given.corners());
+    if (thick.length == 0) {
+      return Optional.empty();
+    }
+    Rounded facets = Spreading.of(new Rounded(given.xyz(), thick, given.moved(), given::before), attempt.frame());
+    Mesh mesh = Mesh.of(facets.xyz(), facets.corners(), attempt.workers());
+    return isSound(mesh) ? shown : atRest(mesh);
+  }
+
+  private Optional<Mesh> inPasses() {
     Rounded now = given;
     for (int pass = 0;; pass++) {
       int[] corners = withoutCollapsed(now);
@@ -112,7 +128,7 @@ public final class Settler {
         checkTouch();
         throw new UnsettledException(Place.of(xyz, faults.vertex()));
       } else {
-        now = attempt.thins() ? thinned(mesh, moved, pass) : mended(mesh, moved, pass);
+        now = attempt.remedy() == Attempt.Remedy.THIN ? thinned(mesh, moved, pass) : mended(mesh, moved, pass);
       }
     }
   }
@@ -187,7 +203,7 @@ public final class Settler {
   /** Resolved again, without the facets that have no area. */
   private Rounded resolved(int[] xyz, int[] corners, boolean[] moved) {
     if (!isAny(moved.length, f -> !GridFacets.hasArea(xyz, corners, f))) {
-      return Kernel.resolve(xyz, corners, moved, attempt);
+      return Kernel.resolve(xyz, corners, moved, attempt.workers());
     }
     int[] kept = new int[corners.length];
     boolean[] keptMoved = new boolean[moved.length];
@@ -198,7 +214,7 @@ public final class Settler {
         keptMoved[n++] = moved[f];
       }
     }
-    return Kernel.resolve(xyz, Arrays.copyOf(kept, 3 * n), Arrays.copyOf(keptMoved, n), attempt);
+    return Kernel.resolve(xyz, Arrays.copyOf(kept, 3 * n), Arrays.copyOf(keptMoved, n), attempt.workers());
   }
 
   /** Whether a corner of a facet was; where outlines cross but nothing is left, points were that no facet has. */

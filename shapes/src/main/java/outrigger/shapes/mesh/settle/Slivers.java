@@ -15,17 +15,22 @@ final class Slivers {
   /** Of each piece, by its least vertex, twice the area. */
   private final double[] area;
 
-  private Slivers(Mesh mesh) {
-    xyz = mesh.xyz();
-    corners = mesh.corners();
-    volume = new double[mesh.vertexCount()];
-    area = new double[mesh.vertexCount()];
+  private Slivers(int[] xyz, int[] corners) {
+    this.xyz = xyz;
+    this.corners = corners;
+    volume = new double[xyz.length / 3];
+    area = new double[xyz.length / 3];
   }
 
-  /** Corners of the facets that stay, of a mesh in which no more than two facets share an edge. */
+  /** Corners of the facets of a mesh that stay. */
   static int[] without(Mesh mesh) {
-    Slivers slivers = new Slivers(mesh);
-    int[] piece = slivers.pieces(mesh.vertexCount());
+    return without(mesh.xyz(), mesh.corners());
+  }
+
+  /** The same, where no more than two facets share an edge. */
+  static int[] without(int[] xyz, int[] corners) {
+    Slivers slivers = new Slivers(xyz, corners);
+    int[] piece = slivers.pieces(xyz.length / 3);
     for (int i = 0; i < slivers.corners.length; i += 3) {
       slivers.add(piece[slivers.corners[i]], i);
     }

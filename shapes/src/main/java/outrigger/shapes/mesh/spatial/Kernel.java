@@ -6,7 +6,6 @@ import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.mesh.face.Face;
 import outrigger.shapes.mesh.face.Faces;
 import outrigger.shapes.mesh.face.Group;
-import outrigger.shapes.mesh.frame.Attempt;
 import outrigger.shapes.mesh.frame.Rounded;
 import outrigger.shapes.mesh.inside.ConvexOperands;
 import outrigger.shapes.mesh.inside.Hiding;
@@ -22,6 +21,7 @@ import outrigger.shapes.mesh.triangulation.FaceTriangulator;
 import outrigger.shapes.mesh.wire.Wires;
 import outrigger.shapes.num.Place;
 import outrigger.shapes.num.ShapeException;
+import outrigger.shapes.num.Workers;
 
 /**
  * Evaluates one expression over operands, plane by plane; see the package page for the steps.
@@ -35,8 +35,8 @@ public final class Kernel {
   private Kernel() {}
 
   /** Evaluates an expression over solid operands. */
-  public static Rounded evaluate(Faces faces, Membership.Tree tree, Attempt attempt) {
-    Rounded facets = evaluateAny(faces, tree, attempt);
+  public static Rounded evaluate(Faces faces, Membership.Tree tree) {
+    Rounded facets = evaluateAny(faces, tree);
     if (facets.corners().length == 0) {
       throw new ShapeException("nothing is left of the solid, whose first part reaches " + reach(faces, 0)
           + ": all of it is cut away, or outside of what it should have in common with others",
@@ -51,7 +51,7 @@ public final class Kernel {
   }
 
   /** The same, without facets where nothing is left. */
-  public static Rounded evaluateAny(Faces faces, Membership.Tree tree, Attempt attempt) {
+  public static Rounded evaluateAny(Faces faces, Membership.Tree tree) {
     if (faces.operandCount() == 1) {
       Outline outline = new Outline(faces);
       Membership within = new Membership(tree);
@@ -59,13 +59,13 @@ public final class Kernel {
       if (within.inside()) {
         addAll(faces, outline);
       }
-      return finish(outline, false, attempt);
+      return finish(outline, false);
     }
     try {
-      return evaluate(faces, tree, true, attempt);
+      return evaluate(faces, tree, true);
     } catch (IllegalStateException open) {
       // the one cause ever seen is mended, see SheetWalker; should there be another, nothing is left out
-      return evaluate(faces, tree, false, attempt);
+      return evaluate(faces, tree, false);
     }
   }
 
@@ -74,10 +74,10 @@ public final class Kernel {
    *
    * @param hide whether what is hidden is left out
    */
-  public static Rounded evaluate(Faces faces, Membership.Tree tree, boolean hide, Attempt attempt) {
+  public static Rounded evaluate(Faces faces, Membership.Tree tree, boolean hide) {
     Outline outline = new Outline(faces);
     addBoundary(faces, tree, hide, outline);
-    return finish(outline, false, attempt);
+    return finish(outline, false);
   }
 
   /**
@@ -86,24 +86,24 @@ public final class Kernel {
    * @param moved of each facet whether it may meet others otherwise than in common corners and edges; two that may not do
    *     not
    */
-  public static Rounded resolve(int[] xyz, int[] corners, boolean[] moved, Attempt attempt) {
+  public static Rounded resolve(int[] xyz, int[] corners, boolean[] moved, Workers workers) {
     Faces faces = new Faces();
-    faces.addSoup(xyz, corners, attempt.workers());
+    faces.addSoup(xyz, corners, workers);
     Membership.Tree tree = new Membership.Tree();
     tree.operand();
-    int[] boxes = BoxTree.boxesOfFacets(xyz, corners, attempt.workers());
-    BoxTree boxTree = BoxTree.of(boxes, attempt.workers());
+    int[] boxes = BoxTree.boxesOfFacets(xyz, corners, workers);
+    BoxTree boxTree = BoxTree.of(boxes, workers);
     ConvexOperands convex = new ConvexOperands(faces);
     Hiding hiding = new Hiding(faces, boxes, tree, convex, true);
     Locator locator = new Locator(faces, boxTree, convex, hiding);
     Contacts contacts = new Contacts(faces);
-    Untouched untouched = Untouched.of(faces, boxTree, boxes, xyz, moved, contacts, attempt.workers());
+    Untouched untouched = Untouched.of(faces, boxTree, boxes, xyz, moved, contacts, workers);
     Outline outline = new Outline(faces, 0);
     CornerNumbers numbers = new CornerNumbers(faces, outline);
     untouched.keep(locator, outline, numbers);
     Arranger arranger = Arranger.ofSoup(faces, boxTree, boxes, convex, hiding, contacts);
     addSheets(faces, arranger, () -> new SheetWalker(locator, hiding, tree, 1), outline);
-    return untouched.join(finish(outline, true, attempt), xyz, numbers);
+    return untouched.join(finish(outline, true), xyz, numbers);
   }
 
   private static void addAll(Faces faces, Outline outline) {
@@ -139,23 +139,26 @@ public final class Kernel {
   }
 
   /** Brings an outline to its fewest edges, cuts its faces into facets and rounds their corners. */
-  public static Rounded finish(Outline outline, boolean soup, Attempt attempt) {
+  public static Rounded finish(Outline outline, boolean soup) {
     outline.simplify(soup);
-    return round(outline, FaceTriangulator.triangulate(outline), attempt);
+    return round(outline, FaceTriangulator.triangulate(outline));
   }
 
-  private static Rounded round(Outline outline, int[] corners, Attempt attempt) {
+  private static Rounded round(Outline outline, int[] corners) {
     int[] xyz = new int[3 * outline.vertexCount()];
     boolean[] moved = new boolean[outline.vertexCount()];
+    // not the outline, which would be kept in memory as long as the facets are
+    ExactPoint[] before = new ExactPoint[outline.vertexCount()];
     outline.workers().split(outline.vertexCount(), CORNERS, (from, to) -> {
       for (int v = from; v < to; v++) {
         ExactPoint p = outline.point(v);
         for (int k = 0; k < 3; k++) {
-          xyz[3 * v + k] = Math.toIntExact(attempt.round(p, k));
+          xyz[3 * v + k] = Math.toIntExact(p.grid(k));
         }
         moved[v] = !p.isOnGrid();
+        before[v] = moved[v] ? p : null;
       }
     });
-    return new Rounded(xyz, corners, moved);
+    return new Rounded(xyz, corners, moved, (v, k) -> before[v].fine(k) - xyz[3 * v + k]);
   }
 }

@@ -1,0 +1,130 @@
+package outrigger.shapes.mesh.settle;
+
+/**
+ * The nearest points of a vertex and a facet, or of two edges, and which share each corner has in how far they are apart.
+ *
+ * <p>Two facets cannot come to meet unless a vertex comes to a facet first, or an edge to an edge inside both. Corners come in
+ * their own order, whatever facet or edge tells them: as much to the last bit.
+ */
+final class Approach {
+  /** Squared sine of the angle below which edges count as parallel: then their ends come nearer than their insides. */
+  private static final double PARALLEL = 1e-14;
+
+  /** The four corners. */
+  final int[] corner = new int[4];
+  /** Of each corner how far the gap widens as it goes one step along {@link #way}. */
+  final double[] share = new double[4];
+  /** From the second point to the first, as long as they are apart. */
+  final double[] way = new double[3];
+  /** How far the points are apart, grid steps. */
+  double distance;
+
+  private final double[] xyz;
+
+  /**
+   * For vertices at some places.
+   *
+   * @param xyz x, y, z of each; may change between questions
+   */
+  Approach(double[] xyz) {
+    this.xyz = xyz;
+  }
+
+  /** Measures from a vertex to a facet. */
+  void toFacet(int vertex, int a, int b, int c) {
+    set(vertex, a, b, c);
+    share[0] = 1;
+    double[] ab = vector(a, b);
+    double[] ac = vector(a, c);
+    double[] av = vector(a, vertex);
+    double[] n = cross(ab, ac);
+    double square = dot(n, n);
+    double toB = dot(cross(av, ac), n) / square;
+    double toC = dot(cross(ab, av), n) / square;
+    if (toB >= 0 && toC >= 0 && toB + toC <= 1) {
+      shares(toB + toC - 1, -toB, -toC);
+      double height = dot(av, n) / square;
+      set(way, height * n[0], height * n[1], height * n[2]);
+      distance = length(way);
+    } else {
+      distance = Double.POSITIVE_INFINITY;
+      toEdge(vertex, a, b, 1, 2);
+      toEdge(vertex, b, c, 2, 3);
+      toEdge(vertex, a, c, 1, 3);
+    }
+  }
+
+  /** Measures to an edge of the facet, if it is nearer than what was found before. */
+  private void toEdge(int vertex, int a, int b, int first, int second) {
+    double[] ab = vector(a, b);
+    double[] av = vector(a, vertex);
+    double along = Math.max(0, Math.min(1, dot(ab, av) / dot(ab, ab)));
+    double[] to = {av[0] - along * ab[0], av[1] - along * ab[1], av[2] - along * ab[2]};
+    if (length(to) < distance) {
+      distance = length(to);
+      set(way, to[0], to[1], to[2]);
+      shares(0, 0, 0);
+      share[first] = along - 1;
+      share[second] = -along;
+    }
+  }
+
+  /** Measures between the insides of two edges; false where an end of one is nearer. */
+  boolean betweenEdges(int a, int b, int c, int d) {
+    set(a, b, c, d);
+    double[] u = vector(a, b);
+    double[] v = vector(c, d);
+    double[] r = vector(c, a);
+    double uu = dot(u, u);
+    double uv = dot(u, v);
+    double vv = dot(v, v);
+    double ur = dot(u, r);
+    double vr = dot(v, r);
+    double det = uu * vv - uv * uv;
+    double s = (uv * vr - vv * ur) / det;
+    double t = (uu * vr - uv * ur) / det;
+    if (det <= PARALLEL * uu * vv || s <= 0 || s >= 1 || t <= 0 || t >= 1) {
+      return false;
+    }
+    share[0] = 1 - s;
+    shares(s, t - 1, -t);
+    set(way, r[0] + s * u[0] - t * v[0], r[1] + s * u[1] - t * v[1], r[2] + s * u[2] - t * v[2]);
+    distance = length(way);
+    return true;
+  }
+
+  private void set(int a, int b, int c, int d) {
+    corner[0] = a;
+    corner[1] = b;
+    corner[2] = c;
+    corner[3] = d;
+  }
+
+  private void shares(double second, double third, double fourth) {
+    share[1] = second;
+    share[2] = third;
+    share[3] = fourth;
+  }
+
+  private double[] vector(int from, int to) {
+    return new double[] {xyz[3 * to] - xyz[3 * from], xyz[3 * to + 1] - xyz[3 * from + 1], xyz[3 * to + 2] - xyz[3 * from + 2]};
+  }
+
+  private static void set(double[] vector, double x, double y, double z) {
+    vector[0] = x;
+    vector[1] = y;
+    vector[2] = z;
+  }
+
+  private static double[] cross(double[] a, double[] b) {
+    return new double[] {a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]};
+  }
+
+  private static double dot(double[] a, double[] b) {
+    return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+  }
+
+  private static double length(double[] v) {
+    return Math.sqrt(dot(v, v));
+  }
+}

@@ -1,0 +1,115 @@
+package outrigger.shapes.mesh.settle;
+
+import java.util.function.Consumer;
+import java.util.function.IntBinaryOperator;
+import java.util.function.IntPredicate;
+import java.util.function.IntUnaryOperator;
+import outrigger.shapes.mesh.FacetCorner;
+import outrigger.shapes.num.IntList;
+
+/**
+ * The vertices and facets, and the edges and edges, that are near each other and have no corner in common, each pair once and
+ * told in the order of its corners.
+ */
+final class NearPairs {
+  private final int[] corners;
+  private final Approach approach;
+  private final double reach;
+  private final IntPredicate free;
+  private final IntUnaryOperator home;
+  private final IntBinaryOperator order;
+  /** Four corners a pair: a vertex and those of a facet. */
+  private final IntList toFacets = new IntList();
+  /** Four corners a pair: the ends of two edges. */
+  private final IntList toEdges = new IntList();
+
+  /**
+   * No pair yet.
+   *
+   * @param reach pairs farther apart than this are none, grid steps
+   * @param free whether a vertex may move; pairs of which none may are left out
+   * @param home of each vertex the one facet at it by which it is told
+   * @param order of vertices, as of a comparator
+   */
+  NearPairs(int[] corners, Approach approach, double reach, IntPredicate free, IntUnaryOperator home,
+      IntBinaryOperator order) {
+    this.corners = corners;
+    this.approach = approach;
+    this.reach = reach;
+    this.free = free;
+    this.home = home;
+    this.order = order;
+  }
+
+  /** Adds the pairs that are told by two facets: of a vertex at its home, of an edge by that facet which goes along it up. */
+  void add(int f, int g) {
+    for (int k = 0; k < 3; k++) {
+      addVertex(f, 3 * f + k, g);
+      addVertex(g, 3 * g + k, f);
+    }
+    for (int c = 3 * f; c < 3 * f + 3; c++) {
+      for (int d = 3 * g; d < 3 * g + 3; d++) {
+        addEdges(corners[c], corners[FacetCorner.next(c)], corners[d], corners[FacetCorner.next(d)]);
+      }
+    }
+  }
+
+  private void addVertex(int at, int corner, int f) {
+    int v = corners[corner];
+    int[] c = {corners[3 * f], corners[3 * f + 1], corners[3 * f + 2]};
+    if (home.applyAsInt(v) == at && v != c[0] && v != c[1] && v != c[2] && isAnyFree(v, c[0], c[1], c[2])) {
+      order(c, 0, 1);
+      order(c, 1, 2);
+      order(c, 0, 1);
+      approach.toFacet(v, c[0], c[1], c[2]);
+      if (approach.distance < reach) {
+        add(toFacets, v, c[0], c[1], c[2]);
+      }
+    }
+  }
+
+  private void addEdges(int a, int b, int c, int d) {
+    if (a < b && c < d && a != c && a != d && b != c && b != d && isAnyFree(a, b, c, d)) {
+      int[] ends = {a, b, c, d};
+      order(ends, 0, 1);
+      order(ends, 2, 3);
+      if (order.applyAsInt(ends[0], ends[2]) > 0) {
+        ends = new int[] {ends[2], ends[3], ends[0], ends[1]};
+      }
+      if (approach.betweenEdges(ends[0], ends[1], ends[2], ends[3]) && approach.distance < reach) {
+        add(toEdges, ends);
+      }
+    }
+  }
+
+  private boolean isAnyFree(int a, int b, int c, int d) {
+    return free.test(a) || free.test(b) || free.test(c) || free.test(d);
+  }
+
+  private void order(int[] c, int i, int j) {
+    if (order.applyAsInt(c[i], c[j]) > 0) {
+      int first = c[i];
+      c[i] = c[j];
+      c[j] = first;
+    }
+  }
+
+  private static void add(IntList list, int... four) {
+    for (int v : four) {
+      list.add(v);
+    }
+  }
+
+  /** Measures each pair anew and tells how it stands. */
+  void forEach(Consumer<Approach> told) {
+    for (int i = 0; i < toFacets.size(); i += 4) {
+      approach.toFacet(toFacets.get(i), toFacets.get(i + 1), toFacets.get(i + 2), toFacets.get(i + 3));
+      told.accept(approach);
+    }
+    for (int i = 0; i < toEdges.size(); i += 4) {
+      if (approach.betweenEdges(toEdges.get(i), toEdges.get(i + 1), toEdges.get(i + 2), toEdges.get(i + 3))) {
+        told.accept(approach);
+      }
+    }
+  }
+}

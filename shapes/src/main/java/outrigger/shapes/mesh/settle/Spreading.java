@@ -1,0 +1,258 @@
+package outrigger.shapes.mesh.settle;
+
+import java.util.Arrays;
+import java.util.function.IntConsumer;
+import outrigger.shapes.exact.BoxTree;
+import outrigger.shapes.exact.FacetContact;
+import outrigger.shapes.mesh.frame.Frame;
+import outrigger.shapes.mesh.frame.Rounded;
+import outrigger.shapes.mesh.frame.TouchException;
+import outrigger.shapes.mesh.frame.UnsettledException;
+import outrigger.shapes.num.Interrupt;
+import outrigger.shapes.num.Place;
+
+/**
+ * Puts corners clear of one another before they are rounded, where rounding them as they are makes facets meet.
+ *
+ * <p>Before rounding no facet meets another. Facets can come to meet only when a vertex comes to a facet or an edge to an
+ * edge, and rounding brings two points nearer by the root of three at most. So corners of facets that meet are moved
+ * ({@link Relaxation}) until all such pairs about them are apart by more, or until rounding no longer makes them meet. Facets
+ * stay as many and joined as they were: walls and gaps thinner than the grid become as thick as it can tell.
+ *
+ * <p>Nothing depends on the order of facets: pairs are told in an order of their corners.
+ */
+final class Spreading {
+  /** Pairs nearer than this touch, grid steps: places are known to a quarter of it. */
+  private static final double TOUCH = 0x1p-28;
+  /** Steps before pairs are looked for anew and it is tried whether rounding does now. */
+  private static final int STEPS = 5;
+  /** Pairs that are looked at: in that many steps no others come so near that they count. */
+  private static final int REACH = (int) Math.ceil(Relaxation.APART + 2 * STEPS * Relaxation.STRIDE);
+  /** The farthest a corner goes along each axis, grid steps; those seen went 5. */
+  private static final int ROAM = 8;
+  /** How often, before giving up: nearly all of those seen needed 8 at most. */
+  private static final int ROUNDS = 16;
+
+  private final Rounded given;
+  private final Frame frame;
+  private final int[] corners;
+  private final BoxTree tree;
+  /** Where in {@link #facets} those at each vertex begin. */
+  private final int[] first;
+  private final int[] facets;
+  /** Places on the grid. */
+  private final int[] grid;
+  /** Facets that are asked whether they meet others: they have a corner that moved. */
+  private final boolean[] asked;
+  private final Relaxation places;
+
+  private Spreading(Rounded given, Frame frame) {
+    this.given = given;
+    this.frame = frame;
+    corners = given.corners();
+    grid = given.xyz().clone();
+    int vertices = given.moved().length;
+    first = new int[vertices + 1];
+    for (int v : corners) {
+      first[v + 1]++;
+    }
+    for (int v = 0; v < vertices; v++) {
+      first[v + 1] += first[v];
+    }
+    facets = new int[corners.length];
+    int[] end = first.clone();
+    for (int c = 0; c < corners.length; c++) {
+      facets[end[corners[c]]++] = c / 3;
+    }
+    tree = BoxTree.of(roamed(BoxTree.boxesOfFacets(grid, corners)));
+    asked = new boolean[corners.length / 3];
+    places = new Relaxation(given);
+  }
+
+  private static int[] roamed(int[] boxes) {
+    for (int i = 0; i < boxes.length; i++) {
+      boxes[i] += i % 6 < 3 ? -ROAM : ROAM;
+    }
+    return boxes;
+  }
+
+  /**
+   * The facets, rounded so that none meet.
+   *
+   * @param frame the axes that they are in
+   * @throws UnsettledException if corners would go too far or too often
+   * @throws TouchException if some touched before they were rounded
+   */
+  static Rounded of(Rounded given, Frame frame) {
+    return new Spreading(given, frame).spread();
+  }
+
+  private Rounded spread() {
+    for (int f = 0; f < asked.length; f++) {
+      asked[f] = given.moved()[corners[3 * f]] || given.moved()[corners[3 * f + 1]] || given.moved()[corners[3 * f + 2]];
+    }
+    for (int round = 0; freeFaulty(); round++) {
+      if (round == ROUNDS || !isWithin()) {
+        throw new UnsettledException(Place.of(grid, places.freed().get(0)));
+      }
+      NearPairs pairs = pairs();
+      pairs.forEach(this::checkTouch);
+      for (int i = 0; i < STEPS; i++) {
+        places.step(pairs);
+      }
+      pairs.forEach(this::freeClose);
+      round();
+    }
+    boolean[] moved = given.moved().clone();
+    for (int v : places.freed().toArray()) {
+      moved[v] = true;
+    }
+    return new Rounded(grid, corners, moved);
+  }
+
+  /** Frees the corners of facets that meet and are asked, or meet one that is; false where there are none. */
+  private boolean freeFaulty() {
+    int[] box = new int[6];
+    boolean[] any = {false};
+    for (int f = 0; f < asked.length; f++) {
+      if (asked[f]) {
+        Interrupt.check();
+        int facet = f;
+        box(facet, box);
+        tree.forEachOverlap(box, 0, g -> {
+          if ((g >= facet || !asked[g]) && isFault(facet, g)) {
+            any[0] = true;
+            forEachCorner(facet, places::free);
+            forEachCorner(g, places::free);
+          }
+        });
+      }
+    }
+    Arrays.fill(asked, false);
+    for (int v : places.freed().toArray()) {
+      forEachFacet(v, f -> asked[f] = true);
+    }
+    return any[0];
+  }
+
+  private void box(int f, int[] box) {
+    for (int k = 0; k < 3; k++) {
+      int a = grid[3 * corners[3 * f] + k];
+      int b = grid[3 * corners[3 * f + 1] + k];
+      int c = grid[3 * corners[3 * f + 2] + k];
+      box[k] = Math.min(a, Math.min(b, c));
+      box[3 + k] = Math.max(a, Math.max(b, c));
+    }
+  }
+
+  private boolean isFault(int f, int g) {
+    if (f == g) {
+      return !GridFacets.hasArea(grid, corners, f);
+    }
+    return isOneTwice(f, g) || GridFacets.hasArea(grid, corners, f) && GridFacets.hasArea(grid, corners, g)
+        && FacetContact.improper(grid, corners, f, g);
+  }
+
+  /** Whether different corners of two facets lie in one place. */
+  private boolean isOneTwice(int f, int g) {
+    for (int c = 3 * f; c < 3 * f + 3; c++) {
+      for (int d = 3 * g; d < 3 * g + 3; d++) {
+        int v = corners[c];
+        int w = corners[d];
+        if (v != w && Arrays.equals(grid, 3 * v, 3 * v + 3, grid, 3 * w, 3 * w + 3)) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private void forEachCorner(int f, IntConsumer told) {
+    for (int c = 3 * f; c < 3 * f + 3; c++) {
+      told.accept(corners[c]);
+    }
+  }
+
+  private void forEachFacet(int v, IntConsumer told) {
+    for (int i = first[v]; i < first[v + 1]; i++) {
+      told.accept(facets[i]);
+    }
+  }
+
+  /** Whether no corner has gone too far. */
+  private boolean isWithin() {
+    for (int v : places.freed().toArray()) {
+      for (int k = 3 * v; k < 3 * v + 3; k++) {
+        if (Math.abs(grid[k] - given.xyz()[k]) > ROAM) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private NearPairs pairs() {
+    NearPairs pairs = new NearPairs(corners, places.approach(), REACH, places::isFree, v -> facets[first[v]], places::compare);
+    int[] box = new int[6];
+    for (int f = 0; f < asked.length; f++) {
+      if (asked[f]) {
+        Interrupt.check();
+        int facet = f;
+        box(facet, box);
+        for (int k = 0; k < 3; k++) {
+          box[k] -= REACH;
+          box[3 + k] += REACH;
+        }
+        forEachCorner(facet, places::know);
+        tree.forEachOverlap(box, 0, g -> {
+          if (g > facet || g < facet && !asked[g]) {
+            forEachCorner(g, places::know);
+            pairs.add(facet, g);
+          }
+        });
+      }
+    }
+    return pairs;
+  }
+
+  /** What is nearer than can be told before it is moved touches, unless one facet has corners of both: that is thin. */
+  private void checkTouch(Approach pair) {
+    if (pair.distance >= TOUCH) {
+      return;
+    }
+    for (int k = 0; k < 4; k++) {
+      int v = pair.corner[k];
+      if (places.isMoved(v) || pair.share[k] > 0 && areJoined(v, pair)) {
+        return;
+      }
+    }
+    throw TouchException.near(frame.out(Place.of(grid, pair.corner[0])));
+  }
+
+  /** Whether a facet joins a corner to one on the other side of a gap. */
+  private boolean areJoined(int corner, Approach pair) {
+    boolean[] any = {false};
+    forEachFacet(corner, f -> forEachCorner(f, w -> {
+      for (int k = 0; k < 4; k++) {
+        any[0] |= pair.corner[k] == w && pair.share[k] < 0;
+      }
+    }));
+    return any[0];
+  }
+
+  private void freeClose(Approach pair) {
+    if (pair.distance < Relaxation.APART) {
+      for (int v : pair.corner) {
+        places.free(v);
+      }
+    }
+  }
+
+  private void round() {
+    for (int v : places.freed().toArray()) {
+      for (int k = 0; k < 3; k++) {
+        grid[3 * v + k] = places.rounded(v, k);
+      }
+    }
+  }
+}
