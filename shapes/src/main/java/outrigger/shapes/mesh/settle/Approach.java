@@ -3,8 +3,8 @@ package outrigger.shapes.mesh.settle;
 /**
  * The nearest points of a vertex and a facet, or of two edges, and which share each corner has in how far they are apart.
  *
- * <p>Two facets cannot come to meet unless a vertex comes to a facet first, or an edge to an edge inside both. Corners come in
- * their own order, whatever facet or edge tells them: as much to the last bit.
+ * <p>Two facets cannot come to meet unless a vertex comes to a facet first, or an edge to an edge inside both. Corners come
+ * in their own order, whatever facet or edge tells them: as much to the last bit.
  */
 final class Approach {
   /** Squared sine of the angle below which edges count as parallel: then their ends come nearer than their insides. */
@@ -107,7 +107,9 @@ final class Approach {
   }
 
   private double[] vector(int from, int to) {
-    return new double[] {xyz[3 * to] - xyz[3 * from], xyz[3 * to + 1] - xyz[3 * from + 1], xyz[3 * to + 2] - xyz[3 * from + 2]};
+    int a = 3 * from;
+    int b = 3 * to;
+    return new double[] {xyz[b] - xyz[a], xyz[b + 1] - xyz[a + 1], xyz[b + 2] - xyz[a + 2]};
   }
 
   private static void set(double[] vector, double x, double y, double z) {

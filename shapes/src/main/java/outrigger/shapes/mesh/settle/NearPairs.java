@@ -8,8 +8,8 @@ import outrigger.shapes.mesh.FacetCorner;
 import outrigger.shapes.num.IntList;
 
 /**
- * The vertices and facets, and the edges and edges, that are near each other and have no corner in common, each pair once and
- * told in the order of its corners.
+ * The vertices and facets, and the edges and edges, that are near each other and have no corner in common, each pair once
+ * and told in the order of its corners.
  */
 final class NearPairs {
   private final int[] corners;
@@ -41,7 +41,7 @@ final class NearPairs {
     this.order = order;
   }
 
-  /** Adds the pairs that are told by two facets: of a vertex at its home, of an edge by that facet which goes along it up. */
+  /** Adds the pairs that two facets tell: a vertex is told by its home, an edge by the facet that goes along it up. */
   void add(int f, int g) {
     for (int k = 0; k < 3; k++) {
       addVertex(f, 3 * f + k, g);

@@ -7,8 +7,8 @@ import outrigger.shapes.num.IntList;
 /**
  * Places of vertices before they are rounded, and steps that set free ones apart from what is near.
  *
- * <p>All go at once, each by the mean of what its pairs ask for, which counts the more the nearer they are. None goes half as
- * far as what is nearest to it, so that nothing passes through anything on the way. Sums are whole numbers, which do not
+ * <p>All go at once, each by the mean of what its pairs ask for, which counts the more the nearer they are. None goes half
+ * as far as what is nearest to it, so that nothing passes through anything on the way. Sums are whole numbers, which do not
  * depend on the order of pairs.
  */
 final class Relaxation {

@@ -15,9 +15,9 @@ import outrigger.shapes.num.Place;
  * Puts corners clear of one another before they are rounded, where rounding them as they are makes facets meet.
  *
  * <p>Before rounding no facet meets another. Facets can come to meet only when a vertex comes to a facet or an edge to an
- * edge, and rounding brings two points nearer by the root of three at most. So corners of facets that meet are moved
- * ({@link Relaxation}) until all such pairs about them are apart by more, or until rounding no longer makes them meet. Facets
- * stay as many and joined as they were: walls and gaps thinner than the grid become as thick as it can tell.
+ * edge, and rounding brings two points nearer by the root of three at most. So corners of facets that meet are moved ({@link
+ * Relaxation}) until all such pairs about them are apart by more, or until rounding no longer makes them meet. Facets stay
+ * as many and joined as they were: walls and gaps thinner than the grid become as thick as it can tell.
  *
  * <p>Nothing depends on the order of facets: pairs are told in an order of their corners.
  */
@@ -28,7 +28,7 @@ final class Spreading {
   private static final int STEPS = 5;
   /** Pairs that are looked at: in that many steps no others come so near that they count. */
   private static final int REACH = (int) Math.ceil(Relaxation.APART + 2 * STEPS * Relaxation.STRIDE);
-  /** The farthest a corner goes along each axis, grid steps; those seen went 5. */
+  /** The farthest a corner goes along each axis, grid steps; those seen went 6. */
   private static final int ROAM = 8;
   /** How often, before giving up: nearly all of those seen needed 8 at most. */
   private static final int ROUNDS = 16;
@@ -192,7 +192,8 @@ final class Spreading {
   }
 
   private NearPairs pairs() {
-    NearPairs pairs = new NearPairs(corners, places.approach(), REACH, places::isFree, v -> facets[first[v]], places::compare);
+    NearPairs pairs =
+        new NearPairs(corners, places.approach(), REACH, places::isFree, v -> facets[first[v]], places::compare);
     int[] box = new int[6];
     for (int f = 0; f < asked.length; f++) {
       if (asked[f]) {

@@ -24,16 +24,16 @@
  * <p>What to do with facets that meet is the attempt's remedy. All the above is to cut them anew. To spread them is another
  * way altogether: {@code Spreading} takes the facets as they were before they were rounded and puts corners of those that
  * would meet clear of each other. {@code NearPairs} are the vertices and facets, edges and edges there, {@code Approach}
- * measures them, {@code Relaxation} moves the corners. The last remedy cuts anew too, but {@code ThinFacets} first takes away
- * what is thin of the facets that meet, on the {@code Stars} of their vertices: needles shrink, caps have their long edge
- * turned.
+ * measures them, {@code Relaxation} moves the corners. The last remedy cuts anew too, but {@code ThinFacets} first takes
+ * away what is thin of the facets that meet, on the {@code Stars} of their vertices: needles shrink, caps have their long
+ * edge turned.
  *
  * <p><b>Sources.</b> Lazard and Valque, <i>Removing self-intersections in 3D meshes while preserving floating-point
- * coordinates</i> (2025), for rounding, cutting anew and rounding again until that ends. M&uuml;ller, Heidelberger, Hennix and
- * Ratcliff, <i>Position based dynamics</i> (2007), for moving points by the mean of what pairs of vertices and facets, edges
- * and edges ask for; Li and others, <i>Incremental potential contact</i> (2020), for steps shorter than what is between; both
- * from memory. Botsch and Kobbelt, <i>A robust procedure to eliminate degenerate faces from triangle meshes</i> (2001), for
- * needles and caps; Dey, Edelsbrunner, Guha and Nekhayev, <i>Topology preserving edge contraction</i> (1999), for when an edge
- * may shrink. Nudging, parting and spreading before rounding are this package's own.
+ * coordinates</i> (2025), for rounding, cutting anew and rounding again until that ends. M&uuml;ller, Heidelberger, Hennix
+ * and Ratcliff, <i>Position based dynamics</i> (2007), for moving points by the mean of what pairs of vertices and facets,
+ * edges and edges ask for; Li and others, <i>Incremental potential contact</i> (2020), for steps shorter than what is
+ * between; both from memory. Botsch and Kobbelt, <i>A robust procedure to eliminate degenerate faces from triangle
+ * meshes</i> (2001), for needles and caps; Dey, Edelsbrunner, Guha and Nekhayev, <i>Topology preserving edge contraction</i>
+ * (1999), for when an edge may shrink. Nudging, parting and spreading before rounding are this package's own.
  */
 package outrigger.shapes.mesh.settle;

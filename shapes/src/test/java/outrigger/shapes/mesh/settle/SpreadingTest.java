@@ -23,7 +23,8 @@ class SpreadingTest {
   /** A pyramid upside down on the cube whose tip was some steps above its top before it was rounded. */
   private static Rounded tip(Mesh rounded, double above) {
     double top = 2 * Grid.PER_MM;
-    int tip = IntStream.range(0, rounded.vertexCount()).filter(v -> rounded.x(v) == Grid.PER_MM / 4).findFirst().orElseThrow();
+    int tip = IntStream.range(0, rounded.vertexCount()).filter(v -> rounded.x(v) == Grid.PER_MM / 4).findFirst()
+        .orElseThrow();
     boolean[] moved = new boolean[rounded.vertexCount()];
     moved[tip] = true;
     return new Rounded(rounded.xyz(), rounded.corners(), moved,
