@@ -14,6 +14,9 @@ final class Figure implements Mark {
   /** Cosine of the angle between facets from which their edge is drawn: 25 degrees. Flats of round walls turn less. */
   private static final double SHARP = StrictMath.cos(Math.toRadians(25));
 
+  /** Height over their common edge below which two facets show no crease, pixels: lines side by side would hide colours. */
+  private static final double FINE = 4;
+
   /** How much nearer to the eye than its facet the last spot lies, pixels. */
   private static final double NEARER = 0.3;
 
@@ -61,18 +64,33 @@ final class Figure implements Mark {
         int a = mesh.corner(f, k);
         int b = mesh.corner(f, (k + 1) % 3);
         Integer other = facetOfEdge.put((long) Math.min(a, b) << 32 | Math.max(a, b), f);
-        if (other != null && isLine(normals[f], normals[other])) {
+        if (other != null && isLine(a, b, f, other)) {
           lines.add(new Line(a, b));
         }
       }
     }
   }
 
-  /** Whether facets meet in a crease of which one side is seen, or in the outline, where a surface turns from the eye. */
-  private boolean isLine(double[] n, double[] m) {
-    boolean one = view.isFacing(n);
-    boolean other = view.isFacing(m);
-    return one != other || one && Vectors.dot(n, m) < SHARP;
+  /** Whether facets meet in the outline, where a surface turns from the eye, or in a crease that is seen and not fine. */
+  private boolean isLine(int a, int b, int f, int g) {
+    return isOutline(f, g) || view.isFacing(normals[f]) && Vectors.dot(normals[f], normals[g]) < SHARP
+        && !(isFine(a, b, f) && isFine(a, b, g));
+  }
+
+  private boolean isOutline(int f, int g) {
+    return view.isFacing(normals[f]) != view.isFacing(normals[g]);
+  }
+
+  /** Whether a facet is seen as a strip along its edge that is hardly wider than a line. */
+  private boolean isFine(int a, int b, int f) {
+    double[] p = pixels[a];
+    double[] q = pixels[b];
+    double most = 0;
+    for (int k = 0; k < 3; k++) {
+      double[] r = pixels[mesh.corner(f, k)];
+      most = Math.max(most, Math.abs((q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0])));
+    }
+    return most < FINE * Math.hypot(q[0] - p[0], q[1] - p[1]);
   }
 
   private double[] normal(int f) {

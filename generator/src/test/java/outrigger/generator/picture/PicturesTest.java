@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import outrigger.shapes.check.CheckedMesh;
 import outrigger.shapes.check.Proof;
 import outrigger.shapes.mesh.Mesher;
+import outrigger.shapes.num.Axis;
 import outrigger.shapes.profile.Profile;
 import outrigger.shapes.solid.Prism;
 import outrigger.shapes.solid.Solid;
@@ -212,5 +213,41 @@ class PicturesTest {
   @Test
   void sheet_ofNothing_isRefused() {
     assertThrows(IllegalArgumentException.class, () -> Pictures.sheet(List.of()));
+  }
+
+  /** A bar 20 mm wide whose top goes up and down at 45 degrees. */
+  private static Shown washboard(double pitch) {
+    int teeth = (int) Math.round(20 / pitch);
+    double[] xy = new double[4 * teeth + 6];
+    int n = 0;
+    for (int i = 0; i <= 2 * teeth; i++) {
+      xy[n++] = 20 - i * pitch / 2;
+      xy[n++] = 10 + (i % 2) * pitch / 2;
+    }
+    xy[n++] = 0;
+    xy[n++] = 0;
+    xy[n++] = 20;
+    xy[n++] = 0;
+    return new Shown("washboard", mesh(Prism.of(Profile.polygon(xy), 0, 20).turn(Axis.X, 90)));
+  }
+
+  private static double dark(Shown part) throws IOException {
+    BufferedImage image = read(Pictures.one(part));
+    int dark = 0;
+    for (int y = 0; y < image.getHeight() - BELOW; y++) {
+      for (int x = 0; x < image.getWidth(); x++) {
+        dark += bright(image, x, y) < 100 ? 1 : 0;
+      }
+    }
+    return (double) dark / covered(image, 0, image.getHeight() - BELOW);
+  }
+
+  /** Creases nearer to each other than two lines are wide would hide all that lies between. */
+  @Test
+  void of_creasesCloseTogether_leaveTheSurfaceToBeSeen() throws IOException {
+    double coarse = dark(washboard(2));
+    double fine = dark(washboard(0.1));
+    assertTrue(coarse > 0.005, coarse + " of a coarse one is lines");
+    assertTrue(fine < 2 * coarse, fine + " of a fine one is lines");
   }
 }
