@@ -16,8 +16,8 @@ public final class ExactPoint {
    */
   private static final double ROUGH = 0x1p-24;
 
-  /** Of a coordinate told finely. */
-  private static final int FINE_BITS = -30;
+  /** How many bits after the point a coordinate is told finely with. */
+  private static final int FINE_BITS = 30;
 
   private final long x;
   private final long y;
@@ -276,10 +276,10 @@ public final class ExactPoint {
     return axis == 0 ? roughX : axis == 1 ? roughY : roughZ;
   }
 
-  /** The same to within 2^{@value #FINE_BITS} of a grid unit: equal for equal points, however they were made. */
+  /** The same with {@value #FINE_BITS} bits after the point: equal for equal points, however they were made. */
   public double fine(int axis) {
     return onGrid ? grid(axis)
-        : fraction()[axis].shiftLeft(-FINE_BITS).divide(fraction()[3]).doubleValue() * Math.scalb(1.0, FINE_BITS);
+        : Math.scalb(fraction()[axis].shiftLeft(FINE_BITS).divide(fraction()[3]).doubleValue(), -FINE_BITS);
   }
 
   private BigInteger big(int axis) {

@@ -23,6 +23,24 @@ final class GridFacets {
     return corners[3 * facet] == vertex || corners[3 * facet + 1] == vertex || corners[3 * facet + 2] == vertex;
   }
 
+  /** Whether two facets, both with an area, meet improperly: of one without nobody can say. */
+  static boolean areImproper(int[] xyz, int[] corners, int f, int g) {
+    return hasArea(xyz, corners, f) && hasArea(xyz, corners, g) && FacetContact.improper(xyz, corners, f, g);
+  }
+
+  /** The box of a facet, and so many steps beyond it: three least, three greatest coordinates. */
+  static int[] box(int[] xyz, int[] corners, int facet, int beyond) {
+    int[] box = new int[6];
+    for (int k = 0; k < 3; k++) {
+      int a = xyz[3 * corners[3 * facet] + k];
+      int b = xyz[3 * corners[3 * facet + 1] + k];
+      int c = xyz[3 * corners[3 * facet + 2] + k];
+      box[k] = Math.min(a, Math.min(b, c)) - beyond;
+      box[3 + k] = Math.max(a, Math.max(b, c)) + beyond;
+    }
+    return box;
+  }
+
   /**
    * Tells of all facets without area, each as a pair with itself, and then of all pairs of others that meet improperly: of a
    * facet without area nobody can say.

@@ -46,14 +46,6 @@ final class Moves {
    * @param xyz where corners are before they are put anywhere else
    */
   static void forEachNear(BoxTree tree, int[] xyz, int[] corners, int facet, IntConsumer consumer) {
-    int[] box = new int[6];
-    for (int k = 0; k < 3; k++) {
-      int a = xyz[3 * corners[3 * facet] + k];
-      int b = xyz[3 * corners[3 * facet + 1] + k];
-      int c = xyz[3 * corners[3 * facet + 2] + k];
-      box[k] = Math.min(a, Math.min(b, c)) - 2 * REACH;
-      box[3 + k] = Math.max(a, Math.max(b, c)) + 2 * REACH;
-    }
-    tree.forEachOverlap(box, 0, consumer);
+    tree.forEachOverlap(GridFacets.box(xyz, corners, facet, 2 * REACH), 0, consumer);
   }
 }

@@ -9,7 +9,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.LongConsumer;
 import outrigger.shapes.exact.BoxTree;
-import outrigger.shapes.exact.FacetContact;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.mesh.frame.Rounded;
 import outrigger.shapes.num.Interrupt;
@@ -36,9 +35,7 @@ final class Nudger {
   private final int[] corners;
   private final boolean[] moved;
   private final BoxTree tree;
-  /** Where in {@link #facets} those at each vertex begin. */
-  private final int[] first;
-  private final int[] facets;
+  private final FacetsAt facets;
   private final Map<Integer, int[]> near = new HashMap<>();
   /** Pairs of facets that meet improperly; a facet without area is a pair with itself. */
   private final Set<Long> faults = new HashSet<>();
@@ -53,18 +50,7 @@ final class Nudger {
     corners = mesh.corners();
     moved = new boolean[mesh.vertexCount()];
     tree = BoxTree.ofFacets(xyz, corners);
-    first = new int[moved.length + 1];
-    for (int v : corners) {
-      first[v + 1]++;
-    }
-    for (int v = 0; v < moved.length; v++) {
-      first[v + 1] += first[v];
-    }
-    facets = new int[corners.length];
-    int[] end = first.clone();
-    for (int c = 0; c < corners.length; c++) {
-      facets[end[corners[c]]++] = c / 3;
-    }
+    facets = new FacetsAt(moved.length, corners);
   }
 
   /** Looks at a mesh and moves what mends something, unless it has too many faults. */
@@ -100,12 +86,6 @@ final class Nudger {
     return LongMap.edge(Math.min(f, g), Math.max(f, g));
   }
 
-  /** Whether two facets, both with an area, meet improperly: of one without nobody can say. */
-  private boolean isImproper(int f, int g) {
-    return GridFacets.hasArea(xyz, corners, f) && GridFacets.hasArea(xyz, corners, g)
-        && FacetContact.improper(xyz, corners, f, g);
-  }
-
   /** Looks for the best move of all; false where none mends anything. */
   private boolean findMove() {
     Set<Integer> candidates = new TreeSet<>(Comparator.comparing(v -> Place.of(xyz, v)));
@@ -128,7 +108,7 @@ final class Nudger {
   }
 
   private void tryAll(int v) {
-    long degree = first[v + 1] - first[v];
+    long degree = facets.count(v);
     if (degree * degree > PAIRS || degree * near(v).length > PAIRS) {
       return;
     }
@@ -173,15 +153,15 @@ final class Nudger {
   private int meetings(int v, int most, LongConsumer told) {
     int count = 0;
     int[] around = near(v);
-    for (int i = first[v]; i < first[v + 1]; i++) {
-      int f = facets[i];
+    for (int i = 0; i < facets.count(v); i++) {
+      int f = facets.get(v, i);
       if (!GridFacets.hasArea(xyz, corners, f)) {
         count++;
         told.accept(pair(f, f));
       }
       for (int j = 0; j < around.length && count <= most; j++) {
         int g = around[j];
-        if (g != f && !(g < f && GridFacets.isCorner(corners, v, g)) && isImproper(f, g)) {
+        if (g != f && !(g < f && GridFacets.isCorner(corners, v, g)) && GridFacets.areImproper(xyz, corners, f, g)) {
           count++;
           told.accept(pair(f, g));
         }
@@ -214,9 +194,7 @@ final class Nudger {
 
   private int[] findNear(int v) {
     Set<Integer> found = new TreeSet<>();
-    for (int i = first[v]; i < first[v + 1]; i++) {
-      Moves.forEachNear(tree, given, corners, facets[i], found::add);
-    }
+    facets.forEach(v, f -> Moves.forEachNear(tree, given, corners, f, found::add));
     return found.stream().mapToInt(i -> i).toArray();
   }
 

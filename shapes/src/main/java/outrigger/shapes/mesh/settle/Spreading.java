@@ -3,7 +3,6 @@ package outrigger.shapes.mesh.settle;
 import java.util.Arrays;
 import java.util.function.IntConsumer;
 import outrigger.shapes.exact.BoxTree;
-import outrigger.shapes.exact.FacetContact;
 import outrigger.shapes.mesh.frame.Frame;
 import outrigger.shapes.mesh.frame.Rounded;
 import outrigger.shapes.mesh.frame.TouchException;
@@ -37,9 +36,7 @@ final class Spreading {
   private final Frame frame;
   private final int[] corners;
   private final BoxTree tree;
-  /** Where in {@link #facets} those at each vertex begin. */
-  private final int[] first;
-  private final int[] facets;
+  private final FacetsAt facets;
   /** Places on the grid. */
   private final int[] grid;
   /** Facets that are asked whether they meet others: they have a corner that moved. */
@@ -51,19 +48,7 @@ final class Spreading {
     this.frame = frame;
     corners = given.corners();
     grid = given.xyz().clone();
-    int vertices = given.moved().length;
-    first = new int[vertices + 1];
-    for (int v : corners) {
-      first[v + 1]++;
-    }
-    for (int v = 0; v < vertices; v++) {
-      first[v + 1] += first[v];
-    }
-    facets = new int[corners.length];
-    int[] end = first.clone();
-    for (int c = 0; c < corners.length; c++) {
-      facets[end[corners[c]]++] = c / 3;
-    }
+    facets = new FacetsAt(given.moved().length, corners);
     tree = BoxTree.of(roamed(BoxTree.boxesOfFacets(grid, corners)));
     asked = new boolean[corners.length / 3];
     places = new Relaxation(given);
@@ -112,14 +97,12 @@ final class Spreading {
 
   /** Frees the corners of facets that meet and are asked, or meet one that is; false where there are none. */
   private boolean freeFaulty() {
-    int[] box = new int[6];
     boolean[] any = {false};
     for (int f = 0; f < asked.length; f++) {
       if (asked[f]) {
         Interrupt.check();
         int facet = f;
-        box(facet, box);
-        tree.forEachOverlap(box, 0, g -> {
+        tree.forEachOverlap(GridFacets.box(grid, corners, facet, 0), 0, g -> {
           if ((g >= facet || !asked[g]) && isFault(facet, g)) {
             any[0] = true;
             forEachCorner(facet, places::free);
@@ -130,27 +113,16 @@ final class Spreading {
     }
     Arrays.fill(asked, false);
     for (int v : places.freed().toArray()) {
-      forEachFacet(v, f -> asked[f] = true);
+      facets.forEach(v, f -> asked[f] = true);
     }
     return any[0];
-  }
-
-  private void box(int f, int[] box) {
-    for (int k = 0; k < 3; k++) {
-      int a = grid[3 * corners[3 * f] + k];
-      int b = grid[3 * corners[3 * f + 1] + k];
-      int c = grid[3 * corners[3 * f + 2] + k];
-      box[k] = Math.min(a, Math.min(b, c));
-      box[3 + k] = Math.max(a, Math.max(b, c));
-    }
   }
 
   private boolean isFault(int f, int g) {
     if (f == g) {
       return !GridFacets.hasArea(grid, corners, f);
     }
-    return isOneTwice(f, g) || GridFacets.hasArea(grid, corners, f) && GridFacets.hasArea(grid, corners, g)
-        && FacetContact.improper(grid, corners, f, g);
+    return isOneTwice(f, g) || GridFacets.areImproper(grid, corners, f, g);
   }
 
   /** Whether different corners of two facets lie in one place. */
@@ -173,12 +145,6 @@ final class Spreading {
     }
   }
 
-  private void forEachFacet(int v, IntConsumer told) {
-    for (int i = first[v]; i < first[v + 1]; i++) {
-      told.accept(facets[i]);
-    }
-  }
-
   /** Whether no corner has gone too far. */
   private boolean isWithin() {
     for (int v : places.freed().toArray()) {
@@ -193,19 +159,13 @@ final class Spreading {
 
   private NearPairs pairs() {
     NearPairs pairs =
-        new NearPairs(corners, places.approach(), REACH, places::isFree, v -> facets[first[v]], places::compare);
-    int[] box = new int[6];
+        new NearPairs(corners, places.approach(), REACH, places::isFree, v -> facets.get(v, 0), places::compare);
     for (int f = 0; f < asked.length; f++) {
       if (asked[f]) {
         Interrupt.check();
         int facet = f;
-        box(facet, box);
-        for (int k = 0; k < 3; k++) {
-          box[k] -= REACH;
-          box[3 + k] += REACH;
-        }
         forEachCorner(facet, places::know);
-        tree.forEachOverlap(box, 0, g -> {
+        tree.forEachOverlap(GridFacets.box(grid, corners, facet, REACH), 0, g -> {
           if (g > facet || g < facet && !asked[g]) {
             forEachCorner(g, places::know);
             pairs.add(facet, g);
@@ -233,7 +193,7 @@ final class Spreading {
   /** Whether a facet joins a corner to one on the other side of a gap. */
   private boolean areJoined(int corner, Approach pair) {
     boolean[] any = {false};
-    forEachFacet(corner, f -> forEachCorner(f, w -> {
+    facets.forEach(corner, f -> forEachCorner(f, w -> {
       for (int k = 0; k < 4; k++) {
         any[0] |= pair.corner[k] == w && pair.share[k] < 0;
       }
