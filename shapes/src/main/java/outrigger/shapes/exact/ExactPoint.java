@@ -16,8 +16,6 @@ public final class ExactPoint {
    */
   private static final double ROUGH = 0x1p-24;
 
-  /** How many bits after the point a coordinate is told finely with. */
-  private static final int FINE_BITS = 30;
 
   private final long x;
   private final long y;
@@ -276,10 +274,9 @@ public final class ExactPoint {
     return axis == 0 ? roughX : axis == 1 ? roughY : roughZ;
   }
 
-  /** The same with {@value #FINE_BITS} bits after the point: equal for equal points, however they were made. */
-  public double fine(int axis) {
-    return onGrid ? grid(axis)
-        : Math.scalb(fraction()[axis].shiftLeft(FINE_BITS).divide(fraction()[3]).doubleValue(), -FINE_BITS);
+  /** The same in steps of 2^-bits of a grid unit, rounded down: equal for equal points, however they were made. */
+  public BigInteger fixed(int axis, int bits) {
+    return big(axis).shiftLeft(bits).divide(w());
   }
 
   private BigInteger big(int axis) {

@@ -8,9 +8,4 @@ public final class FacetCorner {
   public static int next(int corner) {
     return corner % 3 == 2 ? corner - 2 : corner + 1;
   }
-
-  /** The corner before one of the same facet. */
-  public static int previous(int corner) {
-    return corner % 3 == 0 ? corner + 2 : corner - 1;
-  }
 }

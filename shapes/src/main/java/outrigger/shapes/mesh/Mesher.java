@@ -6,17 +6,14 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.BiFunction;
-import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import outrigger.shapes.mesh.face.Faces;
-import outrigger.shapes.mesh.frame.Attempt;
 import outrigger.shapes.mesh.frame.Frame;
 import outrigger.shapes.mesh.frame.Rounded;
 import outrigger.shapes.mesh.frame.TouchException;
 import outrigger.shapes.mesh.frame.Turns;
-import outrigger.shapes.mesh.frame.UnsettledException;
+import outrigger.shapes.mesh.settle.UnsettledException;
 import outrigger.shapes.mesh.inside.Membership;
 import outrigger.shapes.mesh.leaf.LeafBuilder;
 import outrigger.shapes.mesh.leaf.Polyhedron;
@@ -122,9 +119,11 @@ public final class Mesher {
   static Mesh spatial(Solid solid, Predicate<Mesh> isSound, Workers workers) {
     Mesher mesher = new Mesher(solid, workers);
     Predicate<Mesh> noted = mesh -> mesher.known = isSound.test(mesh);
-    return mesher.framed(Kernel::evaluate,
-        (facets, attempt) -> Optional.of(Settler.settle(facets, attempt, noted))).orElseThrow(() -> new ShapeException(
-            "nothing is left of any part of the solid", "Check the sizes and places of its parts."));
+    if (mesher.operands.isEmpty()) {
+      throw new ShapeException("nothing is left of any part of the solid", "Check the sizes and places of its parts.");
+    }
+    return mesher.framed(Kernel::evaluate, noted).orElseThrow(() -> new ShapeException(
+        "what is left of the solid is thinner than the grid of 61 nm", "Check the sizes and places of what is cut."));
   }
 
   /**
@@ -139,8 +138,7 @@ public final class Mesher {
 
   private static Optional<Mesh> meshIfAny(Solid solid, Workers workers) {
     Optional<Mesh> planar = PlanarWay.mesh(solid);
-    return planar.isPresent() ? planar : new Mesher(solid, workers).framed(Kernel::evaluateAny,
-        (facets, attempt) -> Settler.settleAny(facets, attempt, mesh -> false));
+    return planar.isPresent() ? planar : new Mesher(solid, workers).framed(Kernel::evaluateAny, mesh -> false);
   }
 
   /** Evaluates all operands together, brought to a frame. */
@@ -148,36 +146,35 @@ public final class Mesher {
     Rounded of(Faces faces, Membership.Tree tree);
   }
 
-  /**
-   * In the operands' own frame, if there are any; where rounding does not settle, it is attempted otherwise. What is refused
-   * there is refused wherever the operands lie; where that is before rounding, they are evaluated once more as they are
-   * given, so that places are told right.
-   */
-  private Optional<Mesh> framed(Evaluation evaluation, BiFunction<Rounded, Attempt, Optional<Mesh>> settling) {
+  /** In the operands' own frame, if there are any; where rounding makes facets meet, first as a turned operand sees it. */
+  private Optional<Mesh> framed(Evaluation evaluation, Predicate<Mesh> isSound) {
     if (operands.isEmpty()) {
       return Optional.empty();
     }
     Workers some = workers.from(MANY, operands.stream().mapToLong(p -> p.xyz().length / 3).sum());
+    Settler settler;
     try {
       Frame own = Frame.of(operands, cutAway);
-      Function<Attempt, Optional<Mesh>> settle =
-          attempt -> settling.apply(evaluation.of(faces(attempt), tree), attempt);
-      Optional<Mesh> made = isTurned ? settle.apply(Attempt.nearest(own, some))
-          : Attempt.inTurn(own, some, settle, () -> inAxesOfOperands(settling));
-      return !known && areAllTurned() && made.filter(Settler::touchesItself).isPresent()
-          ? inAxesOfOperands(settling).orElse(made) : made;
+      settler = new Settler(evaluation.of(faces(own, some), tree), own, some, isSound);
+    } catch (ShapeException refusal) {
+      Optional<Optional<Mesh>> straight = refusal instanceof TouchException && areAllTurned() ? inAxesOfOperands(isSound)
+          : Optional.empty();
+      if (straight.isEmpty()) {
+        // what is refused there is refused wherever the operands lie: as they are given, its place is told right
+        evaluation.of(faces(Frame.GIVEN, some), tree);
+      }
+      return straight.orElseThrow(() -> refusal);
+    }
+    try {
+      return (isBent(settler) ? inAxesOfOperands(isSound) : Optional.<Optional<Mesh>>empty()).orElseGet(settler::mesh);
     } catch (UnsettledException unsettled) {
       throw touch.isPresent() ? touch.get() : unsettled;
-    } catch (ShapeException refusal) {
-      Optional<Optional<Mesh>> straight = refusal instanceof TouchException && areAllTurned() ? inAxesOfOperands(settling)
-          : Optional.empty();
-      if (straight.isPresent()) {
-        return straight.get();
-      }
-      Attempt plain = Attempt.PLAIN.on(some);
-      evaluation.of(faces(plain), tree);
-      throw refusal;
     }
+  }
+
+  /** Whether rounding made facets meet, or may have. */
+  private boolean isBent(Settler settler) {
+    return !settler.isAtRest() || !known && areAllTurned() && settler.mesh().filter(Settler::touchesItself).isPresent();
   }
 
   /**
@@ -185,15 +182,14 @@ public final class Mesher {
    * have in common are flat there, where the grid bends them otherwise. Nothing where that does not settle either, or parts
    * touch.
    */
-  private Optional<Optional<Mesh>> inAxesOfOperands(BiFunction<Rounded, Attempt, Optional<Mesh>> settling) {
-    for (Placement turn : Turns.of(turns)) {
+  private Optional<Optional<Mesh>> inAxesOfOperands(Predicate<Mesh> isSound) {
+    for (Placement turn : isTurned ? List.<Placement>of() : Turns.of(turns)) {
       try {
-        Optional<Mesh> straight = new Mesher(solid, turn.inverse(), workers).framed(Kernel::evaluateAny,
-            (facets, attempt) -> Settler.settleAny(facets, attempt, mesh -> false));
+        Optional<Mesh> straight = new Mesher(solid, turn.inverse(), workers).framed(Kernel::evaluateAny, mesh -> false);
         if (straight.isPresent() && Settler.touchesItself(straight.get())) {
           continue;
         } else if (straight.isPresent()) {
-          return Optional.of(Turning.of(straight.get(), turn, workers.from(MANY, straight.get().vertexCount()), settling));
+          return Optional.of(Turning.of(straight.get(), turn, workers.from(MANY, straight.get().vertexCount()), isSound));
         } else if (areTurnedAlike()) {
           return Optional.of(Optional.empty());
         }
@@ -220,9 +216,9 @@ public final class Mesher {
     return turns.stream().allMatch(p -> p.then(back).turnsQuarterly());
   }
 
-  private Faces faces(Attempt attempt) {
-    Faces faces = new Faces(attempt.workers());
-    faces.addAll(attempt.workers().each(distinct.size(), i -> attempt.frame().in(distinct.get(i))));
+  private Faces faces(Frame frame, Workers some) {
+    Faces faces = new Faces(some);
+    faces.addAll(some.each(distinct.size(), i -> frame.in(distinct.get(i))));
     return faces;
   }
 
@@ -276,8 +272,7 @@ public final class Mesher {
 
   private int addTurned(Solid inner, Placement placement) {
     Optional<Mesh> turned = straights.computeIfAbsent(inner, s -> meshIfAny(s, workers)).flatMap(
-        straight -> Turning.of(straight, placement, workers.from(MANY, straight.vertexCount()),
-            (facets, attempt) -> Settler.settleAny(facets, attempt, made -> false)));
+        straight -> Turning.of(straight, placement, workers.from(MANY, straight.vertexCount()), mesh -> false));
     if (turned.isEmpty()) {
       return tree.node(Membership.Kind.UNION, List.of());
     }

@@ -1,14 +1,16 @@
 package outrigger.shapes.mesh;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.BiFunction;
-import outrigger.shapes.mesh.frame.Attempt;
+import java.util.Optional;
+import java.util.function.Predicate;
 import outrigger.shapes.mesh.frame.Frame;
 import outrigger.shapes.mesh.frame.Rounded;
 import outrigger.shapes.mesh.leaf.LeafBuilder;
 import outrigger.shapes.mesh.leaf.Polyhedron;
+import outrigger.shapes.mesh.settle.Settler;
 import outrigger.shapes.num.Grid;
 import outrigger.shapes.num.Placement;
 import outrigger.shapes.num.Workers;
@@ -17,8 +19,8 @@ import outrigger.shapes.num.Workers;
 final class Turning {
   private Turning() {}
 
-  /** A placed mesh, as settling makes it of facets in the frame of an attempt. */
-  static <T> T of(Mesh mesh, Placement p, Workers workers, BiFunction<Rounded, Attempt, T> settling) {
+  /** A placed mesh; empty where nothing of it is thicker than the grid. */
+  static Optional<Mesh> of(Mesh mesh, Placement p, Workers workers, Predicate<Mesh> isSound) {
     double[][] rows = {{p.xx(), p.xy(), p.xz()}, {p.yx(), p.yy(), p.yz()}, {p.zx(), p.zy(), p.zz()}};
     long[] by = {Grid.fromMm(p.tx()), Grid.fromMm(p.ty()), Grid.fromMm(p.tz())};
     int[] xyz = new int[3 * mesh.vertexCount()];
@@ -30,8 +32,9 @@ final class Turning {
     Frame frame = Frame.of(List.of(polyhedron(xyz, corners)), List.of(false));
     boolean[] moved = new boolean[mesh.vertexCount()];
     Arrays.fill(moved, true);
-    Rounded facets = new Rounded(xyz, corners, moved, (v, k) -> along(rows[k], mesh, v) - rounded(rows[k], mesh, v));
-    return Attempt.inTurn(frame, workers, attempt -> settling.apply(attempt.frame().in(facets), attempt));
+    Rounded facets = new Rounded(xyz, corners, moved, (v, k) -> exactly(rows[k], mesh, v).subtract(BigDecimal.valueOf(rounded(rows[k], mesh, v)))
+            .multiply(new BigDecimal(Rounded.fixed(1))).toBigInteger());
+    return new Settler(frame.in(facets), frame, workers, isSound).mesh();
   }
 
   /** A row of a turn times a corner, rounded; the row turned round gives the same turned round, halves included. */
@@ -43,6 +46,12 @@ final class Turning {
 
   private static double along(double[] row, Mesh mesh, int v) {
     return row[0] * mesh.x(v) + row[1] * mesh.y(v) + row[2] * mesh.z(v);
+  }
+
+  private static BigDecimal exactly(double[] row, Mesh mesh, int v) {
+    return new BigDecimal(row[0]).multiply(BigDecimal.valueOf(mesh.x(v)))
+        .add(new BigDecimal(row[1]).multiply(BigDecimal.valueOf(mesh.y(v))))
+        .add(new BigDecimal(row[2]).multiply(BigDecimal.valueOf(mesh.z(v))));
   }
 
   /** Facets as an operand. */

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import outrigger.shapes.mesh.face.Faces;
-import outrigger.shapes.mesh.frame.Attempt;
+import outrigger.shapes.mesh.frame.Frame;
 import outrigger.shapes.mesh.frame.Rounded;
 import outrigger.shapes.mesh.inside.Membership;
 import outrigger.shapes.mesh.leaf.Polyhedron;
@@ -71,7 +71,7 @@ final class ReferencePart {
 
   /** The same on some threads, however small the part. */
   Mesh mesh(Predicate<Mesh> isSound, Workers workers) {
-    return Settler.settle(evaluate(workers), Attempt.PLAIN.on(workers), isSound);
+    return new Settler(evaluate(workers), Frame.GIVEN, workers, isSound).mesh().orElseThrow();
   }
 
   /** Whether all operands are prisms along one axis, so that the planar way applies. */

@@ -23,15 +23,13 @@ public final class Frame {
   /** All orders of three axes. */
   private static final int[][] ORDERS = {{0, 1, 2}, {0, 2, 1}, {1, 0, 2}, {1, 2, 0}, {2, 0, 1}, {2, 1, 0}};
 
+  /** The axes as they are given. */
+  public static final Frame GIVEN = new Frame(ORDERS[0]);
+
   private final int[] axis;
   private final int[] sign = {1, 1, 1};
   /** The middle of the operands' bounds along each given axis once it is turned its way; halves are taken down. */
   private final int[] middle = new int[3];
-
-  /** The axes as they are given. */
-  Frame() {
-    this(ORDERS[0]);
-  }
 
   private Frame(int[] axis) {
     this.axis = axis;
@@ -124,7 +122,7 @@ public final class Frame {
   public Rounded in(Rounded facets) {
     return isGiven() ? facets
         : new Rounded(in(facets.xyz()), mirrors() ? reversed(facets.corners()) : facets.corners(), facets.moved(),
-            (v, k) -> sign[axis[k]] * facets.before(v, axis[k]));
+            (v, k) -> sign[axis[k]] < 0 ? facets.before(v, axis[k]).negate() : facets.before(v, axis[k]));
   }
 
   /** An operand in this frame. */

@@ -1,11 +1,16 @@
 package outrigger.shapes.mesh.frame;
 
+import java.math.BigInteger;
+
 /**
  * Facets on the grid, not yet welded.
  *
  * <p>Working data: the arrays are shared, not copied.
  */
 public final class Rounded {
+  /** Bits after the point with which it is told where vertices were before. */
+  public static final int BITS = 200;
+
   private final int[] xyz;
   private final int[] corners;
   private final boolean[] moved;
@@ -13,8 +18,8 @@ public final class Rounded {
 
   /** From where vertices were put to where they were before. */
   public interface Shift {
-    /** The same of one along axis 0, 1 or 2, grid units. */
-    double of(int vertex, int axis);
+    /** The same of one along axis 0, 1 or 2, 2^-{@value #BITS} of a grid unit. */
+    BigInteger of(int vertex, int axis);
   }
 
   /**
@@ -32,9 +37,9 @@ public final class Rounded {
     this.before = before;
   }
 
-  /** The same where nobody knows any more where vertices were before. */
-  public Rounded(int[] xyz, int[] corners, boolean[] moved) {
-    this(xyz, corners, moved, (v, axis) -> 0);
+  /** A place on the grid, 2^-{@value #BITS} of a unit. */
+  public static BigInteger fixed(long place) {
+    return BigInteger.valueOf(place).shiftLeft(BITS);
   }
 
   /** x, y, z of each vertex, grid units. */
@@ -42,9 +47,9 @@ public final class Rounded {
     return xyz;
   }
 
-  /** From where a vertex was put to where it was before it was rounded, along axis 0, 1 or 2, grid units. */
-  public double before(int vertex, int axis) {
-    return moved[vertex] ? before.of(vertex, axis) : 0;
+  /** From where a vertex was put to where it was before it was rounded, along axis 0, 1 or 2, 2^-{@value #BITS} of a unit. */
+  public BigInteger before(int vertex, int axis) {
+    return moved[vertex] ? before.of(vertex, axis) : BigInteger.ZERO;
   }
 
   /** Three vertex numbers a facet. */

@@ -60,9 +60,9 @@ public final class Turns {
     return new double[] {-back.tx(), -back.ty(), -back.tz()};
   }
 
-  /** The sum of all turns as seen in the axes of one, the nearest to it of which weigh most. */
+  /** The sum of all turns, then of all moves, as seen from one and in its axes. */
   private static double[] fromAll(Placement p, List<Placement> all) {
-    double[] seen = new double[10];
+    double[] seen = new double[13];
     double[] r = rows(p);
     for (Placement q : all) {
       double[] s = rows(q);
@@ -70,6 +70,9 @@ public final class Turns {
         double product = r[i / 3] * s[i % 3] + r[3 + i / 3] * s[3 + i % 3] + r[6 + i / 3] * s[6 + i % 3];
         seen[1 + i] += product;
         seen[0] -= i % 4 == 0 ? product : 0;
+      }
+      for (int i = 0; i < 3; i++) {
+        seen[10 + i] += r[i] * (q.tx() - p.tx()) + r[3 + i] * (q.ty() - p.ty()) + r[6 + i] * (q.tz() - p.tz());
       }
     }
     return seen;

@@ -10,9 +10,8 @@
  * <li>{@code Moments} sums powers of the coordinates of all faces about the middle of the bounds. Even ones put the axes in
  *     order, odd ones turn each of them its way.
  * <li>Of the frames that these leave open {@code Signature} takes the one in which all corners hash to the least number.
- * <li>An {@link Attempt} evaluates in that frame and rounds to the nearest grid point. If the {@link Rounded} facets do not
- *     come to rest ({@link UnsettledException}), the axes of operands that are turned by any angle are tried ({@link
- *     Turns}), and then the other remedies for facets that meet.
+ * <li>What is evaluated in that frame is {@link Rounded} to the nearest grid point. Where rounding makes facets meet, the
+ *     axes of operands that are turned by any angle come next ({@link Turns}).
  * </ol>
  *
  * <p><b>Sources.</b> None known; ordering axes by moments is common where shapes are to be compared whatever their pose.

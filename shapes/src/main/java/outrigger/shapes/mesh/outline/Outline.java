@@ -6,7 +6,6 @@ import outrigger.shapes.mesh.face.Faces;
 import outrigger.shapes.mesh.face.Group;
 import outrigger.shapes.num.IntList;
 import outrigger.shapes.num.Place;
-import outrigger.shapes.num.ShapeException;
 import outrigger.shapes.num.Shares;
 import outrigger.shapes.num.Workers;
 
@@ -26,19 +25,12 @@ public final class Outline {
   /** Edges by group; null where a group has none. */
   private final IntList[] byGroup;
   private final IntList groups = new IntList();
-  /** Edges of facets that stay as they are beside what is outlined: start, end, start, end, ... */
-  private final IntList pinned = new IntList();
   private boolean[] bends = new boolean[0];
 
   /** An empty outline; the faces know the planes. There is room at once for as many points as they have corners. */
   public Outline(Faces faces) {
-    this(faces, faces.vertexCount());
-  }
-
-  /** The same where so many points, about, are expected. */
-  public Outline(Faces faces, int room) {
     this.faces = faces;
-    points = new PointNumbers(room);
+    points = new PointNumbers(faces.vertexCount());
     byGroup = new IntList[2 * faces.planeCount()];
   }
 
@@ -86,31 +78,17 @@ public final class Outline {
     byGroup[group].add(to);
   }
 
-  /** Adds an edge of a facet that is not outlined but stays as it is: another must run back between the same ends. */
-  public void pin(int from, int to) {
-    pinned.add(from);
-    pinned.add(to);
-  }
-
-  IntList pinned() {
-    return pinned;
-  }
-
   /**
    * Brings all outlines to their fewest edges.
    *
-   * @param soup whether the result may touch itself along a line
-   * @throws ShapeException if it does and may not
+   * @throws outrigger.shapes.mesh.frame.TouchException if the result touches itself along a line
    */
-  public void simplify(boolean soup) {
+  public void simplify() {
     bends = new boolean[points.size()];
-    for (int i = 0; i < pinned.size(); i++) {
-      bends[pinned.get(i)] = true;
-    }
     sortGroups();
     inRuns(Outline::markBends);
     inRuns(Outline::straighten);
-    new EdgeMatcher(this, soup).match();
+    new EdgeMatcher(this).match();
   }
 
   private void sortGroups() {

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.mesh.face.Faces;
-import outrigger.shapes.mesh.frame.Attempt;
 import outrigger.shapes.mesh.frame.Frame;
 import outrigger.shapes.mesh.inside.Membership;
 import outrigger.shapes.mesh.leaf.Upright;
@@ -12,6 +11,7 @@ import outrigger.shapes.mesh.outline.Outline;
 import outrigger.shapes.mesh.settle.Settler;
 import outrigger.shapes.mesh.spatial.Kernel;
 import outrigger.shapes.num.ShapeException;
+import outrigger.shapes.num.Workers;
 import outrigger.shapes.solid.Solid;
 
 /**
@@ -56,7 +56,7 @@ public final class PlanarWay {
     }
     try {
       return arranged(rims, columns, operands, axis).flatMap(
-          outline -> Settler.settleAny(Kernel.finish(outline, false), Attempt.PLAIN, mesh -> false));
+          outline -> new Settler(Kernel.finish(outline), Frame.GIVEN, Workers.of(1), mesh -> false).mesh());
     } catch (ShapeException refusal) {
       return Optional.empty();
     }

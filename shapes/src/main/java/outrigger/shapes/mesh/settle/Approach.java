@@ -7,27 +7,28 @@ package outrigger.shapes.mesh.settle;
  * in their own order, whatever facet or edge tells them: as much to the last bit.
  */
 final class Approach {
-  /** Squared sine of the angle below which edges count as parallel: then their ends come nearer than their insides. */
-  private static final double PARALLEL = 1e-14;
+  /** Pairs nearer than this, grid units, are measured exactly: doubles tell them within a millionth of it. */
+  private static final double NEAR = 0x1p-10;
+
+  private static final double PARALLEL = 1e-12;
+  private static final double WIDE = 4;
 
   /** The four corners. */
   final int[] corner = new int[4];
   /** Of each corner how far the gap widens as it goes one step along {@link #way}. */
   final double[] share = new double[4];
-  /** From the second point to the first, as long as they are apart. */
+  /** From the second point to the first. */
   final double[] way = new double[3];
   /** How far the points are apart, grid steps. */
   double distance;
 
-  private final double[] xyz;
+  private final Places places;
+  private final ExactApproach exact;
 
-  /**
-   * For vertices at some places.
-   *
-   * @param xyz x, y, z of each; may change between questions
-   */
-  Approach(double[] xyz) {
-    this.xyz = xyz;
+  /** For vertices at some places, which may change between questions. */
+  Approach(Places places) {
+    this.places = places;
+    exact = new ExactApproach(places, this);
   }
 
   /** Measures from a vertex to a facet. */
@@ -41,7 +42,7 @@ final class Approach {
     double square = dot(n, n);
     double toB = dot(cross(av, ac), n) / square;
     double toC = dot(cross(ab, av), n) / square;
-    if (toB >= 0 && toC >= 0 && toB + toC <= 1) {
+    if (toB >= 0 && toC >= 0 && toB + toC <= 1 && !isThin(square, ab, ac)) {
       shares(toB + toC - 1, -toB, -toC);
       double height = dot(av, n) / square;
       set(way, height * n[0], height * n[1], height * n[2]);
@@ -52,6 +53,14 @@ final class Approach {
       toEdge(vertex, b, c, 2, 3);
       toEdge(vertex, a, c, 1, 3);
     }
+    if (distance < 2 * NEAR) {
+      exact.toFacet();
+    }
+  }
+
+  /** Whether the inside of a facet is hardly farther from its edges than what is near. */
+  private static boolean isThin(double square, double[] ab, double[] ac) {
+    return square < NEAR * NEAR * Math.max(dot(ab, ab), dot(ac, ac));
   }
 
   /** Measures to an edge of the facet, if it is nearer than what was found before. */
@@ -83,14 +92,23 @@ final class Approach {
     double det = uu * vv - uv * uv;
     double s = (uv * vr - vv * ur) / det;
     double t = (uu * vr - uv * ur) / det;
-    if (det <= PARALLEL * uu * vv || s <= 0 || s >= 1 || t <= 0 || t >= 1) {
-      return false;
-    }
     share[0] = 1 - s;
     shares(s, t - 1, -t);
     set(way, r[0] + s * u[0] - t * v[0], r[1] + s * u[1] - t * v[1], r[2] + s * u[2] - t * v[2]);
     distance = length(way);
-    return true;
+    boolean parallel = det <= PARALLEL * uu * vv;
+    boolean between = !parallel && s > 0 && s < 1 && t > 0 && t < 1;
+    return between && distance >= NEAR
+        || (between || isEndWithin(parallel ? WIDE : NEAR, a, b, c, d)) && exact.betweenEdges();
+  }
+
+  private boolean isEndWithin(double reach, int a, int b, int c, int d) {
+    distance = reach;
+    toEdge(a, c, d, 0, 0);
+    toEdge(b, c, d, 0, 0);
+    toEdge(c, a, b, 0, 0);
+    toEdge(d, a, b, 0, 0);
+    return distance < reach;
   }
 
   private void set(int a, int b, int c, int d) {
@@ -100,19 +118,18 @@ final class Approach {
     corner[3] = d;
   }
 
-  private void shares(double second, double third, double fourth) {
+  void shares(double second, double third, double fourth) {
     share[1] = second;
     share[2] = third;
     share[3] = fourth;
   }
 
   private double[] vector(int from, int to) {
-    int a = 3 * from;
-    int b = 3 * to;
-    return new double[] {xyz[b] - xyz[a], xyz[b + 1] - xyz[a + 1], xyz[b + 2] - xyz[a + 2]};
+    return new double[] {places.at(to, 0) - places.at(from, 0), places.at(to, 1) - places.at(from, 1),
+        places.at(to, 2) - places.at(from, 2)};
   }
 
-  private static void set(double[] vector, double x, double y, double z) {
+  static void set(double[] vector, double x, double y, double z) {
     vector[0] = x;
     vector[1] = y;
     vector[2] = z;
@@ -126,7 +143,7 @@ final class Approach {
     return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
   }
 
-  private static double length(double[] v) {
+  static double length(double[] v) {
     return Math.sqrt(dot(v, v));
   }
 }

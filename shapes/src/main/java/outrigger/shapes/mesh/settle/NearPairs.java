@@ -1,7 +1,6 @@
 package outrigger.shapes.mesh.settle;
 
 import java.util.function.Consumer;
-import java.util.function.IntBinaryOperator;
 import java.util.function.IntPredicate;
 import java.util.function.IntUnaryOperator;
 import outrigger.shapes.mesh.FacetCorner;
@@ -13,11 +12,11 @@ import outrigger.shapes.num.IntList;
  */
 final class NearPairs {
   private final int[] corners;
+  private final Places places;
   private final Approach approach;
   private final double reach;
   private final IntPredicate free;
   private final IntUnaryOperator home;
-  private final IntBinaryOperator order;
   /** Four corners a pair: a vertex and those of a facet. */
   private final IntList toFacets = new IntList();
   /** Four corners a pair: the ends of two edges. */
@@ -29,16 +28,14 @@ final class NearPairs {
    * @param reach pairs farther apart than this are none, grid steps
    * @param free whether a vertex may move; pairs of which none may are left out
    * @param home of each vertex the one facet at it by which it is told
-   * @param order of vertices, as of a comparator
    */
-  NearPairs(int[] corners, Approach approach, double reach, IntPredicate free, IntUnaryOperator home,
-      IntBinaryOperator order) {
+  NearPairs(int[] corners, Places places, double reach, IntPredicate free, IntUnaryOperator home) {
     this.corners = corners;
-    this.approach = approach;
+    this.places = places;
+    approach = new Approach(places);
     this.reach = reach;
     this.free = free;
     this.home = home;
-    this.order = order;
   }
 
   /** Adds the pairs that two facets tell: a vertex is told by its home, an edge by the facet that goes along it up. */
@@ -56,24 +53,24 @@ final class NearPairs {
 
   private void addVertex(int at, int corner, int f) {
     int v = corners[corner];
-    int[] c = {corners[3 * f], corners[3 * f + 1], corners[3 * f + 2]};
-    if (home.applyAsInt(v) == at && v != c[0] && v != c[1] && v != c[2] && isAnyFree(v, c[0], c[1], c[2])) {
-      order(c, 0, 1);
+    int[] c = {v, corners[3 * f], corners[3 * f + 1], corners[3 * f + 2]};
+    if (home.applyAsInt(v) == at && v != c[1] && v != c[2] && v != c[3] && isAnyFree(c) && places.areNear(c, 1, reach)) {
       order(c, 1, 2);
-      order(c, 0, 1);
-      approach.toFacet(v, c[0], c[1], c[2]);
+      order(c, 2, 3);
+      order(c, 1, 2);
+      approach.toFacet(v, c[1], c[2], c[3]);
       if (approach.distance < reach) {
-        add(toFacets, v, c[0], c[1], c[2]);
+        add(toFacets, c);
       }
     }
   }
 
   private void addEdges(int a, int b, int c, int d) {
-    if (a < b && c < d && a != c && a != d && b != c && b != d && isAnyFree(a, b, c, d)) {
-      int[] ends = {a, b, c, d};
+    int[] ends = {a, b, c, d};
+    if (a < b && c < d && a != c && a != d && b != c && b != d && isAnyFree(ends) && places.areNear(ends, 2, reach)) {
       order(ends, 0, 1);
       order(ends, 2, 3);
-      if (order.applyAsInt(ends[0], ends[2]) > 0) {
+      if (places.compare(ends[0], ends[2]) > 0) {
         ends = new int[] {ends[2], ends[3], ends[0], ends[1]};
       }
       if (approach.betweenEdges(ends[0], ends[1], ends[2], ends[3]) && approach.distance < reach) {
@@ -82,19 +79,19 @@ final class NearPairs {
     }
   }
 
-  private boolean isAnyFree(int a, int b, int c, int d) {
-    return free.test(a) || free.test(b) || free.test(c) || free.test(d);
+  private boolean isAnyFree(int[] c) {
+    return free.test(c[0]) || free.test(c[1]) || free.test(c[2]) || free.test(c[3]);
   }
 
   private void order(int[] c, int i, int j) {
-    if (order.applyAsInt(c[i], c[j]) > 0) {
+    if (places.compare(c[i], c[j]) > 0) {
       int first = c[i];
       c[i] = c[j];
       c[j] = first;
     }
   }
 
-  private static void add(IntList list, int... four) {
+  private static void add(IntList list, int[] four) {
     for (int v : four) {
       list.add(v);
     }

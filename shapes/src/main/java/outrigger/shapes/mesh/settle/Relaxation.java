@@ -1,7 +1,6 @@
 package outrigger.shapes.mesh.settle;
 
 import java.util.Arrays;
-import outrigger.shapes.mesh.frame.Rounded;
 import outrigger.shapes.num.IntList;
 
 /**
@@ -13,7 +12,7 @@ import outrigger.shapes.num.IntList;
  */
 final class Relaxation {
   /** How far pairs are set apart, grid steps: more than the root of three, so that it is soon reached. */
-  static final double APART = 2.5;
+  static final double APART = 1.8;
   /** The farthest a corner goes in a step, grid steps. */
   static final double STRIDE = 0.4;
   /** The most of what is between a corner and what is nearest that it goes in a step; below a half nothing is passed. */
@@ -23,51 +22,25 @@ final class Relaxation {
   /** Moves are whole multiples of one over this, grid steps. */
   private static final double FINE = 1 << 28;
 
-  private final Rounded given;
-  /** Where vertices were; of those nobody asked for yet nothing. */
-  private final double[] exact;
-  private final double[] xyz;
-  private final boolean[] known;
+  private final Places places;
   private final boolean[] free;
   private final IntList freed = new IntList();
-  private final Approach approach;
   /** Of each free vertex how far it is from what is nearest, at most what lets it go as far as it may. */
   private final double[] room;
   private final long[] sum;
   private final long[] weight;
 
-  Relaxation(Rounded given) {
-    this.given = given;
-    int vertices = given.moved().length;
-    exact = new double[3 * vertices];
-    xyz = new double[3 * vertices];
-    known = new boolean[vertices];
+  Relaxation(Places places, int vertices) {
+    this.places = places;
     free = new boolean[vertices];
-    approach = new Approach(xyz);
     room = new double[vertices];
     sum = new long[3 * vertices];
     weight = new long[vertices];
   }
 
-  /** Measures between vertices where they are now. */
-  Approach approach() {
-    return approach;
-  }
-
-  /** Has a vertex stand where it was before it was rounded, unless it does, or has moved since. */
-  void know(int v) {
-    if (!known[v]) {
-      known[v] = true;
-      for (int k = 0; k < 3; k++) {
-        exact[3 * v + k] = given.xyz()[3 * v + k] + given.before(v, k);
-        xyz[3 * v + k] = exact[3 * v + k];
-      }
-    }
-  }
-
   /** Lets a vertex move from now on. */
   void free(int v) {
-    know(v);
+    places.know(v);
     if (!free[v]) {
       free[v] = true;
       freed.add(v);
@@ -81,20 +54,6 @@ final class Relaxation {
   /** The vertices that may move. */
   IntList freed() {
     return freed;
-  }
-
-  boolean isMoved(int v) {
-    return !Arrays.equals(xyz, 3 * v, 3 * v + 3, exact, 3 * v, 3 * v + 3);
-  }
-
-  /** Order of vertices by where they were. */
-  int compare(int v, int w) {
-    return Arrays.compare(exact, 3 * v, 3 * v + 3, exact, 3 * w, 3 * w + 3);
-  }
-
-  /** Where a vertex is now, along axis 0, 1 or 2, to the nearest grid point. */
-  int rounded(int v, int axis) {
-    return (int) Math.floor(xyz[3 * v + axis] + 0.5);
   }
 
   /** Moves all free vertices once. */
@@ -149,8 +108,8 @@ final class Relaxation {
     double far = BEYOND * Math.sqrt(square) / weight[v];
     double most = PART * room[v];
     double scale = BEYOND / weight[v] * (far > most ? most / far : 1);
-    for (int k = 3 * v; k < 3 * v + 3; k++) {
-      xyz[k] += scale * sum[k];
+    for (int k = 0; k < 3; k++) {
+      places.move(v, k, scale * sum[3 * v + k]);
     }
   }
 }

@@ -6,7 +6,6 @@ import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.mesh.frame.Frame;
 import outrigger.shapes.mesh.frame.Rounded;
 import outrigger.shapes.mesh.frame.TouchException;
-import outrigger.shapes.mesh.frame.UnsettledException;
 import outrigger.shapes.num.Interrupt;
 import outrigger.shapes.num.Place;
 
@@ -21,8 +20,8 @@ import outrigger.shapes.num.Place;
  * <p>Nothing depends on the order of facets: pairs are told in an order of their corners.
  */
 final class Spreading {
-  /** Pairs nearer than this touch, grid steps: places are known to a quarter of it. */
-  private static final double TOUCH = 0x1p-28;
+  /** Pairs nearer than this touch, grid steps: places are known to a thousandth of it. */
+  private static final double TOUCH = 0x1p-190;
   /** Steps before pairs are looked for anew and it is tried whether rounding does now. */
   private static final int STEPS = 5;
   /** Pairs that are looked at: in that many steps no others come so near that they count. */
@@ -30,7 +29,7 @@ final class Spreading {
   /** The farthest a corner goes along each axis, grid steps; those seen went 6. */
   private static final int ROAM = 8;
   /** How often, before giving up: nearly all of those seen needed 8 at most. */
-  private static final int ROUNDS = 16;
+  private static final int ROUNDS = 64;
 
   private final Rounded given;
   private final Frame frame;
@@ -41,7 +40,8 @@ final class Spreading {
   private final int[] grid;
   /** Facets that are asked whether they meet others: they have a corner that moved. */
   private final boolean[] asked;
-  private final Relaxation places;
+  private final Places places;
+  private final Relaxation relaxation;
 
   private Spreading(Rounded given, Frame frame) {
     this.given = given;
@@ -51,7 +51,8 @@ final class Spreading {
     facets = new FacetsAt(given.moved().length, corners);
     tree = BoxTree.of(roamed(BoxTree.boxesOfFacets(grid, corners)));
     asked = new boolean[corners.length / 3];
-    places = new Relaxation(given);
+    places = new Places(given);
+    relaxation = new Relaxation(places, given.moved().length);
   }
 
   private static int[] roamed(int[] boxes) {
@@ -62,37 +63,33 @@ final class Spreading {
   }
 
   /**
-   * The facets, rounded so that none meet.
+   * Where the vertices of facets are put, so that none meet: x, y, z of each, grid units.
    *
    * @param frame the axes that they are in
    * @throws UnsettledException if corners would go too far or too often
    * @throws TouchException if some touched before they were rounded
    */
-  static Rounded of(Rounded given, Frame frame) {
+  static int[] of(Rounded given, Frame frame) {
     return new Spreading(given, frame).spread();
   }
 
-  private Rounded spread() {
+  private int[] spread() {
     for (int f = 0; f < asked.length; f++) {
       asked[f] = given.moved()[corners[3 * f]] || given.moved()[corners[3 * f + 1]] || given.moved()[corners[3 * f + 2]];
     }
     for (int round = 0; freeFaulty(); round++) {
       if (round == ROUNDS || !isWithin()) {
-        throw new UnsettledException(Place.of(grid, places.freed().get(0)));
+        throw new UnsettledException(frame.out(Place.of(grid, relaxation.freed().get(0))));
       }
       NearPairs pairs = pairs();
       pairs.forEach(this::checkTouch);
       for (int i = 0; i < STEPS; i++) {
-        places.step(pairs);
+        relaxation.step(pairs);
       }
       pairs.forEach(this::freeClose);
       round();
     }
-    boolean[] moved = given.moved().clone();
-    for (int v : places.freed().toArray()) {
-      moved[v] = true;
-    }
-    return new Rounded(grid, corners, moved);
+    return grid;
   }
 
   /** Frees the corners of facets that meet and are asked, or meet one that is; false where there are none. */
@@ -105,14 +102,14 @@ final class Spreading {
         tree.forEachOverlap(GridFacets.box(grid, corners, facet, 0), 0, g -> {
           if ((g >= facet || !asked[g]) && isFault(facet, g)) {
             any[0] = true;
-            forEachCorner(facet, places::free);
-            forEachCorner(g, places::free);
+            forEachCorner(facet, relaxation::free);
+            forEachCorner(g, relaxation::free);
           }
         });
       }
     }
     Arrays.fill(asked, false);
-    for (int v : places.freed().toArray()) {
+    for (int v : relaxation.freed().toArray()) {
       facets.forEach(v, f -> asked[f] = true);
     }
     return any[0];
@@ -147,7 +144,7 @@ final class Spreading {
 
   /** Whether no corner has gone too far. */
   private boolean isWithin() {
-    for (int v : places.freed().toArray()) {
+    for (int v : relaxation.freed().toArray()) {
       for (int k = 3 * v; k < 3 * v + 3; k++) {
         if (Math.abs(grid[k] - given.xyz()[k]) > ROAM) {
           return false;
@@ -158,8 +155,7 @@ final class Spreading {
   }
 
   private NearPairs pairs() {
-    NearPairs pairs =
-        new NearPairs(corners, places.approach(), REACH, places::isFree, v -> facets.get(v, 0), places::compare);
+    NearPairs pairs = new NearPairs(corners, places, REACH, relaxation::isFree, v -> facets.get(v, 0));
     for (int f = 0; f < asked.length; f++) {
       if (asked[f]) {
         Interrupt.check();
@@ -176,41 +172,23 @@ final class Spreading {
     return pairs;
   }
 
-  /** What is nearer than can be told before it is moved touches, unless one facet has corners of both: that is thin. */
+  /** Moved corners keep at least a part of every gap: where there is none, there was none. */
   private void checkTouch(Approach pair) {
-    if (pair.distance >= TOUCH) {
-      return;
+    if (pair.distance < TOUCH) {
+      throw TouchException.near(frame.out(Place.of(grid, pair.corner[0])));
     }
-    for (int k = 0; k < 4; k++) {
-      int v = pair.corner[k];
-      if (places.isMoved(v) || pair.share[k] > 0 && areJoined(v, pair)) {
-        return;
-      }
-    }
-    throw TouchException.near(frame.out(Place.of(grid, pair.corner[0])));
-  }
-
-  /** Whether a facet joins a corner to one on the other side of a gap. */
-  private boolean areJoined(int corner, Approach pair) {
-    boolean[] any = {false};
-    facets.forEach(corner, f -> forEachCorner(f, w -> {
-      for (int k = 0; k < 4; k++) {
-        any[0] |= pair.corner[k] == w && pair.share[k] < 0;
-      }
-    }));
-    return any[0];
   }
 
   private void freeClose(Approach pair) {
     if (pair.distance < Relaxation.APART) {
       for (int v : pair.corner) {
-        places.free(v);
+        relaxation.free(v);
       }
     }
   }
 
   private void round() {
-    for (int v : places.freed().toArray()) {
+    for (int v : relaxation.freed().toArray()) {
       for (int k = 0; k < 3; k++) {
         grid[3 * v + k] = places.rounded(v, k);
       }

@@ -2,6 +2,7 @@ package outrigger.shapes.mesh.frame;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 
+import java.math.BigInteger;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -49,7 +50,7 @@ class FrameTest {
     int[] corners = {0, 2, 1, 0, 1, 3, 1, 2, 3, 2, 0, 3};
     Mesh given = Mesh.of(xyz, corners);
     Frame frame = frame(moved(steps, 3 * steps, 7));
-    Rounded in = frame.in(new Rounded(given.xyz(), given.corners(), new boolean[4]));
+    Rounded in = frame.in(new Rounded(given.xyz(), given.corners(), new boolean[4], (v, axis) -> BigInteger.ZERO));
     Mesh back = frame.out(Mesh.of(in.xyz(), in.corners()));
     assertArrayEquals(given.xyz(), back.xyz());
     assertArrayEquals(given.corners(), back.corners());

@@ -13,12 +13,23 @@ class ApproachTest {
 
   private final Random random = new Random(7);
   private final double[] xyz = new double[12];
-  private final Approach approach = new Approach(xyz);
+  private Places places;
+  private Approach approach;
 
   private void draw() {
     for (int i = 0; i < xyz.length; i++) {
       xyz[i] = 20 * random.nextDouble();
     }
+    place();
+  }
+
+  private void place(double... at) {
+    System.arraycopy(at, 0, xyz, 0, at.length);
+    places = new Places(OnCube.rounded(new int[12], new int[0], new boolean[] {true, true, true, true}, xyz));
+    for (int v = 0; v < 4; v++) {
+      places.know(v);
+    }
+    approach = new Approach(places);
   }
 
   private double between(double[] p, double[] q) {
@@ -35,11 +46,11 @@ class ApproachTest {
 
   @Test
   void toFacet_aboveAndBeside_isKnown() {
-    System.arraycopy(new double[] {1, 1, 3, 0, 0, 0, 4, 0, 0, 0, 4, 0}, 0, xyz, 0, 12);
+    place(1, 1, 3, 0, 0, 0, 4, 0, 0, 0, 4, 0);
     approach.toFacet(0, 1, 2, 3);
     assertEquals(3, approach.distance, 1e-12);
     assertArrayEquals(new double[] {1, -0.5, -0.25, -0.25}, approach.share, 1e-12);
-    System.arraycopy(new double[] {1, -3, 4}, 0, xyz, 0, 3);
+    place(1, -3, 4);
     approach.toFacet(0, 1, 2, 3);
     assertEquals(5, approach.distance, 1e-12);
     assertArrayEquals(new double[] {1, -0.75, -0.25, 0}, approach.share, 1e-12);
@@ -47,9 +58,9 @@ class ApproachTest {
 
   @Test
   void betweenEdges_parallelOrPastAnEnd_isNone() {
-    System.arraycopy(new double[] {0, 0, 0, 9, 0, 0, 1, 1, 0, 8, 1, 0}, 0, xyz, 0, 12);
+    place(0, 0, 0, 9, 0, 0, 1, 1, 0, 8, 1, 0);
     assertFalse(approach.betweenEdges(0, 1, 2, 3));
-    System.arraycopy(new double[] {10, -1, 1, 10, 1, 1}, 0, xyz, 6, 6);
+    place(0, 0, 0, 9, 0, 0, 10, -1, 1, 10, 1, 1);
     assertFalse(approach.betweenEdges(0, 1, 2, 3));
   }
 
@@ -97,15 +108,38 @@ class ApproachTest {
         double share = approach.share[k];
         double[] way = approach.way.clone();
         for (int axis = 0; axis < 3; axis++) {
-          xyz[3 * k + axis] += 1e-4 * way[axis] / before;
+          places.move(k, axis, 1e-4 * way[axis] / before);
         }
         measure(edges);
         assertEquals(share, (approach.distance - before) / 1e-4, 1e-2);
         for (int axis = 0; axis < 3; axis++) {
-          xyz[3 * k + axis] -= 1e-4 * way[axis] / before;
+          places.move(k, axis, -1e-4 * way[axis] / before);
         }
       }
     }
+  }
+
+  /** However near it is, the gap is known to as many digits, and on which side. */
+  @Test
+  void distance_ofAVeryNearPair_isKnown() {
+    for (double gap : new double[] {1e-3, 1e-6, -1e-12, 0x1p-90, -0x1p-150}) {
+      place(1_000_001, 2_000_003, gap, 0, 0, 0, 9_000_000, 1, 0, 5, 8_000_000, 0);
+      approach.toFacet(0, 1, 2, 3);
+      assertEquals(1, approach.way[2] / gap, 1e-9);
+      place(0, 0, gap, 9_000_000, 7_000_000, gap, 9_000_000, 0, 0, 0, 7_000_000, 0);
+      assertTrue(approach.betweenEdges(0, 1, 2, 3));
+      assertEquals(1, approach.way[2] / gap, 1e-9);
+      assertArrayEquals(new double[] {0.5, 0.5, -0.5, -0.5}, approach.share, 1e-9);
+    }
+  }
+
+  /** A corner beside an edge of a facet and in its plane. */
+  @Test
+  void toFacet_justBesideAnEdge_isNotOnIt() {
+    place(3_000_000, -0x1p-80, 0, 0, 0, 0, 9_000_000, 0, 0, 5, 8_000_000, 0);
+    approach.toFacet(0, 1, 2, 3);
+    assertEquals(0x1p-80, approach.distance, 0x1p-110);
+    assertEquals(-0x1p-80, approach.way[1], 0x1p-110);
   }
 
   private void measure(boolean edges) {

@@ -1,8 +1,10 @@
 package outrigger.shapes.mesh.settle;
 
+import java.math.BigDecimal;
 import java.util.Arrays;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.mesh.Mesher;
+import outrigger.shapes.mesh.frame.Rounded;
 import outrigger.shapes.num.Grid;
 import outrigger.shapes.profile.Profile;
 import outrigger.shapes.solid.Prism;
@@ -24,6 +26,12 @@ final class OnCube {
       corners[m + i] = n + moreCorners[i];
     }
     return Mesh.of(xyz, corners);
+  }
+
+  /** Facets that were so many steps from where their vertices are put, three a vertex. */
+  static Rounded rounded(int[] xyz, int[] corners, boolean[] moved, double[] from) {
+    return new Rounded(xyz, corners, moved, (v, axis) -> new BigDecimal(from[3 * v + axis])
+        .multiply(new BigDecimal(Rounded.fixed(1))).toBigInteger());
   }
 
   /** A pyramid upside down on the cube, its tip, where no corner of the cube is, some grid steps deep in the cube's top. */
