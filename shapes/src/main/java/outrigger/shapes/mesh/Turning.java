@@ -1,6 +1,7 @@
 package outrigger.shapes.mesh;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -32,8 +33,7 @@ final class Turning {
     Frame frame = Frame.of(List.of(polyhedron(xyz, corners)), List.of(false));
     boolean[] moved = new boolean[mesh.vertexCount()];
     Arrays.fill(moved, true);
-    Rounded facets = new Rounded(xyz, corners, moved, (v, k) -> exactly(rows[k], mesh, v).subtract(BigDecimal.valueOf(rounded(rows[k], mesh, v)))
-            .multiply(new BigDecimal(Rounded.fixed(1))).toBigInteger());
+    Rounded facets = new Rounded(xyz, corners, moved, (v, k) -> exactly(rows[k], mesh, v).add(Rounded.fixed(by[k])));
     return new Settler(frame.in(facets), frame, workers, isSound).mesh();
   }
 
@@ -48,10 +48,12 @@ final class Turning {
     return row[0] * mesh.x(v) + row[1] * mesh.y(v) + row[2] * mesh.z(v);
   }
 
-  private static BigDecimal exactly(double[] row, Mesh mesh, int v) {
-    return new BigDecimal(row[0]).multiply(BigDecimal.valueOf(mesh.x(v)))
+  /** The same before it is rounded, as {@link Rounded} tells it. */
+  private static BigInteger exactly(double[] row, Mesh mesh, int v) {
+    BigDecimal sum = new BigDecimal(row[0]).multiply(BigDecimal.valueOf(mesh.x(v)))
         .add(new BigDecimal(row[1]).multiply(BigDecimal.valueOf(mesh.y(v))))
         .add(new BigDecimal(row[2]).multiply(BigDecimal.valueOf(mesh.z(v))));
+    return sum.multiply(new BigDecimal(Rounded.fixed(1))).toBigInteger();
   }
 
   /** Facets as an operand. */

@@ -1,5 +1,6 @@
 package outrigger.shapes.mesh.frame;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import outrigger.shapes.mesh.Mesh;
@@ -122,7 +123,8 @@ public final class Frame {
   public Rounded in(Rounded facets) {
     return isGiven() ? facets
         : new Rounded(in(facets.xyz()), mirrors() ? reversed(facets.corners()) : facets.corners(), facets.moved(),
-            (v, k) -> sign[axis[k]] < 0 ? facets.before(v, axis[k]).negate() : facets.before(v, axis[k]));
+            (v, k) -> facets.before(v, axis[k]).multiply(BigInteger.valueOf(sign[axis[k]]))
+                .subtract(Rounded.fixed(middle[axis[k]])));
   }
 
   /** An operand in this frame. */

@@ -8,17 +8,17 @@ import java.math.BigInteger;
  * <p>Working data: the arrays are shared, not copied.
  */
 public final class Rounded {
-  /** Bits after the point with which it is told where vertices were before. */
+  /** Bits after the point with which it is told where vertices were before they were rounded. */
   public static final int BITS = 200;
 
   private final int[] xyz;
   private final int[] corners;
   private final boolean[] moved;
-  private final Shift before;
+  private final Exact before;
 
-  /** From where vertices were put to where they were before. */
-  public interface Shift {
-    /** The same of one along axis 0, 1 or 2, 2^-{@value #BITS} of a grid unit. */
+  /** Where vertices were before they were rounded. */
+  public interface Exact {
+    /** A coordinate of one along axis 0, 1 or 2, 2^-{@value #BITS} of a grid unit. */
     BigInteger of(int vertex, int axis);
   }
 
@@ -30,14 +30,14 @@ public final class Rounded {
    * @param moved of each vertex whether it was rounded
    * @param before asked only for vertices that were
    */
-  public Rounded(int[] xyz, int[] corners, boolean[] moved, Shift before) {
+  public Rounded(int[] xyz, int[] corners, boolean[] moved, Exact before) {
     this.xyz = xyz;
     this.corners = corners;
     this.moved = moved;
     this.before = before;
   }
 
-  /** A place on the grid, 2^-{@value #BITS} of a unit. */
+  /** A coordinate on the grid, 2^-{@value #BITS} of a unit. */
   public static BigInteger fixed(long place) {
     return BigInteger.valueOf(place).shiftLeft(BITS);
   }
@@ -47,9 +47,9 @@ public final class Rounded {
     return xyz;
   }
 
-  /** From where a vertex was put to where it was before it was rounded, along axis 0, 1 or 2, 2^-{@value #BITS} of a unit. */
+  /** Where a vertex was before it was rounded, along axis 0, 1 or 2, 2^-{@value #BITS} of a grid unit. */
   public BigInteger before(int vertex, int axis) {
-    return moved[vertex] ? before.of(vertex, axis) : BigInteger.ZERO;
+    return moved[vertex] ? before.of(vertex, axis) : fixed(xyz[3 * vertex + axis]);
   }
 
   /** Three vertex numbers a facet. */

@@ -34,7 +34,9 @@ final class Places {
     if (!known[v]) {
       known[v] = true;
       for (int k = 0; k < 3; k++) {
-        before[3 * v + k] = given.xyz()[3 * v + k] + Math.scalb(given.before(v, k).doubleValue(), -Rounded.BITS);
+        int put = given.xyz()[3 * v + k];
+        double from = given.before(v, k).subtract(Rounded.fixed(put)).doubleValue();
+        before[3 * v + k] = put + Math.scalb(from, -Rounded.BITS);
         xyz[3 * v + k] = before[3 * v + k];
       }
     }
@@ -55,7 +57,7 @@ final class Places {
   private BigInteger[] exact(int v) {
     BigInteger[] exact = new BigInteger[3];
     for (int k = 0; k < 3; k++) {
-      exact[k] = Rounded.fixed(given.xyz()[3 * v + k]).add(given.before(v, k));
+      exact[k] = given.before(v, k);
     }
     return exact;
   }

@@ -10,8 +10,8 @@ import outrigger.shapes.mesh.frame.Rounded;
 import outrigger.shapes.num.Workers;
 
 /**
- * Brings rounded facets to rest: as they are where rounding did no harm, and else with corners put clear of each other before
- * they are rounded.
+ * Brings rounded facets to rest: as they are where rounding did no harm, and else with corners put clear of each other
+ * before they are rounded.
  *
  * <p>What touched before any rounding is left to touch, for whoever asked for it to mend.
  */

@@ -128,7 +128,6 @@ public final class Kernel {
         before[v] = moved[v] ? p : null;
       }
     });
-    return new Rounded(xyz, corners, moved, 
-        (v, k) -> before[v].fixed(k, Rounded.BITS).subtract(Rounded.fixed(xyz[3 * v + k])));
+    return new Rounded(xyz, corners, moved,  (v, k) -> before[v].fixed(k, Rounded.BITS));
   }
 }

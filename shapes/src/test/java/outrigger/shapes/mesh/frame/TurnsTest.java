@@ -29,6 +29,13 @@ class TurnsTest {
     assertEquals(B, Turns.of(List.of(A, C, B)).get(0));
   }
 
+  /** Neither is turned less from the other; where the other stands tells them apart. */
+  @Test
+  void of_twoHalfATurnFromEachOther_haveOneOrder() {
+    Placement half = moved(Placement.turn(Axis.Y, 180).then(A), 1, 2, 3);
+    assertEquals(Turns.of(List.of(A, half)), Turns.of(List.of(half, A)));
+  }
+
   @Test
   void of_reorderedTurnedByQuartersOrMirrored_keepsItsOrder() {
     List<Placement> all = List.of(A, B, moved(A, 1, 2, 3), moved(C, -1, 0, 2), moved(B, 0.5, 0, 0));

@@ -30,8 +30,8 @@ final class OnCube {
 
   /** Facets that were so many steps from where their vertices are put, three a vertex. */
   static Rounded rounded(int[] xyz, int[] corners, boolean[] moved, double[] from) {
-    return new Rounded(xyz, corners, moved, (v, axis) -> new BigDecimal(from[3 * v + axis])
-        .multiply(new BigDecimal(Rounded.fixed(1))).toBigInteger());
+    return new Rounded(xyz, corners, moved, (v, axis) -> new BigDecimal(xyz[3 * v + axis])
+        .add(new BigDecimal(from[3 * v + axis])).multiply(new BigDecimal(Rounded.fixed(1))).toBigInteger());
   }
 
   /** A pyramid upside down on the cube, its tip, where no corner of the cube is, some grid steps deep in the cube's top. */
