@@ -28,19 +28,14 @@ final class FacetsAt {
     }
   }
 
-  /** How many there are at a vertex. */
-  int count(int vertex) {
-    return first[vertex + 1] - first[vertex];
-  }
-
-  /** One of those at a vertex, from 0 on: the least facet first. */
-  int get(int vertex, int i) {
-    return facets[first[vertex] + i];
+  /** The least of those at a vertex. */
+  int least(int vertex) {
+    return facets[first[vertex]];
   }
 
   void forEach(int vertex, IntConsumer told) {
-    for (int i = 0; i < count(vertex); i++) {
-      told.accept(get(vertex, i));
+    for (int i = first[vertex]; i < first[vertex + 1]; i++) {
+      told.accept(facets[i]);
     }
   }
 }

@@ -3,6 +3,7 @@ package outrigger.shapes.mesh.settle;
 import java.util.Arrays;
 import outrigger.shapes.mesh.FacetCorner;
 import outrigger.shapes.mesh.Mesh;
+import outrigger.shapes.num.DisjointSets;
 import outrigger.shapes.num.LongMap;
 
 /**
@@ -11,13 +12,12 @@ import outrigger.shapes.num.LongMap;
  */
 final class Fans {
   private final int[] corners;
-  /** Of each corner another of its fan, or itself. */
-  private final int[] joined;
+  /** Corners, by their fans. */
+  private final DisjointSets fans;
 
   private Fans(int[] corners) {
     this.corners = corners;
-    joined = new int[corners.length];
-    Arrays.setAll(joined, c -> c);
+    fans = new DisjointSets(corners.length);
   }
 
   /** Whether a vertex has more than one fan, or an edge other than two facets that run it both ways. */
@@ -39,7 +39,7 @@ final class Fans {
       if (twin < 0) {
         return false;
       }
-      joined[fan(h)] = fan(FacetCorner.next(twin));
+      fans.join(h, FacetCorner.next(twin));
     }
     return true;
   }
@@ -49,21 +49,11 @@ final class Fans {
     Arrays.fill(seen, -1);
     for (int c = 0; c < corners.length; c++) {
       int before = seen[corners[c]];
-      seen[corners[c]] = fan(c);
+      seen[corners[c]] = fans.find(c);
       if (before >= 0 && before != seen[corners[c]]) {
         return true;
       }
     }
     return false;
-  }
-
-  /** The fan that a corner belongs to, by the number of one of its corners. */
-  private int fan(int corner) {
-    int c = corner;
-    while (joined[c] != c) {
-      joined[c] = joined[joined[c]];
-      c = joined[c];
-    }
-    return c;
   }
 }

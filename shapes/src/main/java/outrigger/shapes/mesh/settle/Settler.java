@@ -28,11 +28,12 @@ public final class Settler {
   private final Frame frame;
   private final Workers workers;
   private final Predicate<Mesh> isSound;
-  /** The mesh at rest, in the axes given; null while there is none. */
-  private Optional<Mesh> rested;
+  private boolean atRest;
+  /** The mesh at rest, in the axes given; empty where nothing is left, and until then. */
+  private Optional<Mesh> mesh = Optional.empty();
 
   /**
-   * Of some facets.
+   * Of some facets, and looks whether rounding did them harm.
    *
    * @param given facets in a frame, that met no other before they were rounded but at common corners and edges
    * @param frame that frame; meshes are brought back to the axes given
@@ -43,6 +44,7 @@ public final class Settler {
     this.frame = frame;
     this.workers = workers;
     this.isSound = isSound;
+    atRest = rests();
   }
 
   /** Whether a mesh touches itself. */
@@ -50,12 +52,9 @@ public final class Settler {
     return !Faults.areNone(mesh) || Fans.isPinched(mesh);
   }
 
-  /** Whether the facets are at rest as they were rounded. */
+  /** Whether the facets are at rest: as they were rounded, unless the mesh was asked for. */
   public boolean isAtRest() {
-    if (rested == null) {
-      rested = asRounded();
-    }
-    return rested != null;
+    return atRest;
   }
 
   /**
@@ -66,32 +65,32 @@ public final class Settler {
    * @throws outrigger.shapes.mesh.frame.TouchException if facets that rounding made meet touched before
    */
   public Optional<Mesh> mesh() {
-    if (!isAtRest()) {
-      rested = spread();
+    if (!atRest) {
+      mesh = spread();
+      atRest = true;
     }
-    return rested;
+    return mesh;
   }
 
-  /** Null where rounding made facets meet. */
-  private Optional<Mesh> asRounded() {
+  /** Whether the mesh of the facets as they were rounded, which it keeps, is at rest. */
+  private boolean rests() {
     int[] corners = withoutCollapsed();
     if (corners.length == 0) {
-      return Optional.empty();
+      return true;
     }
-    Mesh mesh = Mesh.of(given.xyz(), corners, workers);
-    boolean whole = !fellTogether(mesh);
+    Mesh rounded = Mesh.of(given.xyz(), corners, workers);
+    boolean whole = !fellTogether(rounded);
     if (whole && corners.length <= MANY) {
-      Optional<Mesh> finished = finished(mesh);
-      if (finished.filter(isSound).isPresent()) {
-        return finished;
+      mesh = finished(rounded);
+      if (mesh.filter(isSound).isPresent()) {
+        return true;
       }
     }
-    if (!Faults.areNone(mesh.xyz(), mesh.corners(), movedFacets(corners), workers)) {
-      return null;
+    if (!Faults.areNone(rounded.xyz(), rounded.corners(), movedFacets(corners), workers)) {
+      return false;
     }
-    Optional<Mesh> finished = finished(mesh);
-    return whole || finished.filter(isSound).isPresent() || !finished.map(Settler::touchesItself).orElse(false) ? finished
-        : null;
+    mesh = finished(rounded);
+    return whole || mesh.filter(isSound).isPresent() || !mesh.map(Settler::touchesItself).orElse(false);
   }
 
   /** With corners clear of each other, and without what is thinner than the grid. */

@@ -1,7 +1,7 @@
 package outrigger.shapes.mesh.settle;
 
 import java.util.Arrays;
-import outrigger.shapes.mesh.Mesh;
+import outrigger.shapes.num.DisjointSets;
 
 /**
  * Leaves out closed pieces of surface that are thinner than the grid: crumbs and pockets that rounding made or turned
@@ -22,58 +22,32 @@ final class Slivers {
     area = new double[xyz.length / 3];
   }
 
-  /** Corners of the facets of a mesh that stay. */
-  static int[] without(Mesh mesh) {
-    return without(mesh.xyz(), mesh.corners());
-  }
-
-  /** The same, where no more than two facets share an edge. */
+  /**
+   * Corners of the facets that stay.
+   *
+   * @param corners of facets no more than two of which share an edge
+   */
   static int[] without(int[] xyz, int[] corners) {
-    Slivers slivers = new Slivers(xyz, corners);
-    int[] piece = slivers.pieces(xyz.length / 3);
-    for (int i = 0; i < slivers.corners.length; i += 3) {
-      slivers.add(piece[slivers.corners[i]], i);
+    DisjointSets pieces = new DisjointSets(xyz.length / 3);
+    for (int i = 0; i < corners.length; i += 3) {
+      pieces.join(corners[i], corners[i + 1]);
+      pieces.join(corners[i], corners[i + 2]);
     }
-    int[] kept = new int[slivers.corners.length];
+    Slivers slivers = new Slivers(xyz, corners);
+    for (int i = 0; i < corners.length; i += 3) {
+      slivers.add(pieces.find(corners[i]), i);
+    }
+    int[] kept = new int[corners.length];
     int n = 0;
     for (int i = 0; i < kept.length; i += 3) {
-      int p = piece[slivers.corners[i]];
+      int p = pieces.find(corners[i]);
       // on average as thick as the volume over half the area: a grid step or more
       if (Math.abs(slivers.volume[p]) / 6 >= slivers.area[p] / 4) {
-        System.arraycopy(slivers.corners, i, kept, n, 3);
+        System.arraycopy(corners, i, kept, n, 3);
         n += 3;
       }
     }
     return Arrays.copyOf(kept, n);
-  }
-
-  /** Of each vertex the least vertex that edges join it to. */
-  private int[] pieces(int vertices) {
-    int[] head = new int[vertices];
-    Arrays.setAll(head, v -> v);
-    for (int i = 0; i < corners.length; i += 3) {
-      join(head, corners[i], corners[i + 1]);
-      join(head, corners[i], corners[i + 2]);
-    }
-    for (int v = 0; v < vertices; v++) {
-      head[v] = find(head, v);
-    }
-    return head;
-  }
-
-  private static void join(int[] head, int v, int w) {
-    int a = find(head, v);
-    int b = find(head, w);
-    head[Math.max(a, b)] = Math.min(a, b);
-  }
-
-  private static int find(int[] head, int v) {
-    int h = v;
-    while (head[h] != h) {
-      head[h] = head[head[h]];
-      h = head[h];
-    }
-    return h;
   }
 
   /** Adds a facet's share to its piece, seen from the piece's least vertex. */

@@ -155,7 +155,7 @@ final class Spreading {
   }
 
   private NearPairs pairs() {
-    NearPairs pairs = new NearPairs(corners, places, REACH, relaxation::isFree, v -> facets.get(v, 0));
+    NearPairs pairs = new NearPairs(corners, places, REACH, relaxation::isFree, facets::least);
     for (int f = 0; f < asked.length; f++) {
       if (asked[f]) {
         Interrupt.check();
