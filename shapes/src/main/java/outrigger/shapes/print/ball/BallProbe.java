@@ -120,7 +120,11 @@ public final class BallProbe {
     return isDone(first) ? first : rolled(slot, first, u);
   }
 
-  /** The same where only what is narrower than a width is wanted, mm: a ball that rolls need not grow beyond it. */
+  /**
+   * Measures at an inner edge of a facet, along any way between the normals of the edge's two faces, where only what is
+   * narrower than a width is wanted, mm: a ball that rolls need not grow beyond it. Along such a way the facet itself has
+   * no point before what stopped the ball: before the facet lies the other side of the surface.
+   */
   public Ball measureBelow(double width, int slot, Vec p, Vec u) {
     Ball first = first(slot, p, u);
     if (isDone(first)) {
@@ -128,7 +132,7 @@ public final class BallProbe {
     }
     double asked = enough;
     enough = Math.min(asked, width);
-    Ball ball = rolled(slot, first, u);
+    Ball ball = grown(first, u);
     enough = asked;
     return ball;
   }
