@@ -31,6 +31,7 @@ public final class BallProbe {
   private static final int LEGS = 24;
   private static final int FINE = 7;
 
+  private final FacetTree tree;
   private final TangentBall tangent;
   private final RollingBall rolling;
   private final Touching touching;
@@ -46,6 +47,7 @@ public final class BallProbe {
    * @param enough a ball that rolls out of a corner stops when it is as wide, mm; no more than {@code most}
    */
   public BallProbe(FacetTree tree, double most, double enough) {
+    this.tree = tree;
     tangent = new TangentBall(tree);
     rolling = new RollingBall(tree);
     touching = new Touching(tree);
@@ -161,7 +163,8 @@ public final class BallProbe {
     Vec spoke = centre.minus(tangent.stop()).times(1 / r);
     double growth = u.plus(spoke, 1).length() / 2;
     Vec across = u.minus(spoke);
-    return new Ball(centre, 2 * r, growth < Facing.HELD ? Grip.FACING : Grip.FREE, across.times(1 / across.length()),
+    boolean held = growth < Facing.HELD && !tree.isNeedle(stopper);
+    return new Ball(centre, 2 * r, held ? Grip.FACING : Grip.FREE, across.times(1 / across.length()),
         slope(growth), stopper, tangent.stop());
   }
 

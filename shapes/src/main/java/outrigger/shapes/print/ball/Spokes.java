@@ -1,5 +1,6 @@
 package outrigger.shapes.print.ball;
 
+import outrigger.shapes.num.Grid;
 import outrigger.shapes.print.facet.Vec;
 
 /**
@@ -16,6 +17,8 @@ final class Spokes {
   /** Parts of the nearer distance: by how much a place beside is farther away, and how far it lies off the plane. */
   private static final double FARTHER = 1 + 2e-4;
   private static final double PLANE = 1e-3;
+  /** Two corners of one face lie no farther off it than this after rounding to the grid, mm. */
+  private static final double ROUNDED = 2.0 / Grid.PER_MM;
   private static final int ROUNDS = 60;
   private static final int MOST = 160;
   private static final double WISH = 0.1;
@@ -23,6 +26,7 @@ final class Spokes {
   /** Three numbers a vector. */
   private final double[] all = new double[3 * MOST];
   private final double[] distances = new double[MOST];
+  private final boolean[] square = new boolean[MOST];
   private int count;
   private int first;
   private int second;
@@ -36,23 +40,30 @@ final class Spokes {
     count = 0;
   }
 
+  /** Whether there is none. */
+  boolean isEmpty() {
+    return count == 0;
+  }
+
   /** Whether no more are taken. */
   boolean isFull() {
     return count == MOST;
   }
 
   /**
-   * Adds a unit vector and how far away the place touched lies, mm; one within a thousandth of a radian of another, or one
-   * beyond the first {@value #MOST}, is left out.
+   * Adds a unit vector, how far away the place touched lies, mm, and whether its facet is touched squarely there; one
+   * within a thousandth of a radian of another, or one beyond the first {@value #MOST}, is left out.
    */
-  void add(double vx, double vy, double vz, double distance) {
-    for (int o = 0; o < 3 * count; o += 3) {
-      if (all[o] * vx + all[o + 1] * vy + all[o + 2] * vz > SAME) {
+  void add(double vx, double vy, double vz, double distance, boolean isSquare) {
+    for (int i = 0; i < count; i++) {
+      if (product(i, vx, vy, vz) > SAME) {
+        square[i] |= isSquare;
         return;
       }
     }
     if (count < MOST) {
       distances[count] = distance;
+      square[count] = isSquare;
       all[3 * count] = vx;
       all[3 * count + 1] = vy;
       all[3 * count + 2] = vz;
@@ -73,6 +84,7 @@ final class Spokes {
     for (int i = 0; i < beside.length; i++) {
       if (!beside[i]) {
         distances[kept] = distances[i];
+        square[kept] = square[i];
         System.arraycopy(all, 3 * i, all, 3 * kept++, 3);
       }
     }
@@ -82,14 +94,18 @@ final class Spokes {
   /** Whether a nearer place touches the ball with a plane that holds this one. */
   private boolean isBeside(int i) {
     for (int j = 0; j < count; j++) {
-      if (distances[i] > distances[j] * FARTHER) {
-        double cosine = product(j, all[3 * i], all[3 * i + 1], all[3 * i + 2]);
-        if (Math.abs(distances[i] * cosine - distances[j]) < PLANE * distances[j]) {
-          return true;
-        }
+      if (isOnPlane(i, j, PLANE * distances[j]) && distances[i] > distances[j] * FARTHER
+          || square[j] && !square[i] && isOnPlane(i, j, ROUNDED)) {
+        return true;
       }
     }
     return false;
+  }
+
+  /** Whether a place lies on the plane that touches the ball at another, within a distance, mm. */
+  private boolean isOnPlane(int i, int other, double within) {
+    double cosine = product(other, all[3 * i], all[3 * i + 1], all[3 * i + 2]);
+    return Math.abs(distances[i] * cosine - distances[other]) < within;
   }
 
   private double product(int i, double x, double y, double z) {

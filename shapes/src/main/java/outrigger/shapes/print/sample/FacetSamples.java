@@ -1,7 +1,6 @@
 package outrigger.shapes.print.sample;
 
 import java.util.function.Predicate;
-import outrigger.shapes.print.facet.Extremes;
 import outrigger.shapes.print.facet.Vec;
 import outrigger.shapes.print.tree.FacetTree;
 
@@ -16,12 +15,6 @@ import outrigger.shapes.print.tree.FacetTree;
 public final class FacetSamples {
   /** Edges are equal if they differ by less than this part: rounding to the grid is not to decide. */
   private static final double EQUAL = 1e-3;
-
-  /**
-   * Of a facet less high than this rounding to the grid decides which way it faces, mm: sixteen grid steps turn it by some
-   * six degrees.
-   */
-  public static final double NEEDLE = 1e-3;
 
   private final FacetTree tree;
   private final double spacing;
@@ -43,8 +36,7 @@ public final class FacetSamples {
 
   /** Height over the longest edge, mm. */
   public double breadth(int slot) {
-    double longest = Extremes.greater(tree.edge(slot, 0), Extremes.greater(tree.edge(slot, 1), tree.edge(slot, 2)));
-    return 2 * area(slot) / longest;
+    return tree.breadth(slot);
   }
 
   /** Whether one colour cannot tell of all of it: it is broader than the spacing and has several samples. */
@@ -54,7 +46,7 @@ public final class FacetSamples {
 
   /** Whether it is too narrow to tell which way it faces, so that nothing can be measured from it. */
   public boolean isNeedle(int slot) {
-    return breadth(slot) < NEEDLE;
+    return tree.isNeedle(slot);
   }
 
   /** Middle of the corners. */

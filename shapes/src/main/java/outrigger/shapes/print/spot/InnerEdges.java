@@ -12,7 +12,6 @@ import outrigger.shapes.print.facet.CubeMap;
 import outrigger.shapes.print.facet.Facets;
 import outrigger.shapes.print.facet.Seams;
 import outrigger.shapes.print.facet.Vec;
-import outrigger.shapes.print.sample.FacetSamples;
 import outrigger.shapes.print.tree.FacetTree;
 import outrigger.shapes.print.tree.NearRegions;
 
@@ -96,7 +95,7 @@ public final class InnerEdges {
       longest = Math.max(longest, square(half));
     }
     double area = facets.area(facet);
-    return 4 * area * area < FacetSamples.NEEDLE * FacetSamples.NEEDLE * longest;
+    return 4 * area * area < FacetTree.NEEDLE * FacetTree.NEEDLE * longest;
   }
 
   /** Length of an edge, squared, mm^2. */

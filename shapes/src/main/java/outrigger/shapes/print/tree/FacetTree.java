@@ -21,6 +21,12 @@ import outrigger.shapes.print.facet.Vec;
 public final class FacetTree {
   /** Numbers a node. */
   public static final int WIDTH = TreeBounds.WIDTH;
+
+  /**
+   * Of a facet less high than this rounding to the grid decides which way it faces, mm: sixteen grid steps turn it by some
+   * six degrees.
+   */
+  public static final double NEEDLE = 1e-3;
   private static final CubeMap SIDES = new CubeMap(1);
   /** A side's number stands above the place on the curve, whose lowest bits make room for it. */
   private static final int SIDE_BITS = 3;
@@ -153,6 +159,16 @@ public final class FacetTree {
     double y = (double) corners[a + 1] - corners[b + 1];
     double z = (double) corners[a + 2] - corners[b + 2];
     return Math.sqrt(x * x + y * y + z * z);
+  }
+
+  /** Height of a facet over its longest edge, mm. */
+  public double breadth(int slot) {
+    return 2 * area(slot) / Extremes.greater(edge(slot, 0), Extremes.greater(edge(slot, 1), edge(slot, 2)));
+  }
+
+  /** Whether a facet is too narrow to tell which way it faces, so that nothing can be measured from it. */
+  public boolean isNeedle(int slot) {
+    return breadth(slot) < NEEDLE;
   }
 
   /** Part of a facet's rounded normal. */

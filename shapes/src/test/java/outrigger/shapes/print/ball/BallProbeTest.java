@@ -135,13 +135,13 @@ class BallProbeTest {
   @Test
   void pull_ofKnownSpokes_isTheNearestPointOfTheirHull() {
     Spokes spokes = new Spokes();
-    spokes.add(1, 0, 0, 1);
+    spokes.add(1, 0, 0, 1, true);
     assertEquals(1, spokes.pull().length(), 1e-12);
-    spokes.add(0, 1, 0, 1);
+    spokes.add(0, 1, 0, 1, true);
     assertEquals(Math.sqrt(0.5), spokes.pull().length(), 1e-9);
-    spokes.add(0, 0, 1, 1);
+    spokes.add(0, 0, 1, 1, true);
     assertEquals(Math.sqrt(1 / 3.0), spokes.pull().length(), 1e-9);
-    spokes.add(0, 0, -1, 1);
+    spokes.add(0, 0, -1, 1, true);
     assertEquals(0, spokes.pull().plus(new Vec(0, 0, 0), 1).length(), 1e-9);
   }
 }

@@ -40,4 +40,17 @@ class ThreadEndsTest {
     assertNoConcern(new ThreadedParts(5, 0.2, 0, 0.49, 36, 0.3).bolt(3.5));
     assertNoConcern(new ThreadedParts(4, 0.2, 0.2, 0.975, 48, 0.3).bolt(4));
   }
+
+  @Test
+  void rod_raisesNoAlarm() {
+    assertNoConcern(new ThreadedParts(5, 0, 0, 0.975, 48, 0.3).rod(2));
+    assertNoConcern(new ThreadedParts(8, 0, 0.2, 0.93, 64, 0.9).rod(1.5));
+  }
+
+  @Test
+  void nut_raisesNoAlarm() {
+    assertNoConcern(new ThreadedParts(5, 0.2, 0, 0.49, 96, 0.7).nut(5.5));
+    assertNoConcern(new ThreadedParts(4, 0.3, 0, 0.975, 64, 0.55).nut(3));
+    assertNoConcern(new ThreadedParts(5, 0.2, 0.4, 0.975, 24, 0.3).nut(2));
+  }
 }
