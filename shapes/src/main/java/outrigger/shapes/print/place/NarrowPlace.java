@@ -33,6 +33,8 @@ public record NarrowPlace(Spot narrowest, Form form, double length, double bread
   private static final double TOP = 0.02;
   /** What faces the other way than a top is a smaller part of it than this: few samples fall on a small top. */
   private static final double ONE_SIDED = 0.25;
+  /** What has a surface on one side alone, against an inner edge, is no strip: the mean normal along the way it is held. */
+  private static final double ONE_FACED = 0.5;
   /** Middles of a pin or hole keep within this part of the width from its axis. */
   private static final double STRAIGHT = 0.25;
   /** Sides all round face away from each other: their mean is no longer than this part of a unit. */
@@ -182,6 +184,9 @@ public record NarrowPlace(Spot narrowest, Form form, double length, double bread
     if (allRound && Math.sqrt(Math.max(0, trace(spread) - along(spread, axis))) < STRAIGHT * width
         && length > SHORT * width) {
       return Form.ROUND;
+    }
+    if (Math.abs(facing.dot(ofGrips.axis(0))) > ONE_FACED) {
+      return severalWays ? Form.LUMP : Form.SHEET;
     }
     Vec top = across(facing, ofGrips.axis(0));
     if (top.length() > LAND && ends(spots, 0, top.times(1 / top.length()))) {
