@@ -19,6 +19,8 @@ final class Spokes {
   private static final double PLANE = 1e-3;
   /** Two corners of one face lie no farther off it than this after rounding to the grid, mm. */
   private static final double ROUNDED = 2.0 / Grid.PER_MM;
+  /** tan 3 degrees: facets of one face lie no farther off each other's planes, for a way along these. */
+  private static final double FOLD = 0.0524;
   private static final int ROUNDS = 60;
   private static final int MOST = 160;
   private static final double WISH = 0.1;
@@ -91,21 +93,19 @@ final class Spokes {
     count = kept;
   }
 
-  /** Whether a nearer place touches the ball with a plane that holds this one. */
+  /** Whether the plane that touches the ball at another place, a nearer one or one touched squarely, holds this one. */
   private boolean isBeside(int i) {
     for (int j = 0; j < count; j++) {
-      if (isOnPlane(i, j, PLANE * distances[j]) && distances[i] > distances[j] * FARTHER
-          || square[j] && !square[i] && isOnPlane(i, j, ROUNDED)) {
+      double cosine = product(j, all[3 * i], all[3 * i + 1], all[3 * i + 2]);
+      double off = Math.abs(distances[i] * cosine - distances[j]);
+      if (off < PLANE * distances[j] && distances[i] > distances[j] * FARTHER) {
+        return true;
+      }
+      if (square[j] && !square[i] && off < ROUNDED + FOLD * distances[i] * Math.sqrt(Math.max(0, 1 - cosine * cosine))) {
         return true;
       }
     }
     return false;
-  }
-
-  /** Whether a place lies on the plane that touches the ball at another, within a distance, mm. */
-  private boolean isOnPlane(int i, int other, double within) {
-    double cosine = product(other, all[3 * i], all[3 * i + 1], all[3 * i + 2]);
-    return Math.abs(distances[i] * cosine - distances[other]) < within;
   }
 
   private double product(int i, double x, double y, double z) {

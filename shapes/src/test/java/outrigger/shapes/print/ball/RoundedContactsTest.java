@@ -65,6 +65,22 @@ class RoundedContactsTest {
     }
   }
 
+  /** Nor is a border a little farther in of a face bent by a degree, as the flank of a thread. */
+  @Test
+  void borderOfABentFace_isNoContact() {
+    double radius = 0.064;
+    double way = radius * Math.tan(Math.toRadians(8.6));
+    double off = Math.tan(Math.toRadians(1)) * way;
+    Vec border = new Vec(-way, radius + off, 0);
+    Spokes spokes = new Spokes();
+    spokes.add(FLANK.x(), FLANK.y(), 0, radius, true);
+    spokes.add(0, 1, 0, radius, true);
+    spokes.add(border.x() / border.length(), border.y() / border.length(), 0, border.length(), false);
+    assertTrue(spokes.pull().length() < Facing.HELD);
+    spokes.dropBeside();
+    assertEquals(Math.sin(Math.toRadians(15)), spokes.pull().length(), 1e-9);
+  }
+
   /** So far off that rounding does not explain it, it is one. */
   @Test
   void edgeBeyondRounding_isAContact() {
