@@ -28,9 +28,9 @@ public sealed interface Solid permits Prism, Revolution, Faceted, Placed, Union,
     return new Common(List.of(solids));
   }
 
-  /** This solid and the others together. */
+  /** This solid and the others together. Thousands joined one after the other are one union, not nested ones. */
   default Solid join(Solid... others) {
-    List<Solid> all = new ArrayList<>(List.of(this));
+    List<Solid> all = new ArrayList<>(this instanceof Union union ? union.solids() : List.of(this));
     all.addAll(List.of(others));
     return union(all);
   }
@@ -40,9 +40,14 @@ public sealed interface Solid permits Prism, Revolution, Faceted, Placed, Union,
     return cut(List.of(cutters));
   }
 
-  /** This solid with the others cut away. */
+  /** This solid with the others cut away; likewise one cut where it has been cut before. */
   default Solid cut(List<? extends Solid> cutters) {
-    return cutters.isEmpty() ? this : new Cut(this, List.copyOf(cutters));
+    if (cutters.isEmpty()) {
+      return this;
+    }
+    List<Solid> all = new ArrayList<>(this instanceof Cut cut ? cut.cutters() : List.of());
+    all.addAll(cutters);
+    return new Cut(this instanceof Cut cut ? cut.solid() : this, all);
   }
 
   /** Moved by millimetres. */
