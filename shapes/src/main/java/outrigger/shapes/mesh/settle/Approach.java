@@ -7,11 +7,17 @@ package outrigger.shapes.mesh.settle;
  * in their own order, whatever facet or edge tells them: as much to the last bit.
  */
 final class Approach {
-  /** Pairs nearer than this, grid units, are measured exactly: doubles tell them within a millionth of it. */
-  private static final double NEAR = 0x1p-10;
-
+  /** A vertex nearer than this to a facet, grid units, is measured exactly: doubles tell how far it is to some 2^-28. */
+  private static final double NEAR = 0x1p-16;
+  /** Facets lower than this, and vertices so near them: where the one is over the other, doubles may not tell. */
+  private static final double THIN = 0x1p-10;
+  /** Edges nearer than this, grid units: where they are nearest, doubles tell the less the more they are parallel. */
+  private static final double CLOSE = 0x1p-10;
+  /** Squared sine of the angle below which doubles do not tell where edges are nearest at all. */
   private static final double PARALLEL = 1e-12;
-  private static final double WIDE = 4;
+
+  /** How many numbers tell of a pair, but for its corners. */
+  static final int NUMBERS = 8;
 
   /** The four corners. */
   final int[] corner = new int[4];
@@ -42,7 +48,8 @@ final class Approach {
     double square = dot(n, n);
     double toB = dot(cross(av, ac), n) / square;
     double toC = dot(cross(ab, av), n) / square;
-    if (toB >= 0 && toC >= 0 && toB + toC <= 1 && !isThin(square, ab, ac)) {
+    boolean thin = square < THIN * THIN * Math.max(dot(ab, ab), dot(ac, ac));
+    if (toB >= 0 && toC >= 0 && toB + toC <= 1 && !thin) {
       shares(toB + toC - 1, -toB, -toC);
       double height = dot(av, n) / square;
       set(way, height * n[0], height * n[1], height * n[2]);
@@ -53,14 +60,9 @@ final class Approach {
       toEdge(vertex, b, c, 2, 3);
       toEdge(vertex, a, c, 1, 3);
     }
-    if (distance < 2 * NEAR) {
+    if (distance < (thin ? 2 * THIN : NEAR)) {
       exact.toFacet();
     }
-  }
-
-  /** Whether the inside of a facet is hardly farther from its edges than what is near. */
-  private static boolean isThin(double square, double[] ab, double[] ac) {
-    return square < NEAR * NEAR * Math.max(dot(ab, ab), dot(ac, ac));
   }
 
   /** Measures to an edge of the facet, if it is nearer than what was found before. */
@@ -96,22 +98,39 @@ final class Approach {
     shares(s, t - 1, -t);
     set(way, r[0] + s * u[0] - t * v[0], r[1] + s * u[1] - t * v[1], r[2] + s * u[2] - t * v[2]);
     distance = length(way);
-    boolean parallel = det <= PARALLEL * uu * vv;
-    boolean between = !parallel && s > 0 && s < 1 && t > 0 && t < 1;
-    return between && distance >= NEAR
-        || (between || isEndWithin(parallel ? WIDE : NEAR, a, b, c, d)) && exact.betweenEdges();
+    if (det <= PARALLEL * uu * vv) {
+      return exact.betweenEdges();
+    }
+    boolean between = s > 0 && s < 1 && t > 0 && t < 1;
+    return between && distance >= CLOSE || (between || isEndClose(a, b, c, d)) && exact.betweenEdges();
   }
 
-  private boolean isEndWithin(double reach, int a, int b, int c, int d) {
-    distance = reach;
+  private boolean isEndClose(int a, int b, int c, int d) {
+    distance = CLOSE;
     toEdge(a, c, d, 0, 0);
     toEdge(b, c, d, 0, 0);
     toEdge(c, a, b, 0, 0);
     toEdge(d, a, b, 0, 0);
-    return distance < reach;
+    return distance < CLOSE;
   }
 
-  private void set(int a, int b, int c, int d) {
+  /** Writes what was measured from a place on; returns the place after it. */
+  int write(double[] numbers, int at) {
+    System.arraycopy(share, 0, numbers, at, 4);
+    System.arraycopy(way, 0, numbers, at + 4, 3);
+    numbers[at + 7] = distance;
+    return at + NUMBERS;
+  }
+
+  /** Takes what was written for what was measured; returns the place after it. */
+  int read(double[] numbers, int at) {
+    System.arraycopy(numbers, at, share, 0, 4);
+    System.arraycopy(numbers, at + 4, way, 0, 3);
+    distance = numbers[at + 7];
+    return at + NUMBERS;
+  }
+
+  void set(int a, int b, int c, int d) {
     corner[0] = a;
     corner[1] = b;
     corner[2] = c;

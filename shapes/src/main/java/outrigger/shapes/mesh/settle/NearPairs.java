@@ -21,6 +21,8 @@ final class NearPairs {
   private final IntList toFacets = new IntList();
   /** Four corners a pair: the ends of two edges. */
   private final IntList toEdges = new IntList();
+  /** Of each pair what {@link Approach} writes. */
+  private double[] measured = {};
 
   /**
    * No pair yet.
@@ -97,16 +99,37 @@ final class NearPairs {
     }
   }
 
-  /** Measures each pair anew and tells how it stands. */
-  void forEach(Consumer<Approach> told) {
+  /** Measures each pair anew. */
+  void measure() {
+    measured = new double[Approach.NUMBERS * (toFacets.size() + toEdges.size()) / 4];
+    int at = 0;
     for (int i = 0; i < toFacets.size(); i += 4) {
       approach.toFacet(toFacets.get(i), toFacets.get(i + 1), toFacets.get(i + 2), toFacets.get(i + 3));
-      told.accept(approach);
+      at = approach.write(measured, at);
     }
     for (int i = 0; i < toEdges.size(); i += 4) {
-      if (approach.betweenEdges(toEdges.get(i), toEdges.get(i + 1), toEdges.get(i + 2), toEdges.get(i + 3))) {
+      if (!approach.betweenEdges(toEdges.get(i), toEdges.get(i + 1), toEdges.get(i + 2), toEdges.get(i + 3))) {
+        approach.distance = Double.POSITIVE_INFINITY;
+      }
+      at = approach.write(measured, at);
+    }
+  }
+
+  /** Tells how each pair stood when they were measured last; edges of which an end is nearer are not told. */
+  void forEach(Consumer<Approach> told) {
+    int at = forEach(toFacets, 0, told);
+    forEach(toEdges, at, told);
+  }
+
+  private int forEach(IntList pairs, int first, Consumer<Approach> told) {
+    int at = first;
+    for (int i = 0; i < pairs.size(); i += 4) {
+      approach.set(pairs.get(i), pairs.get(i + 1), pairs.get(i + 2), pairs.get(i + 3));
+      at = approach.read(measured, at);
+      if (approach.distance < Double.POSITIVE_INFINITY) {
         told.accept(approach);
       }
     }
+    return at;
   }
 }

@@ -1,6 +1,5 @@
 package outrigger.shapes.mesh.settle;
 
-import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -9,8 +8,6 @@ import outrigger.shapes.mesh.frame.Rounded;
 
 /** Where vertices are, that may move from where they were before they were rounded. */
 final class Places {
-  private static final BigDecimal ONE = new BigDecimal(Rounded.fixed(1));
-
   private final Rounded given;
   private final boolean[] known;
   /** Exactly where vertices were, of those somebody asked for; three a vertex. */
@@ -51,7 +48,12 @@ final class Places {
   BigInteger fixed(int v, int axis) {
     BigInteger was = exact.computeIfAbsent(v, this::exact)[axis];
     double moved = by[3 * v + axis];
-    return moved == 0 ? was : was.add(new BigDecimal(moved).multiply(ONE).toBigInteger());
+    if (moved == 0) {
+      return was;
+    }
+    // all 53 bits of it as a whole number
+    int places = Math.getExponent(moved) - 52;
+    return was.add(BigInteger.valueOf((long) Math.scalb(moved, -places)).shiftLeft(Rounded.BITS + places));
   }
 
   private BigInteger[] exact(int v) {

@@ -64,6 +64,7 @@ final class Relaxation {
       weight[v] = 0;
       Arrays.fill(sum, 3 * v, 3 * v + 3, 0);
     }
+    pairs.measure();
     pairs.forEach(pair -> {
       for (int v : pair.corner) {
         room[v] = Math.min(room[v], pair.distance);

@@ -82,10 +82,12 @@ final class Spreading {
         throw new UnsettledException(frame.out(Place.of(grid, relaxation.freed().get(0))));
       }
       NearPairs pairs = pairs();
+      pairs.measure();
       pairs.forEach(this::checkTouch);
       for (int i = 0; i < STEPS; i++) {
         relaxation.step(pairs);
       }
+      pairs.measure();
       pairs.forEach(this::freeClose);
       round();
     }
