@@ -51,27 +51,41 @@ final class Contacts {
   }
 
   private String how(int f, int g) {
-    int s0 = side(f, surface.corner(g, 0));
-    int s1 = side(f, surface.corner(g, 1));
-    int s2 = side(f, surface.corner(g, 2));
+    int s0 = surface.side(f, surface.corner(g, 0));
+    int s1 = surface.side(f, surface.corner(g, 1));
+    int s2 = surface.side(f, surface.corner(g, 2));
     if (s0 == 0 && s1 == 0 && s2 == 0) {
       return "lie in one plane and overlap or touch";
     }
-    int t0 = side(g, surface.corner(f, 0));
-    int t1 = side(g, surface.corner(f, 1));
-    int t2 = side(g, surface.corner(f, 2));
-    return straddles(s0, s1, s2) && straddles(t0, t1, t2) ? "cross each other"
+    int t0 = surface.side(g, surface.corner(f, 0));
+    int t1 = surface.side(g, surface.corner(f, 1));
+    int t2 = surface.side(g, surface.corner(f, 2));
+    return straddles(s0, s1, s2) && straddles(t0, t1, t2) && !isEdgeOnEdge(f, g) ? "cross each other"
         : "touch where they share no corner or edge";
+  }
+
+  /** Whether a plane through an edge of either leaves the facets on two sides: of two that meet, the edges then cross. */
+  private boolean isEdgeOnEdge(int f, int g) {
+    for (int i = 0; i < 3; i++) {
+      for (int j = 0; j < 3; j++) {
+        int a = surface.corner(f, i);
+        int b = surface.corner(f, (i + 1) % 3);
+        int c = surface.corner(g, j);
+        if (side(a, b, c, surface.corner(g, (j + 1) % 3)) == 0
+            && side(a, b, c, surface.corner(f, (i + 2) % 3)) * side(a, b, c, surface.corner(g, (j + 2) % 3)) < 0) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private int side(int a, int b, int c, int v) {
+    return Sign.side(surface.xyz(), a, b, c, v);
   }
 
   private static boolean straddles(int s, int t, int u) {
     return Math.min(s, Math.min(t, u)) < 0 && Math.max(s, Math.max(t, u)) > 0;
-  }
-
-  private int side(int f, int v) {
-    int a = surface.corner(f, 0);
-    return Sign.dot(surface.normal(f, 0), surface.normal(f, 1), surface.normal(f, 2), surface.x(v) - surface.x(a),
-        surface.y(v) - surface.y(a), surface.z(v) - surface.z(a));
   }
 
   /** Middle of what the two facets' boxes have in common: a place near the contact. */

@@ -107,4 +107,19 @@ class ProofTest {
   static TreeSet<String> rules(Verdict verdict) {
     return verdict.findings().stream().map(Finding::rule).collect(Collectors.toCollection(TreeSet::new));
   }
+
+  /** Each straddles the other's planes, and still no more meets than an edge with an edge. */
+  @Test
+  void judge_ridgesThatTouchAcrossEachOther_doNotCross() {
+    int[][] low = {{-2, 0, 0}, {2, 0, 0}, {0, -1, -2}, {0, 1, -2}};
+    int[][] high = {{0, -2, 0}, {0, 2, 0}, {-1, 0, 2}, {1, 0, 2}};
+    Soup ridges = new Soup();
+    for (int[][] p : new int[][][] {low, high}) {
+      ridges.facet(p[0], p[2], p[1]).facet(p[0], p[1], p[3]).facet(p[0], p[3], p[2]).facet(p[1], p[2], p[3]);
+    }
+    Proof.Verdict verdict = Proof.judge(ridges.mesh());
+    assertTrue(verdict.proven().isEmpty());
+    verdict.findings().forEach(
+        f -> assertTrue(f.message().endsWith("touch where they share no corner or edge"), f.message()));
+  }
 }
