@@ -67,11 +67,12 @@ public final class FacetSamples {
     Vec c = corner(slot, k + 2);
     double width = a.distance(b);
     Vec along = b.minus(a).times(1 / width);
-    double foot = c.minus(a).dot(along);
+    // over the shortest edge the corner may lie far to one side: rows are then laid aslant, towards it
+    double foot = tree.edge(slot, k) < tree.edge(slot, (k + 1) % 3) ? width / 2 : c.minus(a).dot(along);
     Vec up = c.minus(a).plus(along, -foot);
     double height = up.length();
     if (isAllNear(slot, middle(slot))) {
-      list.add(slot, middle(slot), width * height / 2);
+      list.add(slot, middle(slot), area(slot));
     } else {
       int from = list.size();
       spread(list, slot, new Frame(a, along, up.times(1 / height), width, height, foot));
@@ -79,9 +80,14 @@ public final class FacetSamples {
       for (int i = from; i < list.size(); i++) {
         sum += list.area(i);
       }
-      list.scaleAreas(from, width * height / 2 / sum);
+      list.scaleAreas(from, area(slot) / sum);
       list.retain(from, wanted);
     }
+  }
+
+  /** Whether all of a facet lies within the spacing of its middle. */
+  public boolean isAllNear(int slot) {
+    return isAllNear(slot, middle(slot));
   }
 
   /** Whether all of a facet lies within the spacing of a place. */
@@ -90,7 +96,7 @@ public final class FacetSamples {
         && p.distance(corner(slot, 2)) <= spacing;
   }
 
-  /** A facet on its base: the base's left end, unit vectors along it and up, and the shape in these. */
+  /** A facet on its base: the base's left end, unit vectors along it and up or aslant, and the shape in these. */
   private record Frame(Vec origin, Vec along, Vec up, double width, double height, double foot) {
     /** The greatest height between two places of the base. */
     double top(double left, double right) {

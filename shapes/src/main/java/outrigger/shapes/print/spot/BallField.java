@@ -131,6 +131,11 @@ public final class BallField {
     return Arrays.copyOf(starts, count);
   }
 
+  /** Whether a facet is so small that one beside it may stand for it; a long one reaches too far, however thin it is. */
+  private boolean isFine(int slot) {
+    return samples.area(slot) < cell && samples.isAllNear(slot);
+  }
+
   /** The samples that one thread spreads at a time. */
   private final class Spread {
     private final SampleList list = new SampleList();
@@ -140,7 +145,7 @@ public final class BallField {
         if (!meets[slot]) {
           standIn[slot] = slot++;
         } else {
-          slot = samples.area(slot) < cell ? addTogether(slot, to) : addAlone(slot);
+          slot = isFine(slot) ? addTogether(slot, to) : addAlone(slot);
         }
       }
       list.sort();
@@ -163,7 +168,7 @@ public final class BallField {
       double sum = 0;
       int largest = from;
       int end = from;
-      for (; end < to && sum < cell && samples.area(end) < cell && meets[end]; end++) {
+      for (; end < to && sum < cell && isFine(end) && meets[end]; end++) {
         sum += samples.area(end);
         largest = samples.area(end) > samples.area(largest) ? end : largest;
       }

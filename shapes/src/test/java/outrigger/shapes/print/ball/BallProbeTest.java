@@ -108,8 +108,18 @@ class BallProbeTest {
 
   @Test
   void addTo_anyFacet_leavesNoPointFartherThanPromised() {
+    assertNoPointFarther(FacetTree.of(someMesh()));
+  }
+
+  /** Two edges are next to equal, and the corner between them lies far beside the third. */
+  @Test
+  void addTo_leaningNeedles_leavesNoPointFartherThanPromised() {
+    assertNoPointFarther(FacetTree.of(Mesher.mesh(WallShapes.turned(Prism.of(Profile.polygon(0, 0, 0.01, 0, 0.05, 6), 0,
+        0.01)))));
+  }
+
+  private static void assertNoPointFarther(FacetTree tree) {
     Random random = new Random(SEED);
-    FacetTree tree = FacetTree.of(someMesh());
     double spacing = 0.7;
     for (int slot = 0; slot < tree.size(); slot++) {
       SampleList points = new SampleList();
