@@ -1,6 +1,7 @@
 package outrigger.shapes.mesh.meet;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.num.Grid;
@@ -36,7 +37,7 @@ final class Section {
     this.places = places;
     if (places.size() == 2) {
       if (compare(places.get(0), places.get(1)) > 0) {
-        places.add(places.remove(0));
+        Collections.swap(places, 0, 1);
       }
     } else if (places.size() > 2) {
       places.sort(this::compare);
