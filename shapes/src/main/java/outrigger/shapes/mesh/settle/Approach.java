@@ -102,16 +102,21 @@ final class Approach {
       return exact.betweenEdges();
     }
     boolean between = s > 0 && s < 1 && t > 0 && t < 1;
-    return between && distance >= CLOSE || (between || isEndClose(a, b, c, d)) && exact.betweenEdges();
+    return between && distance >= CLOSE || (between || isEndWithin(CLOSE, a, b, c, d)) && exact.betweenEdges();
   }
 
-  private boolean isEndClose(int a, int b, int c, int d) {
-    distance = CLOSE;
+  /** Whether two edges are nearer each other than so much, wherever. */
+  boolean areEdgesWithin(double reach, int a, int b, int c, int d) {
+    return isEndWithin(reach, a, b, c, d) || betweenEdges(a, b, c, d) && distance < reach;
+  }
+
+  private boolean isEndWithin(double reach, int a, int b, int c, int d) {
+    distance = reach;
     toEdge(a, c, d, 0, 0);
     toEdge(b, c, d, 0, 0);
     toEdge(c, a, b, 0, 0);
     toEdge(d, a, b, 0, 0);
-    return distance < CLOSE;
+    return distance < reach;
   }
 
   /** Writes what was measured from a place on; returns the place after it. */

@@ -75,7 +75,8 @@ final class NearPairs {
       if (places.compare(ends[0], ends[2]) > 0) {
         ends = new int[] {ends[2], ends[3], ends[0], ends[1]};
       }
-      if (approach.betweenEdges(ends[0], ends[1], ends[2], ends[3]) && approach.distance < reach) {
+      // also if an end is nearest now: where they are nearest changes as they move
+      if (approach.areEdgesWithin(reach, ends[0], ends[1], ends[2], ends[3])) {
         add(toEdges, ends);
       }
     }
