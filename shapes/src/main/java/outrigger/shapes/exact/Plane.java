@@ -64,6 +64,23 @@ public final class Plane {
     return Math.min(a, b) << twos;
   }
 
+  /**
+   * A number that is the same for all directions of one line: of the quotients by the longest component, which come out
+   * alike from any multiple below 2^53, for a division is rounded once. So planes can be told apart without a common
+   * divisor.
+   */
+  public static long directionKey(long nx, long ny, long nz) {
+    long ax = Math.abs(nx);
+    long ay = Math.abs(ny);
+    long az = Math.abs(nz);
+    double longest = az >= ax && az >= ay ? nz : ay >= ax ? ny : nx;
+    // nothing and less than nothing are one direction
+    long x = Double.doubleToRawLongBits(nx / longest + 0.0);
+    long y = Double.doubleToRawLongBits(ny / longest + 0.0);
+    long z = Double.doubleToRawLongBits(nz / longest + 0.0);
+    return (x * 0x9E3779B97F4A7C15L ^ y) * 0xC2B2AE3D27D4EB4FL ^ z;
+  }
+
   /** Component of the normal along axis 0, 1 or 2. */
   public long normal(int axis) {
     return axis == 0 ? a : axis == 1 ? b : c;

@@ -146,7 +146,7 @@ public final class Mesher {
     Rounded of(Faces faces, Membership.Tree tree);
   }
 
-  /** In the operands' own frame, if there are any; where rounding makes facets meet, first as a turned operand sees it. */
+  /** In the operands' own frame, if there are any; what does not come to rest there, first as a turned operand sees it. */
   private Optional<Mesh> framed(Evaluation evaluation, Predicate<Mesh> isSound) {
     if (operands.isEmpty()) {
       return Optional.empty();
@@ -172,7 +172,7 @@ public final class Mesher {
     }
   }
 
-  /** Whether rounding made facets meet, or may have. */
+  /** Whether what rounding made of the facets does not come to rest, or may touch itself for it. */
   private boolean isBent(Settler settler) {
     return !settler.isAtRest() || !known && areAllTurned() && settler.mesh().filter(Settler::touchesItself).isPresent();
   }

@@ -28,9 +28,8 @@
  * <li>Else {@code Mesher} gathers the operands and the expression over them. What is turned by other than quarters is meshed
  *     first, by itself, and the turned mesh is an operand.
  * <li>In the {@code Frame} that the operands set, {@code Kernel} evaluates the expression to rounded facets.
- * <li>{@code Settler} makes a mesh of them. Where rounding made facets meet, the expression is evaluated as one of the
- *     turned operands sees it and turned as a whole ({@code Turning}); if that does not do, or there is none, corners are
- *     put clear of each other.
+ * <li>{@code Settler} makes a mesh of them. What does not come to rest is evaluated as one of the turned operands sees it and
+ *     turned as a whole ({@code Turning}); if that does not do, or there is none, corners are put clear of each other.
  * </ol>
  *
  * <p><b>Threads.</b> {@code Faces} carries the {@link outrigger.shapes.num.Workers} that work on them. Pieces of a step are

@@ -189,6 +189,12 @@ class BodyMountTest {
     assertTrue(part("post-place=rear").notes().get(0).contains("other hand is another part"));
   }
 
+  /** The gusset ends a fraction of a grid step beside it: rounding there must not bend the face. */
+  @Test
+  void build_outerFace_isFlatToTheLastGridStep() {
+    assertEquals(14.5, gauge("").max(Axis.Y));
+  }
+
   @Test
   void build_marks_areCutFourTenthsDeepInTheOuterFace() {
     double marked = measures("").volume();

@@ -18,7 +18,7 @@ public final class Face {
   public final int[] from;
   /** Vertex each edge ends at. */
   public final int[] to;
-  /** Face on the other side of each edge. */
+  /** Face on the other side of each edge; -1 where that is not known, as in a soup. */
   public final int[] across;
   /** Made when first asked for, perhaps by several threads: all alike. */
   private EdgeBlocks blocks;

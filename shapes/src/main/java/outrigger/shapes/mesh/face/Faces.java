@@ -66,6 +66,18 @@ public final class Faces {
 
   /** A face by its number. */
   public Face face(int f) {
+    Face face = faces[f];
+    return face != null ? face : facet(f);
+  }
+
+  /** A facet of a soup, of which most are never asked for: made when one is. */
+  private Face facet(int f) {
+    int h = 3 * f;
+    int[] from = {halfEdges.from(h), halfEdges.from(h + 1), halfEdges.from(h + 2)};
+    int[] to = {from[1], from[2], from[0]};
+    Plane plane = planeThrough(from);
+    faces[f] = new Face(0, looksUp(plane, from, to), h, from, to, new int[] {-1, -1, -1});
+    number(f, plane);
     return faces[f];
   }
 
@@ -154,12 +166,13 @@ public final class Faces {
     return offset / (offset - plane.roughOffset(x[to], y[to], z[to]));
   }
 
-  /** Bounds of all faces: least x, y, z, largest x, y, z of each. */
+  /** Bounds of all faces: least x, y, z, largest x, y, z of each. No facet of a soup is made for it. */
   public int[] boxes() {
     int[] boxes = new int[6 * count];
     workers.split(count, BOXES, (from, to) -> {
       for (int f = from; f < to; f++) {
-        bound(faces[f].first, faces[f].first + faces[f].edges(), boxes, f);
+        Face face = faces[f];
+        bound(face == null ? 3 * f : face.first, face == null ? 3 * f + 3 : face.first + face.edges(), boxes, f);
       }
     });
     return boxes;
@@ -175,7 +188,7 @@ public final class Faces {
   /** Number of the first half-edge of an operand; those of the next one begin where they end. */
   public int firstEdge(int operand) {
     int f = firstFace[operand];
-    return f == count ? halfEdges.size() : faces[f].first;
+    return f == count ? halfEdges.size() : faces[f] == null ? 3 * f : faces[f].first;
   }
 
   private void bound(int firstEdge, int endEdge, int[] boxes, int box) {
@@ -230,6 +243,22 @@ public final class Faces {
   void number(int f, Plane plane) {
     faces[f].plane = planes.number(plane);
     groupOf[f] = Group.of(faces[f].plane, faces[f].up);
+  }
+
+  /**
+   * Adds facets that may cross, overlap and meet anyhow as the only operand; together they must bound something. Their
+   * planes are numbered as they are asked for.
+   *
+   * @param some threads that put them in place
+   */
+  public void addSoup(int[] xyz, int[] corners, Workers some) {
+    growVertices(vertices + xyz.length / 3);
+    addVertices(xyz);
+    halfEdges.addTriangles(corners, some);
+    count = corners.length / 3;
+    faces = new Face[count];
+    groupOf = new int[count];
+    endOperand();
   }
 
   private void endOperand() {

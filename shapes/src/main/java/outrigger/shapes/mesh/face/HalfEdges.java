@@ -1,6 +1,7 @@
 package outrigger.shapes.mesh.face;
 
 import java.util.Arrays;
+import outrigger.shapes.mesh.FacetCorner;
 import outrigger.shapes.num.Workers;
 
 /** Where each directed edge starts, its face and loop, which one follows it, and which runs the other way. */
@@ -56,6 +57,26 @@ public final class HalfEdges {
     }
   }
 
+  /** Adds the edges of triangles, three corners each, numbered as their faces from 0; some threads do. */
+  void addTriangles(int[] corners, Workers workers) {
+    int n = corners.length;
+    from = corners.clone();
+    face = new int[n];
+    next = new int[n];
+    // each has one loop, of its own number
+    loop = face;
+    twin = new int[n];
+    workers.split(n, AT_ONCE, (first, end) -> {
+      for (int h = first; h < end; h++) {
+        face[h] = h / 3;
+        next[h] = FacetCorner.next(h);
+        twin[h] = -1;
+      }
+    });
+    size = n;
+    loops = n / 3;
+  }
+
   /**
    * Finds the half-edges that run the other way, as {@link Twins} does, counted from the first.
    *
@@ -107,7 +128,7 @@ public final class HalfEdges {
     return next[h];
   }
 
-  /** The half-edge of the neighbour that runs the other way. */
+  /** The half-edge of the neighbour that runs the other way; -1 where that is not known, as in a soup. */
   public int twin(int h) {
     return twin[h];
   }

@@ -1,6 +1,7 @@
 package outrigger.shapes.mesh.face;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import outrigger.shapes.exact.Plane;
 import outrigger.shapes.num.Interrupt;
@@ -96,7 +97,9 @@ final class SolidFaces {
       }
     }
     Plane plane = faces.planeThrough(from);
-    faces.put(f, new Face(operand, faces.looksUp(plane, from, to), first, from, to, new int[from.length]));
+    int[] across = new int[from.length];
+    Arrays.fill(across, -1);
+    faces.put(f, new Face(operand, faces.looksUp(plane, from, to), first, from, to, across));
     return plane;
   }
 

@@ -37,6 +37,11 @@ public final class Rounded {
     this.before = before;
   }
 
+  /** The same where vertices are taken to have been where they are put. */
+  public Rounded(int[] xyz, int[] corners, boolean[] moved) {
+    this(xyz, corners, moved, (v, axis) -> fixed(xyz[3 * v + axis]));
+  }
+
   /** A coordinate on the grid, 2^-{@value #BITS} of a unit. */
   public static BigInteger fixed(long place) {
     return BigInteger.valueOf(place).shiftLeft(BITS);

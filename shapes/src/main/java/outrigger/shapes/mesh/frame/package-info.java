@@ -10,8 +10,8 @@
  * <li>{@code Moments} sums powers of the coordinates of all faces about the middle of the bounds. Even ones put the axes in
  *     order, odd ones turn each of them its way.
  * <li>Of the frames that these leave open {@code Signature} takes the one in which all corners hash to the least number.
- * <li>What is evaluated in that frame is {@link Rounded} to the nearest grid point. Where rounding makes facets meet, the
- *     axes of operands that are turned by any angle come next ({@link Turns}).
+ * <li>What is evaluated in that frame is {@link Rounded} to the nearest grid point. What does not come to rest so
+ *     is evaluated in the axes of operands that are turned by any angle ({@link Turns}).
  * </ol>
  *
  * <p><b>Sources.</b> None known; ordering axes by moments is common where shapes are to be compared whatever their pose.

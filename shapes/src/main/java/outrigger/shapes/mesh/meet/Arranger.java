@@ -9,6 +9,7 @@ import outrigger.shapes.mesh.face.Face;
 import outrigger.shapes.mesh.face.Faces;
 import outrigger.shapes.mesh.inside.ConvexOperands;
 import outrigger.shapes.mesh.inside.Hiding;
+import outrigger.shapes.num.Interrupt;
 
 /**
  * Meets all faces of different operands with each other and sorts out how they meet.
@@ -60,6 +61,31 @@ public final class Arranger implements FacePairs.Meetings {
     return arranger;
   }
 
+  /**
+   * Meets the faces of a soup, which may cross each other and do not know their neighbours, as far as they need sheets.
+   *
+   * @param boxes the boxes of the faces
+   * @param contacts which of them do
+   */
+  public static Arranger ofSoup(Faces faces, BoxTree tree, int[] boxes, ConvexOperands convex, Hiding hiding,
+      Contacts contacts) {
+    Arranger arranger = new Arranger(faces, contacts, hiding);
+    FacePairs pairs = FacePairs.ofSoup(faces, boxes, contacts, convex, hiding, arranger);
+    for (int f = 0; f < faces.faceCount(); f++) {
+      if (contacts.needsSheet(f)) {
+        Interrupt.check();
+        int face = f;
+        tree.forEachOverlap(boxes, f, g -> {
+          if (g > face || g < face && !contacts.needsSheet(g)) {
+            pairs.visit(Math.min(face, g), Math.max(face, g));
+          }
+        });
+      }
+    }
+    arranger.sheets = contacts.onPlanes();
+    return arranger;
+  }
+
   /** Which faces need a sheet. */
   public Contacts contacts() {
     return contacts;
@@ -72,12 +98,12 @@ public final class Arranger implements FacePairs.Meetings {
 
   /** The faces of a plane that its sheet does without. */
   public List<Integer> loneFaces(int plane) {
-    return free.loneOn(plane);
+    return free == null ? List.of() : free.loneOn(plane);
   }
 
   /** The boxes of the loops and faces that a plane's sheet does without; null where there are none. */
   public BoxTree free(int plane) {
-    return free.boxesOn(plane);
+    return free == null ? null : free.boxesOn(plane);
   }
 
   /** All stretches, each once. */

@@ -20,6 +20,7 @@ final class FacePairs implements BoxTree.PairVisitor {
   /** The boxes of the faces. */
   private final int[] boxes;
   private final Spans spans;
+  private final boolean soup;
   private final Hiding hiding;
   private final ConvexOperands convex;
   private final Contacts contacts;
@@ -44,15 +45,28 @@ final class FacePairs implements BoxTree.PairVisitor {
     void stretch(int f, int g, int axis, End low, End high);
   }
 
-  FacePairs(Faces faces, int[] boxes, Contacts contacts, ConvexOperands convex, Hiding hiding, Meetings meetings) {
+  private FacePairs(Faces faces, int[] boxes, Contacts contacts, ConvexOperands convex, Hiding hiding, boolean soup,
+      Meetings meetings) {
     this.faces = faces;
     this.boxes = boxes;
     this.contacts = contacts;
     this.convex = convex;
     this.hiding = hiding;
+    this.soup = soup;
     this.meetings = meetings;
     spans = new Spans(faces);
     rough = new RoughStretch(faces);
+  }
+
+  /** For the faces of solid operands. */
+  FacePairs(Faces faces, int[] boxes, Contacts contacts, ConvexOperands convex, Hiding hiding, Meetings meetings) {
+    this(faces, boxes, contacts, convex, hiding, false, meetings);
+  }
+
+  /** For the facets of a soup. */
+  static FacePairs ofSoup(Faces faces, int[] boxes, Contacts contacts, ConvexOperands convex, Hiding hiding,
+      Meetings meetings) {
+    return new FacePairs(faces, boxes, contacts, convex, hiding, true, meetings);
   }
 
   @Override
@@ -65,11 +79,11 @@ final class FacePairs implements BoxTree.PairVisitor {
   private void meet(int f, int g) {
     Face face = faces.face(f);
     Face other = faces.face(g);
-    if (face.operand == other.operand || hiding.isHidden(f) || hiding.isHidden(g)) {
+    if (!soup && (face.operand == other.operand || hiding.isHidden(f) || hiding.isHidden(g))) {
       return;
     }
     if (face.plane == other.plane) {
-      if (!convex.areApart(face, other) && !convex.areApart(other, face)) {
+      if (!soup && !convex.areApart(face, other) && !convex.areApart(other, face)) {
         contacts.mark(f);
         contacts.mark(g);
       }
@@ -81,7 +95,7 @@ final class FacePairs implements BoxTree.PairVisitor {
       return;
     }
     int axis = Spans.axisOf(p, q);
-    if (hiding.mayHide(f, g)) {
+    if (!soup && hiding.mayHide(f, g)) {
       rough.look(face, q, other, p, axis);
       if (rough.isNothing() || rough.isSomething() && hiding.hidesClearly(f, g, rough)) {
         return;
@@ -108,8 +122,8 @@ final class FacePairs implements BoxTree.PairVisitor {
     }
     List<Span> ofG = onP.spans();
     List<Span> ofF = onQ.spans();
-    boolean contact = Section.isContact(onP, ofG, onQ, ofF);
-    if (contact) {
+    boolean contact = soup || Section.isContact(onP, ofG, onQ, ofF);
+    if (contact && !soup) {
       contacts.meet(f, g, onP.enters(ofG, ofF), onQ.enters(ofF, ofG));
     }
     for (Span s : ofG) {
@@ -122,13 +136,20 @@ final class FacePairs implements BoxTree.PairVisitor {
           continue;
         }
         if (contact) {
-          meetings.segment(f, g, s, from, to);
-          meetings.segment(g, f, t, from, to);
+          addSegment(f, g, s, from, to);
+          addSegment(g, f, t, from, to);
         } else {
           meetings.stretch(f, g, axis, later ? new End(s.fromEdge(), f, from) : new End(t.fromEdge(), g, from),
               sooner ? new End(s.toEdge(), f, to) : new End(t.toEdge(), g, to));
         }
       }
+    }
+  }
+
+  /** Of a soup it is known already which faces need a sheet. */
+  private void addSegment(int on, int face, Span span, ExactPoint from, ExactPoint to) {
+    if (!soup || contacts.needsSheet(on)) {
+      meetings.segment(on, face, span, from, to);
     }
   }
 

@@ -41,7 +41,8 @@ public final class SheetSegments {
 
   private void add(int on, int face, ExactPoint from, ExactPoint to, boolean above, boolean below) {
     int plane = faces.face(on).plane;
-    Lists.add(new Foreign(on, segment(plane, face, from, to, above, below, false)), plane, foreign);
+    boolean soup = faces.face(face).across[0] < 0;
+    Lists.add(new Foreign(on, segment(plane, face, from, to, above, below, soup)), plane, foreign);
   }
 
   /** Gives the ends of all that faces left on a plane so far. */
@@ -77,7 +78,7 @@ public final class SheetSegments {
   private void addEdges(Face face, List<Segment> all) {
     Plane p = faces.plane(face.plane);
     for (int e = 0; e < face.edges(); e++) {
-      if (faces.face(face.across[e]).plane == face.plane) {
+      if (face.across[e] < 0 || faces.face(face.across[e]).plane == face.plane) {
         continue;
       }
       Face other = faces.face(face.across[e]);

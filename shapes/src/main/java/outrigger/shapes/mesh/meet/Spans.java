@@ -89,7 +89,7 @@ final class Spans {
   private void add(List<Section.Place> places, Face face, int e, int sa, int sb, int planeNumber) {
     int a = face.from[e];
     int b = face.to[e];
-    int across = faces.face(face.across[e]).plane;
+    int across = face.across[e] < 0 ? -1 : faces.face(face.across[e]).plane;
     if (sa * sb < 0) {
       places.add(new Section.Place(crossing(face, e, planeNumber), face.first + e, true, true, false));
     } else if (sa == 0 && sb == 0) {
@@ -105,14 +105,15 @@ final class Spans {
   }
 
   private ExactPoint crossing(Face face, int e, int plane) {
-    int edge = faces.halfEdges().edge(face.first + e);
+    int twin = faces.halfEdges().twin(face.first + e);
+    int edge = twin < 0 ? face.first + e : Math.min(twin, face.first + e);
     int number = known.number(edge, plane);
     if (number < 0) {
       number = known.add(edge, plane);
       int a = Math.min(face.from[e], face.to[e]);
       int b = Math.max(face.from[e], face.to[e]);
       crossings.add(ExactPoint.crossing(faces.x(a), faces.y(a), faces.z(a), faces.x(b), faces.y(b), faces.z(b),
-          faces.plane(plane)).in(face.plane, faces.face(face.across[e]).plane, plane));
+          faces.plane(plane)).in(face.plane, face.across[e] < 0 ? -1 : faces.face(face.across[e]).plane, plane));
     }
     return crossings.get(number);
   }

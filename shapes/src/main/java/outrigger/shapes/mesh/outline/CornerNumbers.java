@@ -23,4 +23,9 @@ public final class CornerNumbers {
     }
     return numbers[corner] - 1;
   }
+
+  /** The same, or -1 for a corner that nobody asked for. */
+  public int known(int corner) {
+    return numbers[corner] - 1;
+  }
 }

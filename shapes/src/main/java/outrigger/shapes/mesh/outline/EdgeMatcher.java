@@ -19,9 +19,14 @@ final class EdgeMatcher {
   private static final int AT_ONCE = 1 << 13;
 
   private final Outline outline;
+  private final boolean soup;
 
-  EdgeMatcher(Outline outline) {
+  /**
+   * @param soup whether more than two faces may meet along an edge, to be parted when they are on the grid
+   */
+  EdgeMatcher(Outline outline, boolean soup) {
     this.outline = outline;
+    this.soup = soup;
   }
 
   /**
@@ -75,26 +80,30 @@ final class EdgeMatcher {
     return true;
   }
 
+  /** How many lists of edges there are: one a group, and that of the pinned ones. */
   private int lists() {
-    return outline.groups().size();
+    return outline.groups().size() + 1;
   }
 
   private IntList list(int k) {
-    return outline.edges(outline.groups().get(k));
+    return k == outline.groups().size() ? outline.pinned() : outline.edges(outline.groups().get(k));
   }
 
   private static boolean isMatched(LongMap map, int a, int b) {
-    return map.get(LongMap.edge(b, a)) >= 0;
+    return map.get(LongMap.edge(b, a)) == map.get(LongMap.edge(a, b));
   }
 
-  /** The edges, 0 for each. */
+  /** How many times, less one, an edge runs each way. */
   private LongMap edgeMap() {
     LongMap map = new LongMap(3 * outline.vertexCount());
     for (int k = 0; k < lists(); k++) {
       IntList edges = list(k);
       for (int i = 0; i < edges.size(); i += 2) {
         long edge = LongMap.edge(edges.get(i), edges.get(i + 1));
-        if (map.put(edge, 0) >= 0) {
+        int before = map.put(edge, 0);
+        if (before >= 0 && soup) {
+          map.put(edge, before + 1);
+        } else if (before >= 0) {
           ExactPoint a = outline.point(edges.get(i));
           ExactPoint b = outline.point(edges.get(i + 1));
           throw TouchException.along(place(a), place(b));

@@ -6,6 +6,7 @@ import outrigger.shapes.mesh.face.Faces;
 import outrigger.shapes.mesh.face.Group;
 import outrigger.shapes.num.IntList;
 import outrigger.shapes.num.Place;
+import outrigger.shapes.num.ShapeException;
 import outrigger.shapes.num.Shares;
 import outrigger.shapes.num.Workers;
 
@@ -25,12 +26,19 @@ public final class Outline {
   /** Edges by group; null where a group has none. */
   private final IntList[] byGroup;
   private final IntList groups = new IntList();
+  /** Edges of facets that stay as they are beside what is outlined: start, end, start, end, ... */
+  private final IntList pinned = new IntList();
   private boolean[] bends = new boolean[0];
 
   /** An empty outline; the faces know the planes. There is room at once for as many points as they have corners. */
   public Outline(Faces faces) {
+    this(faces, faces.vertexCount());
+  }
+
+  /** The same where so many points, about, are expected. */
+  public Outline(Faces faces, int room) {
     this.faces = faces;
-    points = new PointNumbers(faces.vertexCount());
+    points = new PointNumbers(room);
     byGroup = new IntList[2 * faces.planeCount()];
   }
 
@@ -78,17 +86,31 @@ public final class Outline {
     byGroup[group].add(to);
   }
 
+  /** Adds an edge of a facet that is not outlined but stays as it is: another must run back between the same ends. */
+  public void pin(int from, int to) {
+    pinned.add(from);
+    pinned.add(to);
+  }
+
+  IntList pinned() {
+    return pinned;
+  }
+
   /**
    * Brings all outlines to their fewest edges.
    *
-   * @throws outrigger.shapes.mesh.frame.TouchException if the result touches itself along a line
+   * @param soup whether the result may touch itself along a line
+   * @throws ShapeException if it does and may not
    */
-  public void simplify() {
+  public void simplify(boolean soup) {
     bends = new boolean[points.size()];
+    for (int i = 0; i < pinned.size(); i++) {
+      bends[pinned.get(i)] = true;
+    }
     sortGroups();
     inRuns(Outline::markBends);
     inRuns(Outline::straighten);
-    new EdgeMatcher(this).match();
+    new EdgeMatcher(this, soup).match();
   }
 
   private void sortGroups() {

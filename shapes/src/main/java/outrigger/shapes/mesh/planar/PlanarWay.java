@@ -56,7 +56,7 @@ public final class PlanarWay {
     }
     try {
       return arranged(rims, columns, operands, axis).flatMap(
-          outline -> new Settler(Kernel.finish(outline), Frame.GIVEN, Workers.of(1), mesh -> false).mesh());
+          outline -> new Settler(Kernel.finish(outline, false), Frame.GIVEN, Workers.of(1), mesh -> false).mesh());
     } catch (ShapeException refusal) {
       return Optional.empty();
     }

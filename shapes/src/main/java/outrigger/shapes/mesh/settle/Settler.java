@@ -7,15 +7,18 @@ import java.util.function.Predicate;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.mesh.frame.Frame;
 import outrigger.shapes.mesh.frame.Rounded;
+import outrigger.shapes.mesh.spatial.Kernel;
 import outrigger.shapes.num.Workers;
 
 /**
- * Brings rounded facets to rest: as they are where rounding did no harm, and else with corners put clear of each other
- * before they are rounded.
+ * Brings rounded facets to rest: as they are where rounding did no harm, or cut anew where they meet; and where that does
+ * not do, with corners put clear of each other before they are rounded.
  *
  * <p>What touched before any rounding is left to touch, for whoever asked for it to mend.
  */
 public final class Settler {
+  /** Times that facets which meet are cut anew. What has not come to rest then seldom does. */
+  private static final int PASSES = 2;
   /** Facets that are worth a thread. */
   private static final int AT_ONCE = 1 << 13;
   /**
@@ -33,7 +36,7 @@ public final class Settler {
   private Optional<Mesh> mesh = Optional.empty();
 
   /**
-   * Of some facets, and looks whether rounding did them harm.
+   * Of some facets, and looks whether they come to rest without moving corners by more than rounding does.
    *
    * @param given facets in a frame, that met no other before they were rounded but at common corners and edges
    * @param frame that frame; meshes are brought back to the axes given
@@ -52,7 +55,7 @@ public final class Settler {
     return !Faults.areNone(mesh) || Fans.isPinched(mesh);
   }
 
-  /** Whether the facets are at rest: as they were rounded, unless the mesh was asked for. */
+  /** Whether the facets are at rest: as they were rounded or cut anew, unless the mesh was asked for. */
   public boolean isAtRest() {
     return atRest;
   }
@@ -72,25 +75,46 @@ public final class Settler {
     return mesh;
   }
 
-  /** Whether the mesh of the facets as they were rounded, which it keeps, is at rest. */
+  /** Whether facets that are rounded, and a few times cut anew where they meet, come to rest in a mesh, which it keeps. */
   private boolean rests() {
-    int[] corners = withoutCollapsed();
-    if (corners.length == 0) {
-      return true;
-    }
-    Mesh rounded = Mesh.of(given.xyz(), corners, workers);
-    boolean whole = !fellTogether(rounded);
-    if (whole && corners.length <= MANY) {
-      mesh = finished(rounded);
-      if (mesh.filter(isSound).isPresent()) {
+    Rounded now = given;
+    for (int pass = 0;; pass++) {
+      int[] corners = withoutCollapsed(now);
+      if (corners.length == 0) {
+        mesh = Optional.empty();
         return true;
       }
+      Mesh rounded = Mesh.of(now.xyz(), corners, workers);
+      boolean whole = pass == 0 && !fellTogether(rounded);
+      if (whole && corners.length <= MANY) {
+        mesh = finished(rounded);
+        if (mesh.filter(isSound).isPresent()) {
+          return true;
+        }
+      }
+      boolean[] moved = movedFacets(now, corners);
+      if (Faults.areNone(rounded.xyz(), rounded.corners(), moved, workers)) {
+        mesh = finished(rounded);
+        return whole || mesh.filter(isSound).isPresent() || !mesh.map(Settler::touchesItself).orElse(false);
+      } else if (pass == PASSES) {
+        return false;
+      }
+      now = resolved(rounded.xyz(), rounded.corners(), moved);
     }
-    if (!Faults.areNone(rounded.xyz(), rounded.corners(), movedFacets(corners), workers)) {
-      return false;
+  }
+
+  /** Resolved again, without the facets that have no area. */
+  private Rounded resolved(int[] xyz, int[] corners, boolean[] moved) {
+    int[] kept = new int[corners.length];
+    boolean[] keptMoved = new boolean[moved.length];
+    int n = 0;
+    for (int f = 0; f < moved.length; f++) {
+      if (GridFacets.hasArea(xyz, corners, f)) {
+        System.arraycopy(corners, 3 * f, kept, 3 * n, 3);
+        keptMoved[n++] = moved[f];
+      }
     }
-    mesh = finished(rounded);
-    return whole || mesh.filter(isSound).isPresent() || !mesh.map(Settler::touchesItself).orElse(false);
+    return Kernel.resolve(xyz, Arrays.copyOf(kept, 3 * n), Arrays.copyOf(keptMoved, n), workers);
   }
 
   /** With corners clear of each other, and without what is thinner than the grid. */
@@ -138,24 +162,24 @@ public final class Settler {
     return mesh.vertexCount() < count;
   }
 
-  private boolean[] movedFacets(int[] corners) {
+  private static boolean[] movedFacets(Rounded facets, int[] corners) {
     boolean[] moved = new boolean[corners.length / 3];
     for (int i = 0; i < corners.length; i++) {
-      moved[i / 3] |= given.moved()[corners[i]];
+      moved[i / 3] |= facets.moved()[corners[i]];
     }
     return moved;
   }
 
   /** Facets two corners of which fell together are gone; their neighbours then share an edge. */
-  private int[] withoutCollapsed() {
-    int[] c = given.corners();
-    if (!isAnyCollapsed()) {
+  private int[] withoutCollapsed(Rounded facets) {
+    int[] c = facets.corners();
+    if (!isAnyCollapsed(facets)) {
       return c;
     }
     int[] kept = new int[c.length];
     int n = 0;
     for (int i = 0; i < c.length; i += 3) {
-      if (!isCollapsed(i)) {
+      if (!isCollapsed(facets, i)) {
         System.arraycopy(c, i, kept, n, 3);
         n += 3;
       }
@@ -163,11 +187,11 @@ public final class Settler {
     return Arrays.copyOf(kept, n);
   }
 
-  private boolean isAnyCollapsed() {
+  private boolean isAnyCollapsed(Rounded facets) {
     AtomicBoolean any = new AtomicBoolean();
-    workers.split(given.corners().length / 3, AT_ONCE, (from, to) -> {
+    workers.split(facets.corners().length / 3, AT_ONCE, (from, to) -> {
       for (int f = from; f < to && !any.get(); f++) {
-        if (isCollapsed(3 * f)) {
+        if (isCollapsed(facets, 3 * f)) {
           any.set(true);
         }
       }
@@ -175,12 +199,13 @@ public final class Settler {
     return any.get();
   }
 
-  private boolean isCollapsed(int i) {
-    int[] c = given.corners();
-    return isOne(c[i], c[i + 1]) || isOne(c[i + 1], c[i + 2]) || isOne(c[i + 2], c[i]);
+  private static boolean isCollapsed(Rounded facets, int i) {
+    int[] c = facets.corners();
+    return isOne(facets.xyz(), c[i], c[i + 1]) || isOne(facets.xyz(), c[i + 1], c[i + 2])
+        || isOne(facets.xyz(), c[i + 2], c[i]);
   }
 
-  private boolean isOne(int v, int w) {
-    return Arrays.equals(given.xyz(), 3 * v, 3 * v + 3, given.xyz(), 3 * w, 3 * w + 3);
+  private static boolean isOne(int[] xyz, int v, int w) {
+    return Arrays.equals(xyz, 3 * v, 3 * v + 3, xyz, 3 * w, 3 * w + 3);
   }
 }

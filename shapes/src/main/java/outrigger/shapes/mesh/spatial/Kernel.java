@@ -12,6 +12,7 @@ import outrigger.shapes.mesh.inside.Hiding;
 import outrigger.shapes.mesh.inside.Locator;
 import outrigger.shapes.mesh.inside.Membership;
 import outrigger.shapes.mesh.meet.Arranger;
+import outrigger.shapes.mesh.meet.Contacts;
 import outrigger.shapes.mesh.outline.CornerNumbers;
 import outrigger.shapes.mesh.outline.Outline;
 import outrigger.shapes.mesh.sheet.SheetLabels;
@@ -20,6 +21,7 @@ import outrigger.shapes.mesh.triangulation.FaceTriangulator;
 import outrigger.shapes.mesh.wire.Wires;
 import outrigger.shapes.num.Place;
 import outrigger.shapes.num.ShapeException;
+import outrigger.shapes.num.Workers;
 
 /**
  * Evaluates one expression over operands, plane by plane; see the package page for the steps.
@@ -57,7 +59,7 @@ public final class Kernel {
       if (within.inside()) {
         addAll(faces, outline);
       }
-      return finish(outline);
+      return finish(outline, false);
     }
     try {
       return evaluate(faces, tree, true);
@@ -75,7 +77,33 @@ public final class Kernel {
   public static Rounded evaluate(Faces faces, Membership.Tree tree, boolean hide) {
     Outline outline = new Outline(faces);
     addBoundary(faces, tree, hide, outline);
-    return finish(outline);
+    return finish(outline, false);
+  }
+
+  /**
+   * Makes one solid of facets that cross and overlap: all that they wind round, without facets if that is nothing.
+   *
+   * @param moved of each facet whether it may meet others otherwise than in common corners and edges; two that may not do
+   *     not
+   */
+  public static Rounded resolve(int[] xyz, int[] corners, boolean[] moved, Workers workers) {
+    Faces faces = new Faces();
+    faces.addSoup(xyz, corners, workers);
+    Membership.Tree tree = new Membership.Tree();
+    tree.operand();
+    int[] boxes = BoxTree.boxesOfFacets(xyz, corners, workers);
+    BoxTree boxTree = BoxTree.of(boxes, workers);
+    ConvexOperands convex = new ConvexOperands(faces);
+    Hiding hiding = new Hiding(faces, boxes, tree, convex, true);
+    Locator locator = new Locator(faces, boxTree, convex, hiding);
+    Contacts contacts = new Contacts(faces);
+    Untouched untouched = Untouched.of(faces, boxTree, boxes, xyz, moved, contacts, workers);
+    Outline outline = new Outline(faces, 0);
+    CornerNumbers numbers = new CornerNumbers(faces, outline);
+    untouched.keep(locator, outline, numbers);
+    Arranger arranger = Arranger.ofSoup(faces, boxTree, boxes, convex, hiding, contacts);
+    addSheets(faces, arranger, () -> new SheetWalker(locator, hiding, tree, 1), outline);
+    return untouched.join(finish(outline, true), xyz, numbers);
   }
 
   private static void addAll(Faces faces, Outline outline) {
@@ -102,14 +130,17 @@ public final class Kernel {
     Arranger arranger = Arranger.of(faces, boxTree, boxes, convex, hiding);
     Supplier<Locator> locator = () -> new Locator(faces, boxTree, convex, hiding);
     new Wires(faces, arranger, hiding, locator, tree, outline).outline(outline);
+    addSheets(faces, arranger, () -> new SheetWalker(locator.get(), hiding, tree, faces.operandCount()), outline);
+  }
+
+  private static void addSheets(Faces faces, Arranger arranger, Supplier<SheetWalker> walker, Outline outline) {
     arranger.addStretches();
-    new SheetLabels(faces, arranger, () -> new SheetWalker(locator.get(), hiding, tree, faces.operandCount()))
-        .outline(outline);
+    new SheetLabels(faces, arranger, walker).outline(outline);
   }
 
   /** Brings an outline to its fewest edges, cuts its faces into facets and rounds their corners. */
-  public static Rounded finish(Outline outline) {
-    outline.simplify();
+  public static Rounded finish(Outline outline, boolean soup) {
+    outline.simplify(soup);
     return round(outline, FaceTriangulator.triangulate(outline));
   }
 
@@ -128,6 +159,6 @@ public final class Kernel {
         before[v] = moved[v] ? p : null;
       }
     });
-    return new Rounded(xyz, corners, moved,  (v, k) -> before[v].fixed(k, Rounded.BITS));
+    return new Rounded(xyz, corners, moved, (v, k) -> before[v].fixed(k, Rounded.BITS));
   }
 }

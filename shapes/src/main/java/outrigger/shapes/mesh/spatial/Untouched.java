@@ -1,0 +1,263 @@
+package outrigger.shapes.mesh.spatial;
+
+import java.util.Arrays;
+import outrigger.shapes.exact.BoxTree;
+import outrigger.shapes.exact.ExactPoint;
+import outrigger.shapes.exact.FacetContact;
+import outrigger.shapes.mesh.face.Face;
+import outrigger.shapes.mesh.face.Faces;
+import outrigger.shapes.mesh.face.Group;
+import outrigger.shapes.mesh.face.HalfEdges;
+import outrigger.shapes.mesh.frame.Rounded;
+import outrigger.shapes.mesh.inside.Locator;
+import outrigger.shapes.mesh.meet.Contacts;
+import outrigger.shapes.mesh.outline.CornerNumbers;
+import outrigger.shapes.mesh.outline.Outline;
+import outrigger.shapes.num.Interrupt;
+import outrigger.shapes.num.Shares;
+import outrigger.shapes.num.Workers;
+
+/**
+ * The facets of a soup that meet others only as facets of a sound mesh do, in common corners and edges: they stay as they
+ * are or go whole, and only the planes of the others need sheets. Where few are touched, as where a few corners out of many
+ * were rounded, the rest costs next to nothing.
+ *
+ * <p>Where parts touched before they were rounded, a corner may lie on an edge between one that is touched and one that is
+ * not. So the neighbours of those that are touched are outlined with them, and their edges may be split; only what lies
+ * beyond them stays as it is.
+ *
+ * <p>From facet to facet across an edge that only those two have, the same holds on either side. So one look tells for all
+ * that hang together whether they bound what is wound round, from which side, or not. Where one that stays as it is has
+ * a neighbour that is outlined, its edge is pinned there.
+ */
+final class Untouched {
+  /** Weights of a facet's corners for a point in it; others, any will do, are tried where the first lies on another. */
+  private static final int[][] WEIGHTS = {{1, 1, 1}, {1, 2, 3}, {5, 3, 1}, {2, 7, 11}, {13, 29, 17}, {97, 89, 83}};
+
+  /** Half-edges that are worth a thread. */
+  private static final int AT_ONCE = 1 << 15;
+
+  private final Faces faces;
+  private final Contacts contacts;
+  /** Of each facet whether it is untouched and has a neighbour that is not. */
+  private final boolean[] beside;
+  private int[] queue = new int[16];
+  /** Corners of the facets that stay, and how many. */
+  private final int[] kept;
+  private int keptCount;
+
+  private Untouched(Faces faces, Contacts contacts) {
+    this.faces = faces;
+    this.contacts = contacts;
+    beside = new boolean[faces.faceCount()];
+    kept = new int[3 * faces.faceCount()];
+  }
+
+  /**
+   * Marks all facets of a soup that need a sheet, and links the others.
+   *
+   * @param boxes the boxes of the facets
+   * @param moved of each facet whether it may meet others improperly; two that may not do not
+   */
+  static Untouched of(Faces faces, BoxTree tree, int[] boxes, int[] xyz, boolean[] moved, Contacts contacts,
+      Workers workers) {
+    Untouched untouched = new Untouched(faces, contacts);
+    Shares.of(workers, moved.length, f -> moved[f] ? 1 : 0).each(() -> (from, to) -> {
+      untouched.meetMoved(tree, boxes, xyz, moved, from, to);
+      return to;
+    });
+    untouched.link(workers);
+    new Coplanar(faces, xyz).spread(contacts, workers);
+    untouched.markBeside();
+    return untouched;
+  }
+
+  private void meetMoved(BoxTree tree, int[] boxes, int[] xyz, boolean[] moved, int from, int to) {
+    for (int f = from; f < to; f++) {
+      if (moved[f]) {
+        Interrupt.check();
+        int facet = f;
+        tree.forEachOverlap(boxes, f, g -> {
+          if (g > facet || g < facet && !moved[g]) {
+            meet(facet, g, xyz);
+          }
+        });
+      }
+    }
+  }
+
+  private void meet(int f, int g, int[] xyz) {
+    HalfEdges h = faces.halfEdges();
+    if (FacetContact.improper(xyz, h.from(3 * f), h.from(3 * f + 1), h.from(3 * f + 2), h.from(3 * g), h.from(3 * g + 1),
+        h.from(3 * g + 2))) {
+      contacts.mark(f);
+      contacts.mark(g);
+    }
+  }
+
+  /** Links facets over edges that two have; those at any other edge are touched. */
+  private void link(Workers workers) {
+    HalfEdges halfEdges = faces.halfEdges();
+    int[] twin = halfEdges.twins(0, halfEdges.size(), 0, faces.vertexCount(), workers);
+    workers.split(twin.length, AT_ONCE, (from, to) -> {
+      for (int h = from; h < to; h++) {
+        if (twin[h] < 0) {
+          contacts.mark(halfEdges.face(h));
+        } else {
+          halfEdges.setTwin(h, twin[h]);
+        }
+      }
+    });
+  }
+
+  private void markBeside() {
+    HalfEdges halfEdges = faces.halfEdges();
+    for (int f = 0; f < beside.length; f++) {
+      for (int h = 3 * f; contacts.needsSheet(f) && h < 3 * f + 3; h++) {
+        if (halfEdges.twin(h) >= 0) {
+          int next = halfEdges.face(halfEdges.twin(h));
+          beside[next] = !contacts.needsSheet(next);
+        }
+      }
+    }
+    for (int f = 0; f < beside.length; f++) {
+      if (beside[f]) {
+        // numbers its plane
+        faces.face(f);
+      }
+    }
+  }
+
+  /**
+   * Keeps what the untouched facets bound, in the order they have, and pins it in the outline of the others.
+   *
+   * @param numbers of corners in that outline
+   */
+  void keep(Locator locator, Outline outline, CornerNumbers numbers) {
+    int[] ways = ways(locator);
+    for (int f = 0; f < ways.length; f++) {
+      if (ways[f] != 0 && beside[f]) {
+        outline(f, ways[f] > 0, outline, numbers);
+      } else if (ways[f] != 0) {
+        keep(3 * f, ways[f] > 0, outline, numbers);
+      }
+    }
+  }
+
+  /** Of each facet how it stays, as {@link #way} has it; 0 for those that need a sheet. */
+  private int[] ways(Locator locator) {
+    int[] ways = new int[faces.faceCount()];
+    boolean[] seen = new boolean[ways.length];
+    for (int f = 0; f < ways.length; f++) {
+      seen[f] = contacts.needsSheet(f);
+    }
+    for (int f = 0; f < ways.length; f++) {
+      if (!seen[f]) {
+        Interrupt.check();
+        int way = way(f, locator);
+        int size = gather(f, seen);
+        for (int i = 0; i < size; i++) {
+          ways[queue[i]] = way;
+        }
+      }
+    }
+    return ways;
+  }
+
+  /** Whether a facet bounds what is wound round as it is (1), turned over (-1) or not at all (0). */
+  private int way(int f, Locator locator) {
+    for (int[] weight : WEIGHTS) {
+      try {
+        return way(f, weight, locator);
+      } catch (Locator.OnFace chance) {
+        // another facet touches this one there: the next weights give another point
+      }
+    }
+    throw new IllegalStateException("every point tried on a facet lies on another");
+  }
+
+  private int way(int f, int[] weight, Locator locator) {
+    Face face = faces.face(f);
+    int[] sides = new int[2];
+    locator.look(ExactPoint.mean(faces.point(face.from[0]), weight[0], faces.point(face.from[1]), weight[1],
+        faces.point(face.from[2]), weight[2]), face.plane).replay((operand, above, below) -> {
+          sides[0] += above;
+          sides[1] += below;
+        }, 1);
+    boolean outside = sides[face.up ? 0 : 1] > 0;
+    boolean inside = sides[face.up ? 1 : 0] > 0;
+    return inside == outside ? 0 : inside ? 1 : -1;
+  }
+
+  /** Puts all facets not seen that hang together with one into the queue; returns how many. */
+  private int gather(int first, boolean[] seen) {
+    HalfEdges halfEdges = faces.halfEdges();
+    int size = 0;
+    queue[size++] = first;
+    seen[first] = true;
+    for (int i = 0; i < size; i++) {
+      int h = 3 * queue[i];
+      for (int e = h; e < h + 3; e++) {
+        int g = halfEdges.twin(e) / 3;
+        if (!seen[g]) {
+          seen[g] = true;
+          if (size == queue.length) {
+            queue = Arrays.copyOf(queue, 2 * size);
+          }
+          queue[size++] = g;
+        }
+      }
+    }
+    return size;
+  }
+
+  private void outline(int f, boolean asItIs, Outline outline, CornerNumbers numbers) {
+    HalfEdges halfEdges = faces.halfEdges();
+    Face face = faces.face(f);
+    for (int h = face.first; h < face.first + 3; h++) {
+      int next = halfEdges.face(halfEdges.twin(h));
+      if (!beside[next] || faces.face(next).plane != face.plane) {
+        int from = numbers.of(halfEdges.from(h));
+        int to = numbers.of(halfEdges.to(h));
+        outline.add(Group.of(face.plane, face.up == asItIs), asItIs ? from : to, asItIs ? to : from);
+      }
+    }
+  }
+
+  private void keep(int first, boolean asItIs, Outline outline, CornerNumbers numbers) {
+    HalfEdges halfEdges = faces.halfEdges();
+    for (int h = first; h < first + 3; h++) {
+      kept[keptCount++] = halfEdges.from(asItIs ? h : 2 * first + 2 - h);
+      if (beside[halfEdges.face(halfEdges.twin(h))]) {
+        int from = numbers.of(halfEdges.from(h));
+        int to = numbers.of(halfEdges.to(h));
+        outline.pin(asItIs ? from : to, asItIs ? to : from);
+      }
+    }
+  }
+
+  /**
+   * The facets that stay, with the soup's vertices, and after them those that were made of the others.
+   *
+   * @param numbers of corners in the outline of the others
+   */
+  Rounded join(Rounded others, int[] xyz, CornerNumbers numbers) {
+    int vertices = xyz.length / 3;
+    int[] vertexOf = new int[others.moved().length];
+    Arrays.setAll(vertexOf, v -> vertices + v);
+    for (int v = 0; v < vertices; v++) {
+      if (numbers.known(v) >= 0) {
+        vertexOf[numbers.known(v)] = v;
+      }
+    }
+    int[] corners = Arrays.copyOf(kept, keptCount + others.corners().length);
+    for (int i = keptCount; i < corners.length; i++) {
+      corners[i] = vertexOf[others.corners()[i - keptCount]];
+    }
+    int[] places = Arrays.copyOf(xyz, xyz.length + others.xyz().length);
+    System.arraycopy(others.xyz(), 0, places, xyz.length, others.xyz().length);
+    boolean[] moved = new boolean[vertices + others.moved().length];
+    System.arraycopy(others.moved(), 0, moved, vertices, others.moved().length);
+    return new Rounded(places, corners, moved);
+  }
+}
