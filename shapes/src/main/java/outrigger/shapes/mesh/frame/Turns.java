@@ -1,6 +1,7 @@
 package outrigger.shapes.mesh.frame;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import outrigger.shapes.num.Placement;
@@ -33,8 +34,8 @@ public final class Turns {
         distinct.set(same, p);
       }
     }
-    distinct.sort(Comparator.comparing((Placement p) -> -count(p, all)).thenComparing(p -> fromAll(p, all),
-        Turns::compare));
+    distinct.sort(Comparator.comparing((Placement p) -> -count(p, all)).thenComparing(p -> inSteps(fromAll(p, all)),
+        Arrays::compare));
     return distinct.subList(0, Math.min(MOST, distinct.size()));
   }
 
@@ -76,6 +77,11 @@ public final class Turns {
       }
     }
     return seen;
+  }
+
+  /** In whole steps: what differs by less than one, each from the next, has an order all the same. */
+  private static long[] inSteps(double[] seen) {
+    return Arrays.stream(seen).mapToLong(x -> Math.round(x / SAME)).toArray();
   }
 
   private static int compare(double[] a, double[] b) {

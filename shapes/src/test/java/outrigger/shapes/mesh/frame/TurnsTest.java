@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import outrigger.shapes.num.Axis;
 import outrigger.shapes.num.Placement;
@@ -47,6 +48,21 @@ class TurnsTest {
         List<Placement> placed = all.stream().map(p -> p.then(by)).toList();
         assertEquals(Turns.of(all).stream().map(p -> p.then(by)).toList(), Turns.of(placed), by.toString());
       }
+    }
+  }
+
+  /** Turns by so little that their sums differ by a little more or less than what counts as one. */
+  @Test
+  void of_turnsByNearlyNothing_haveOneOrder() {
+    List<Placement> all = new ArrayList<>();
+    for (double radians : new double[] {1.9732e-7, 1.2176e-4, 2.4858e-7}) {
+      all.add(Placement.turn(Axis.Z, Math.toDegrees(radians)));
+    }
+    all.add(Placement.turn(Axis.Y, Math.toDegrees(5.2175e-7)));
+    List<Placement> expected = Turns.of(all);
+    for (int i = 0; i < 24; i++) {
+      Collections.shuffle(all, new Random(i));
+      assertEquals(expected, Turns.of(all));
     }
   }
 }
