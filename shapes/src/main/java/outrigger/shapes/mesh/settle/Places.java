@@ -106,8 +106,8 @@ final class Places {
     return rough;
   }
 
-  /** Where a vertex is now, to the nearest grid point. */
+  /** Where a vertex is now, to the nearest grid point: where it was put before unless it has moved. */
   int rounded(int v, int axis) {
-    return (int) Math.floor(xyz[3 * v + axis] + 0.5);
+    return by[3 * v + axis] == 0 ? given.xyz()[3 * v + axis] : (int) Math.floor(xyz[3 * v + axis] + 0.5);
   }
 }
