@@ -16,7 +16,6 @@ public final class ExactPoint {
    */
   private static final double ROUGH = 0x1p-24;
 
-
   private final long x;
   private final long y;
   private final long z;
