@@ -21,7 +21,8 @@ final class Turning {
   private Turning() {}
 
   /** A placed mesh; empty where nothing of it is thicker than the grid. */
-  static Optional<Mesh> of(Mesh mesh, Placement p, Workers workers, Predicate<Mesh> isSound) {
+  static Optional<Mesh> of(Mesh mesh, Placement placement, Workers workers, Predicate<Mesh> isSound) {
+    Placement p = placement.onGrid();
     double[][] rows = {{p.xx(), p.xy(), p.xz()}, {p.yx(), p.yy(), p.yz()}, {p.zx(), p.zy(), p.zz()}};
     long[] by = {Grid.fromMm(p.tx()), Grid.fromMm(p.ty()), Grid.fromMm(p.tz())};
     int[] xyz = new int[3 * mesh.vertexCount()];

@@ -115,14 +115,28 @@ public record Placement(double xx, double xy, double xz, double yx, double yy, d
     return isAxis(xx, xy, xz) && isAxis(yx, yy, yz) && isAxis(zx, zy, zz);
   }
 
-  /** The same with its move rounded to the grid, and its turn, if it is one by quarters, exactly that. */
+  /**
+   * The same with its move rounded to the grid, and its turn, if it is one by quarters, exactly that.
+   *
+   * <p>Last bits go first: in these the same turns and moves put together in another order or place differ, so that of halves
+   * of a step, as a turn by 30 degrees makes of a step, some would go up and others down. No corner on the grid moves by more
+   * than 2^-20 of a step for it.
+   */
   public Placement onGrid() {
-    double x = Grid.toMm(Grid.fromMm(tx));
-    double y = Grid.toMm(Grid.fromMm(ty));
-    double z = Grid.toMm(Grid.fromMm(tz));
+    double x = onGrid(tx);
+    double y = onGrid(ty);
+    double z = onGrid(tz);
     return turnsQuarterly()
         ? new Placement(whole(xx), whole(xy), whole(xz), whole(yx), whole(yy), whole(yz), whole(zx), whole(zy), whole(zz), x, y, z)
-        : new Placement(xx, xy, xz, yx, yy, yz, zx, zy, zz, x, y, z);
+        : new Placement(turn(xx), turn(xy), turn(xz), turn(yx), turn(yy), turn(yz), turn(zx), turn(zy), turn(zz), x, y, z);
+  }
+
+  private static double onGrid(double mm) {
+    return Grid.toMm(Grid.fromMm(Math.rint(mm * 0x1p34) * 0x1p-34));
+  }
+
+  private static double turn(double component) {
+    return Math.rint(component * 0x1p46) * 0x1p-46;
   }
 
   /** The nearest whole number, never less than nothing at all. */

@@ -19,6 +19,15 @@ class LawsTest {
     assertEquals(List.of(), laws.broken());
   }
 
+  /** Half a grid step in the axes of a turned operand, but for a last bit that hung on where all lay. */
+  @ParameterizedTest
+  @ValueSource(longs = {48320, 49538})
+  void hold_seedsThatWereOtherwiseWhenMoved_keepAllLaws(long seed) {
+    Laws laws = new Laws(RandomExpression.small(seed), seed);
+    laws.hold();
+    assertEquals(List.of(), laws.broken());
+  }
+
   /** Surfaces inclined by a few millionths, or a grid step apart: they came to rest in no number of passes, or touching. */
   @ParameterizedTest
   @ValueSource(longs = {592, 1450, 2933, 3490, 3927, 5633, 6434, 7721, 8051, 8280, 8497, 9616, 11128, 11276, 11449, 11581,

@@ -30,6 +30,16 @@ class PlacementTest {
     assertEquals(Placement.turn(Axis.Y, 270), turns(100, 100, 70).onGrid());
   }
 
+  /** A step turned by 120 degrees is half a step back, or a last bit less: all halves go one way, wherever they lie. */
+  @Test
+  void onGrid_halfAStepButForALastBit_goesOneWay() {
+    Placement half = Placement.move(-Grid.STEP, 0, 0).then(Placement.turn(Axis.Z, 120));
+    for (int steps = -5000; steps < 5000; steps++) {
+      Placement moved = half.then(Placement.move(Grid.toMm(7L * steps), 0, 0));
+      assertEquals(Grid.toMm(7L * steps + 1), moved.onGrid().tx(), "after " + steps);
+    }
+  }
+
   @Test
   void turnsQuarterly_aMillionthOfARadian_isNone() {
     assertFalse(turns(Math.toDegrees(1e-6)).turnsQuarterly());
