@@ -24,10 +24,13 @@ public final class Arranger implements FacePairs.Meetings {
   private final Hiding hiding;
   private final Contacts contacts;
   private final SheetSegments segments;
+  /** Numbers of the piercings, by edge and face. */
   private final EdgeMeetings piercingNumbers;
   private final List<Piercing> piercings = new ArrayList<>();
   private final List<Stretch> stretches = new ArrayList<>();
+  /** Of each plane the faces that its sheet is laid of; null where it needs none. */
   private List<List<Integer>> sheets = List.of();
+  /** What sheets do without; null for a soup, of which nothing is looked for. */
   private FreeLoops free;
 
   private Arranger(Faces faces, Contacts contacts, Hiding hiding) {
@@ -55,7 +58,7 @@ public final class Arranger implements FacePairs.Meetings {
     }
     arranger.contacts.spread();
     CrossingFinder.find(faces, hiding, arranger.contacts, arranger.stretches);
-    arranger.markStale();
+    arranger.markBlockedPiercings();
     arranger.sheets = arranger.contacts.onPlanes();
     arranger.free = FreeLoops.find(faces, arranger.contacts, arranger.stretches, arranger.segments, arranger.sheets);
     return arranger;
@@ -116,7 +119,7 @@ public final class Arranger implements FacePairs.Meetings {
     return piercings;
   }
 
-  /** Has sheets know the stretches on them, but for free loops; each thread tells those of some of the planes. */
+  /** Adds stretches on faces with a sheet, but for free loops, to the segments there; each thread does some planes. */
   public void addStretches() {
     faces.workers().parts(faces.planeCount(), (from, to) -> {
       for (Stretch s : stretches) {
@@ -138,10 +141,10 @@ public final class Arranger implements FacePairs.Meetings {
   }
 
   /**
-   * Gives sheets to faces at an edge along which numbers cannot be taken anew, as {@link Hiding} asks for, because another
-   * face touches it.
+   * Gives sheets to both faces at an edge that is pierced and that another face touches, where anything is hidden: a walk
+   * would have to take its numbers anew at the piercing ({@link Hiding}), and beside such an edge it cannot.
    */
-  private void markStale() {
+  private void markBlockedPiercings() {
     for (Piercing p : piercings) {
       if (hiding.hidesAny() && contacts.isBlocked(p.edge)) {
         contacts.mark(faces.halfEdges().face(p.edge));
@@ -151,6 +154,7 @@ public final class Arranger implements FacePairs.Meetings {
     contacts.spreadFlat();
   }
 
+  /** The piercing of an edge through a face, a new one where it was not met before. */
   private Piercing piercing(int halfEdge, int face, ExactPoint at) {
     int edge = faces.halfEdges().edge(halfEdge);
     int number = piercingNumbers.number(edge, face);
@@ -180,6 +184,7 @@ public final class Arranger implements FacePairs.Meetings {
     attach(high, stretch);
   }
 
+  /** Notes at the end of a stretch that it begins or ends there. */
   private void attach(Piercing piercing, Stretch stretch) {
     int face = faces.halfEdges().face(piercing.edge);
     if (face == stretch.f || face == stretch.g) {

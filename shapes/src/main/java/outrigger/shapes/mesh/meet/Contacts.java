@@ -17,8 +17,11 @@ import outrigger.shapes.num.IntList;
  */
 public final class Contacts {
   private final Faces faces;
+  /** Of each face whether it needs a sheet. */
   private final boolean[] marked;
+  /** Of each half-edge whether it may lie in a face of another operand. */
   private final boolean[] blocked;
+  /** Of each corner whether it lies in the plane of a face that its own face is in contact with. */
   private final boolean[] touched;
   private boolean anyBlocked;
 
@@ -97,7 +100,10 @@ public final class Contacts {
     }
   }
 
-  /** Gives a sheet to the neighbours too, where an operand goes on flat across an edge, and to faces without a free rim. */
+  /**
+   * Gives a sheet also to the faces at a blocked edge across which their operand goes on flat, to faces with a rim that is
+   * blocked all round, and to all that go on flat from one with a sheet.
+   */
   void spread() {
     if (anyBlocked) {
       spreadFromBlocked();
@@ -112,12 +118,12 @@ public final class Contacts {
         marked[halfEdges.face(h)] = true;
       }
     }
-    boolean[] free = new boolean[halfEdges.loopCount()];
+    boolean[] open = new boolean[halfEdges.loopCount()];
     for (int h = 0; h < blocked.length; h++) {
-      free[halfEdges.loop(h)] |= !blocked[h];
+      open[halfEdges.loop(h)] |= !blocked[h];
     }
     for (int h = 0; h < blocked.length; h++) {
-      marked[halfEdges.face(h)] |= !free[halfEdges.loop(h)];
+      marked[halfEdges.face(h)] |= !open[halfEdges.loop(h)];
     }
   }
 

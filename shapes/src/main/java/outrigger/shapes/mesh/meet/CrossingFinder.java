@@ -29,10 +29,11 @@ final class CrossingFinder {
    * and where many crowd nearly all are hidden; on fewer the look costs more than it saves. Not sharp.
    */
   private static final int CROWD = 64;
+
   private final Faces faces;
   private final Hiding hiding;
   private final PlaneMeetings meetings;
-  /** Of each stretch on a crowded face what of it is hidden; none on other faces. */
+  /** Of each stretch on the crowded face that is examined what of it is hidden; none on other faces. */
   private HiddenParts[] hidden = {};
 
   private CrossingFinder(Faces faces, Hiding hiding) {
@@ -56,7 +57,7 @@ final class CrossingFinder {
       return (from, to) -> {
         for (int i = from; i < to; i++) {
           Interrupt.check();
-          finder.examine(clean.get(i), onFace.get(clean.get(i)), contacts);
+          finder.examineFace(clean.get(i), onFace.get(clean.get(i)), contacts);
         }
         return null;
       };
@@ -78,7 +79,7 @@ final class CrossingFinder {
     return onFace;
   }
 
-  private void examine(int f, List<Stretch> stretches, Contacts contacts) {
+  private void examineFace(int f, List<Stretch> stretches, Contacts contacts) {
     List<List<Stretch.Crossing>> found = new ArrayList<>();
     for (int i = 0; i < stretches.size(); i++) {
       found.add(List.of());
@@ -92,14 +93,15 @@ final class CrossingFinder {
       return;
     }
     for (int i = 0; i < found.size(); i++) {
-      stretches.get(i).cross(f, found.get(i));
+      stretches.get(i).setCrossings(f, found.get(i));
     }
   }
 
+  /** Looks at all pairs of stretches; false if two touch otherwise than by crossing. */
   private boolean examineAll(int f, List<Stretch> stretches, List<List<Stretch.Crossing>> found) {
     for (int i = 0; i < stretches.size(); i++) {
       for (int j = i + 1; j < stretches.size(); j++) {
-        if (!examine(f, stretches, i, j, found)) {
+        if (!examinePair(f, stretches, i, j, found)) {
           return false;
         }
       }
@@ -107,6 +109,7 @@ final class CrossingFinder {
     return true;
   }
 
+  /** The same for pairs whose boxes overlap and, on a crowded face, of which not all is hidden. */
   private boolean examineNear(int f, List<Stretch> stretches, List<List<Stretch.Crossing>> found) {
     int n = stretches.size();
     int[] boxes = new int[6 * n];
@@ -129,14 +132,14 @@ final class CrossingFinder {
     }
     boolean clean = BoxTree.of(Arrays.copyOf(boxes, 6 * count)).selfPairs((i, j) -> {
       Interrupt.check();
-      return examine(f, stretches, shown[i], shown[j], found);
+      return examinePair(f, stretches, shown[i], shown[j], found);
     });
     hidden = new HiddenParts[0];
     return clean;
   }
 
   /** Whether a stretch is seen to be hidden where a plane that parts its ends meets it. */
-  private boolean isHidden(HiddenParts parts, Stretch s, Plane plane) {
+  private boolean isHiddenAt(Plane plane, Stretch s, HiddenParts parts) {
     double first = 0;
     double last = 0;
     double size = 0;
@@ -159,7 +162,7 @@ final class CrossingFinder {
   }
 
   /** Looks at two stretches on a face; false if they touch otherwise than by crossing. */
-  private boolean examine(int f, List<Stretch> stretches, int i, int j, List<List<Stretch.Crossing>> found) {
+  private boolean examinePair(int f, List<Stretch> stretches, int i, int j, List<List<Stretch.Crossing>> found) {
     Stretch s = stretches.get(i);
     Stretch t = stretches.get(j);
     Face a = faces.face(s.other(f));
@@ -189,7 +192,7 @@ final class CrossingFinder {
       return !(sFrom == 0 && touches(f, s, s.from.at, t, across) || sTo == 0 && touches(f, s, s.to.at, t, across)
           || tFrom == 0 && touches(f, t, t.from.at, s, along) || tTo == 0 && touches(f, t, t.to.at, s, along));
     }
-    if (hidden.length > 0 && (isHidden(hidden[i], s, q) || isHidden(hidden[j], t, p))) {
+    if (hidden.length > 0 && (isHiddenAt(q, s, hidden[i]) || isHiddenAt(p, t, hidden[j]))) {
       return true;
     }
     ExactPoint at = meetings.of(own, a.plane, b.plane);
@@ -210,6 +213,7 @@ final class CrossingFinder {
     return other.holds(end, axis) && !isHidden(f, s, other, end, end);
   }
 
+  /** Whether what two stretches on a face have in common, from one point to another, is hidden. */
   private boolean isHidden(int f, Stretch s, Stretch t, ExactPoint from, ExactPoint to) {
     return hiding.hides(f, s.other(f), from, to) || hiding.hides(f, t.other(f), from, to);
   }

@@ -7,16 +7,19 @@ import outrigger.shapes.num.LongMap;
  * Numbers pairs of a half-edge and something that it meets, from 0.
  *
  * <p>The pairs of a half-edge hang in a chain, so that those asked for one after the other lie together in memory; of an
- * edge that meets many, all but the first are kept in a hash table.
+ * edge that meets many, all but the first few are kept in a hash table.
  */
 final class EdgeMeetings {
   /** The longest chain: more are found faster by their hash. Own choice, not sharp. */
   private static final int LONGEST = 8;
 
-  /** One more than the number of each half-edge's newest pair, and than that of the one before each; 0 for none. */
+  /** Of each half-edge the number of its newest pair, and one; 0 where it has none. */
   private final int[] newest;
+  /** Of each pair the number of the same half-edge's pair before it, and one; 0 for the first. */
   private int[] older = new int[64];
+  /** Of each pair what the half-edge meets. */
   private int[] met = new int[64];
+  /** The pairs that are in no chain. */
   private final LongMap others = new LongMap(0);
   private int size;
 

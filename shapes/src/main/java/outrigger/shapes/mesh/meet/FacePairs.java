@@ -20,6 +20,7 @@ final class FacePairs implements BoxTree.PairVisitor {
   /** The boxes of the faces. */
   private final int[] boxes;
   private final Spans spans;
+  /** Whether the faces are facets that may cross others of their own operand, and know no neighbours. */
   private final boolean soup;
   private final Hiding hiding;
   private final ConvexOperands convex;
@@ -106,17 +107,19 @@ final class FacePairs implements BoxTree.PairVisitor {
     Section large = small == null ? null : longer ? spans.section(face, other.plane, axis, small)
         : spans.section(other, face.plane, axis, small);
     if (large != null) {
-      meet(f, g, longer ? small : large, longer ? large : small, axis);
+      meetSections(f, g, longer ? small : large, longer ? large : small, axis);
     }
   }
 
+  /** How far the box of a face reaches along an axis. */
   private int extent(int f, int axis) {
     return boxes[6 * f + 3 + axis] - boxes[6 * f + axis];
   }
 
-  private void meet(int f, int g, Section onP, Section onQ, int axis) {
-    ExactPoint low = ExactPoint.compare(onP.low(), onQ.low(), axis) >= 0 ? onP.low() : onQ.low();
-    ExactPoint high = ExactPoint.compare(onP.high(), onQ.high(), axis) <= 0 ? onP.high() : onQ.high();
+  /** Meets two faces by what the plane of f cuts out of g (on p), and that of g out of f (on q). */
+  private void meetSections(int f, int g, Section onP, Section onQ, int axis) {
+    ExactPoint low = Stretch.later(onP.low(), onQ.low(), axis);
+    ExactPoint high = Stretch.sooner(onP.high(), onQ.high(), axis);
     if (ExactPoint.compare(low, high, axis) > 0 || hiding.hides(f, g, low, high)) {
       return;
     }
@@ -153,6 +156,7 @@ final class FacePairs implements BoxTree.PairVisitor {
     }
   }
 
+  /** Whether all of a face lies strictly on one side of a plane. */
   private boolean isBeside(Face face, Plane plane) {
     int side = faces.side(face.from[0], plane);
     if (side == 0) {

@@ -161,7 +161,7 @@ final class FreeLoops {
     for (Loop loop : closed) {
       loop.enclose(kept);
       if (kept.countAtLast(tree, i -> true) == loop.stretches.size()) {
-        loop.stretches.forEach(s -> s.free(loop.face));
+        loop.stretches.forEach(s -> s.setFree(loop.face));
       } else {
         kept.drop();
       }

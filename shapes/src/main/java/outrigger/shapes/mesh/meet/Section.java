@@ -44,17 +44,17 @@ final class Section {
     }
   }
 
-  /** Of a face that goes clean through, on either side farther than any place that is asked about. */
+  /** Of a face that goes clean through and ends, on either side, farther away than any place that is asked about. */
   static Section through(int axis) {
     return THROUGH[axis];
   }
 
   /**
-   * Of a face of which not all places are told: what lies lower than any place that is asked about is one place, if it makes
-   * a difference, and what lies higher another.
+   * Of a face of which only the places that are asked about were worked out. What begins or ends lower counts as one place
+   * far away, if the face then lies on the line, and what does higher as another.
    *
-   * @param places those that are told; added to
-   * @param comes whether the face lies on the line before them
+   * @param places those that were worked out; added to
+   * @param comes whether the face lies on the line just below them
    */
   static Section part(List<Place> places, int axis, boolean comes) {
     boolean above = comes;
@@ -98,7 +98,7 @@ final class Section {
     return places.get(places.size() - 1).at;
   }
 
-  /** Stretches of the face on the plane, in order; of no length are left out. */
+  /** The pieces of the line on which the face lies, in order; those of no length are left out. */
   List<Span> spans() {
     List<Span> spans = new ArrayList<>(places.size() / 2);
     boolean above = false;
@@ -142,7 +142,12 @@ final class Section {
     return false;
   }
 
-  /** Whether the face of this section reaches into the inside of another, by that one's spans. */
+  /**
+   * Whether the face of this section reaches into the inside of another.
+   *
+   * @param mine the spans of this section
+   * @param others those of the other face
+   */
   boolean enters(List<Span> mine, List<Span> others) {
     for (Span span : others) {
       if (span.isThrough()) {

@@ -11,7 +11,7 @@ import outrigger.shapes.exact.ExactPoint;
  * @param change winding number gained by its operand in stepping across from left to right
  * @param above whether the face stands on the side the plane's normal points to
  * @param below whether it stands on the other side
- * @param rim whether it may be the edge of a face in the plane: all such edges of an operand are there, while pieces that
- *     faces of other planes left may be wanting where they are hidden
+ * @param rim whether it may be the edge of a face in the plane: all such edges of an operand are there, while what faces of
+ *     other planes leave may be missing where it is hidden
  */
 public record Segment(ExactPoint from, ExactPoint to, int face, int change, boolean above, boolean below, boolean rim) {}

@@ -10,8 +10,8 @@ import outrigger.shapes.mesh.face.Face;
 import outrigger.shapes.mesh.face.Faces;
 
 /**
- * What lies on the planes of faces that need a sheet: their own edges, left there by the faces across them, and the
- * stretches in which faces of other operands cross or touch them. All are told in the same terms: which face, and on which
+ * What lies on the planes of faces that need a sheet: their own edges, left there by the faces across them, and the pieces
+ * of line in which faces of other operands cross or touch them. All are told in the same terms: which face, and on which
  * sides of the plane it stands.
  */
 public final class SheetSegments {
@@ -45,7 +45,7 @@ public final class SheetSegments {
     Lists.add(new Foreign(on, segment(plane, face, from, to, above, below, soup)), plane, foreign);
   }
 
-  /** Gives the ends of all that faces left on a plane so far. */
+  /** Gives the ends of all that other faces left on a plane so far. */
   void forEachLeft(int plane, BiConsumer<ExactPoint, ExactPoint> taker) {
     Lists.at(plane, foreign).forEach(left -> taker.accept(left.segment.from(), left.segment.to()));
   }
@@ -93,6 +93,7 @@ public final class SheetSegments {
     }
   }
 
+  /** What a face leaves between two points of a plane, brought in the sheet's order. */
   private Segment segment(int plane, int f, ExactPoint a, ExactPoint b, boolean above, boolean below, boolean rim) {
     Plane p = faces.plane(plane);
     Face face = faces.face(f);
@@ -112,7 +113,7 @@ public final class SheetSegments {
         : new Segment(b, a, f, change, above, below, rim);
   }
 
-  /** Makes segments that one face left by way of several others count once where they overlap. */
+  /** The segments, so cut that what one face left twice, by way of two faces of the plane, counts once. */
   private static List<Segment> apart(List<Segment> segments, Plane plane) {
     int u = plane.firstAxis();
     int v = plane.secondAxis();

@@ -42,12 +42,12 @@ final class Spans {
   }
 
   /**
-   * The same, as far as a section on the same line asks for it: whatever clearly lies beyond its ends is not worked out, and
-   * stands for one end far away. Null too where nothing is left.
+   * The same, as far as it can have something in common with another section on the same line: what clearly lies beyond the
+   * ends of that one is not worked out, and counts as one place far away. Null too where nothing is left.
    */
-  Section section(Face face, int planeNumber, int axis, Section of) {
-    return section(face, planeNumber, axis, of.low().rough(axis) - RoughStretch.APART,
-        of.high().rough(axis) + RoughStretch.APART);
+  Section section(Face face, int planeNumber, int axis, Section other) {
+    return section(face, planeNumber, axis, other.low().rough(axis) - RoughStretch.APART,
+        other.high().rough(axis) + RoughStretch.APART);
   }
 
   private Section section(Face face, int planeNumber, int axis, double least, double most) {

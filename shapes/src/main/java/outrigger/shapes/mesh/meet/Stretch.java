@@ -7,7 +7,8 @@ import outrigger.shapes.exact.ExactPoint;
  * A piece of line in which two faces of different operands pass clean through each other, from piercing to piercing.
  *
  * <p>It runs along the cross product of the outward normals of {@code f} and {@code g}, so that seen from outside of f the
- * inside of g's operand lies to its left. Working data: see {@link CrossingFinder} for the later fields.
+ * inside of g's operand lies to its left. Working data: {@link CrossingFinder} adds the crossings, {@link FreeLoops}
+ * whether it is part of a free loop, and the walk along it that it is done.
  */
 public final class Stretch {
   /** Farther apart, in grid units, than rounding can hide: a place in doubles is within 2^-24 of itself. */
@@ -50,7 +51,7 @@ public final class Stretch {
   }
 
   /** Takes the crossings found on one of its faces. */
-  void cross(int face, List<Crossing> found) {
+  void setCrossings(int face, List<Crossing> found) {
     if (face < other(face)) {
       onLower = found;
     } else {
@@ -69,8 +70,8 @@ public final class Stretch {
     return onGreater != null ? onGreater : onLower != null ? onLower : List.of();
   }
 
-  /** Need not be laid into the sheet of one of its faces. */
-  void free(int face) {
+  /** Says that the sheet of one of its faces does without it. */
+  void setFree(int face) {
     if (face == f) {
       freeOnF = true;
     } else {
@@ -78,11 +79,12 @@ public final class Stretch {
     }
   }
 
-  /** Whether the sheet of one of its faces, if it needs one, does without it. */
+  /** Whether the sheet of one of its faces, if that has one, does without it. */
   boolean isFree(int face) {
     return face == f ? freeOnF : freeOnG;
   }
 
+  /** The other one of its two faces. */
   int other(int face) {
     return face == f ? g : f;
   }
