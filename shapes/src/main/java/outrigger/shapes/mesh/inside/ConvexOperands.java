@@ -92,7 +92,7 @@ public final class ConvexOperands {
     return tree;
   }
 
-  /** Gives each operand, itself included, whose box meets that of one. */
+  /** Gives each operand whose box meets that of one, this one included. */
   void forEachNear(int operand, IntConsumer consumer) {
     tree.forEachOverlap(boxes, operand, consumer);
   }
@@ -117,7 +117,7 @@ public final class ConvexOperands {
     return true;
   }
 
-  /** Whether a point may lie in the box of an operand, by a grid unit. */
+  /** Whether a point lies in the box of an operand or within a grid unit of it. */
   boolean isNear(int operand, ExactPoint p) {
     for (int k = 0; k < 3; k++) {
       long at = p.grid(k);
@@ -132,15 +132,15 @@ public final class ConvexOperands {
    * Side of a point against a convex operand: -1 strictly inside, 0 on its surface, 1 outside; of a nearly convex one only
    * -1 is to be relied on.
    *
-   * @param but number of a plane that is not asked, or -1
+   * @param except number of a plane that is not asked, or -1
    */
-  int side(int operand, ExactPoint p, int but) {
+  int side(int operand, ExactPoint p, int except) {
     int from = faces.firstFace(operand);
     int count = faces.firstFace(operand + 1) - from;
     int side = -1;
     int i = last[operand];
     for (int n = 0; n < count; n++) {
-      if (faces.planeOf(from + i) != but) {
+      if (faces.planeOf(from + i) != except) {
         int clear = Walls.side(walls[operand], Walls.WIDTH * i, p);
         int s = clear != 0 ? clear : exactSide(from + i, p);
         if (s > 0) {

@@ -8,11 +8,15 @@ import outrigger.shapes.mesh.face.Faces;
 enum Convexity {
   NONE, NEARLY, WHOLLY;
 
-  /** How far a corner rounded to the grid may come to stand out over a plane through others, grid units. */
+  /**
+   * How far a corner rounded to the grid may stand out over a plane through others that were rounded, grid units: each is
+   * off by 0.87 at most, half the diagonal of a step, which makes 1.73; the rest is own choice. An operand bent more hides
+   * less, but what it hides it hides.
+   */
   private static final double BENT = 2;
   /**
    * The same where the plane is that of a narrow facet, which rounding tilts: as a part of how far the corner lies from the
-   * edge; own choice. An operand bent more hides less, but what it hides it hides.
+   * edge; own choice.
    */
   private static final double TILTED = 1 / 64.0;
 
@@ -20,7 +24,7 @@ enum Convexity {
    * Finds how convex an operand is: if it is sound, of one shell without handles, and no edge of it bends inwards, or none
    * by more than rounding makes it. One whose faces do not know their neighbours, or have holes, counts as not convex.
    *
-   * @param counted room for a mark a vertex; no two operands share one
+   * @param counted of each vertex whether it was counted, false at first; no two operands share a vertex
    */
   static Convexity of(Faces faces, int operand, boolean[] counted) {
     boolean bent = false;

@@ -10,14 +10,16 @@ package outrigger.shapes.mesh.inside;
  * stands at several places has as many such nodes, and is dominated if it is below one of another's at all its places.
  */
 final class Dominance {
+  /** Of each operand its first node, and of each node the next one of the same operand; -1 after the last. */
   private final int[] leaf;
-  private final int[] other;
+  private final int[] next;
   /** Nodes below a node n are numbered from {@code first[n]} to before {@code end[n]}, itself included. */
   private final int[] first;
   private final int[] end;
   /** Of each leaf the highest node that its operand settles by holding there, and by not holding. */
   private final int[] top;
   private final int[] topOutside;
+  /** Of each operand whether it stands in a common part. */
   private final boolean[] inCommon;
 
   Dominance(Membership.Tree tree) {
@@ -25,7 +27,7 @@ final class Dominance {
     first = new int[n];
     end = new int[n];
     number(tree, n);
-    other = new int[n];
+    next = new int[n];
     top = new int[n];
     topOutside = new int[n];
     leaf = new int[tree.operandCount()];
@@ -33,7 +35,7 @@ final class Dominance {
     for (int k = 0; k < leaf.length; k++) {
       leaf[k] = tree.leaf(k);
       for (int node = leaf[k]; node >= 0; node = tree.other(node)) {
-        other[node] = tree.other(node);
+        next[node] = tree.other(node);
         top[node] = top(tree, node, true);
         topOutside[node] = top(tree, node, false);
         inCommon[k] |= tree.parent(node) >= 0 && tree.kind(tree.parent(node)) == Membership.Kind.COMMON;
@@ -50,24 +52,25 @@ final class Dominance {
         size[tree.parent(node)] += size[node];
       }
     }
-    int[] next = new int[n];
+    int[] following = new int[n];
     int roots = 0;
     for (int node = n - 1; node >= 0; node--) {
       int parent = tree.parent(node);
-      first[node] = parent < 0 ? roots : next[parent];
+      first[node] = parent < 0 ? roots : following[parent];
       end[node] = first[node] + size[node];
-      next[node] = first[node] + 1;
+      following[node] = first[node] + 1;
       if (parent < 0) {
         roots = end[node];
       } else {
-        next[parent] = end[node];
+        following[parent] = end[node];
       }
     }
   }
 
-  private static int top(Membership.Tree tree, int leaf, boolean within) {
+  /** The highest node that a leaf settles by holding, or by not holding. */
+  private static int top(Membership.Tree tree, int leaf, boolean byHolding) {
     int node = leaf;
-    boolean holds = within;
+    boolean holds = byHolding;
     while (tree.parent(node) >= 0) {
       int parent = tree.parent(node);
       boolean cutAway = tree.kind(parent) == Membership.Kind.CUT && !tree.isFirst(node);
@@ -81,9 +84,9 @@ final class Dominance {
     return node;
   }
 
-  /** Whether an operand dominates any inside it. */
-  boolean isAny(int operand) {
-    for (int node = leaf[operand]; node >= 0; node = other[node]) {
+  /** Whether an operand dominates any other inside it. */
+  boolean dominatesAnyInside(int operand) {
+    for (int node = leaf[operand]; node >= 0; node = next[node]) {
       if (top[node] != node) {
         return true;
       }
@@ -92,36 +95,37 @@ final class Dominance {
   }
 
   /**
-   * Whether an operand dominates any outside of it, being part of a common part. What a cut is taken from does so too, but
-   * to look there costs more than cutters that reach beyond it.
+   * Whether an operand dominates any other outside of it, being part of a common part. What a cut is taken from dominates
+   * its cutters so too, but to look for what of them reaches beyond it costs more than it saves.
    */
-  boolean isAnyOutside(int operand) {
+  boolean dominatesAnyOutside(int operand) {
     return inCommon[operand];
   }
 
   /** Whether strictly inside one operand another cannot matter. */
-  boolean over(int operand, int which) {
-    return operand != which && isBelow(which, operand, top);
+  boolean dominatesInside(int operand, int other) {
+    return operand != other && isBelow(other, operand, top);
   }
 
   /** Whether outside of one operand another cannot matter. */
-  boolean overOutside(int operand, int which) {
-    return operand != which && isBelow(which, operand, topOutside);
+  boolean dominatesOutside(int operand, int other) {
+    return operand != other && isBelow(other, operand, topOutside);
   }
 
-  private boolean isBelow(int which, int operand, int[] tops) {
-    for (int node = leaf[which]; node >= 0; node = other[node]) {
-      if (!isBelowAny(first[node], leaf[operand], tops)) {
+  /** Whether all nodes of an operand are below nodes that another one settles. */
+  private boolean isBelow(int operand, int other, int[] tops) {
+    for (int node = leaf[operand]; node >= 0; node = next[node]) {
+      if (!isBelowAny(first[node], leaf[other], tops)) {
         return false;
       }
     }
     return true;
   }
 
-  private boolean isBelowAny(int its, int operandLeaf, int[] tops) {
-    for (int node = operandLeaf; node >= 0; node = other[node]) {
+  private boolean isBelowAny(int number, int leafOfOther, int[] tops) {
+    for (int node = leafOfOther; node >= 0; node = next[node]) {
       int settled = tops[node];
-      if (first[settled] <= its && its < end[settled]) {
+      if (first[settled] <= number && number < end[settled]) {
         return true;
       }
     }

@@ -20,13 +20,14 @@ import outrigger.shapes.num.IntList;
  * <p>Several threads may ask: what one notes is only added to, and what it looks up comes out alike for all.
  */
 public final class Hiding {
-  /** Asks whether something lies in an operand, and whether outside of one. */
+  /** Asks of something whether it lies strictly inside an operand, and whether outside of one. */
   private interface Test {
     boolean isInside(ConvexOperands operands, int operand);
 
     boolean isOutside(ConvexOperands operands, int operand);
   }
 
+  /** Of what may lie anywhere. */
   private static final Test ANY = new Test() {
     @Override
     public boolean isInside(ConvexOperands operands, int operand) {
@@ -39,8 +40,6 @@ public final class Hiding {
     }
   };
 
-  private static final int[] NONE = {};
-
   private final Faces faces;
   private final int[] boxes;
   private final Dominance dominance;
@@ -49,10 +48,10 @@ public final class Hiding {
   private final boolean[] hidesInside;
   private final boolean[] hidesOutside;
   /** Operands that may hide something outside of them. */
-  private final int[] around;
-  /** Of each face the operands near it that may hide something, its own left out; null until asked for. */
+  private final int[] hidersOutside;
+  /** Of each face the operands near it that may hide something inside them, its own left out; null until asked for. */
   private final AtomicReferenceArray<int[]> near;
-  /** Of each operand the others that are near it and may hide something; null until asked for. */
+  /** Of each operand the others that are near it and may hide something inside them; null until asked for. */
   private final AtomicReferenceArray<int[]> neighbours;
   /** Of each face whether all of it is hidden: 1 if so, -1 if not, 0 if not yet asked. */
   private final byte[] hidden;
@@ -80,17 +79,18 @@ public final class Hiding {
     boolean may = false;
     IntList outside = new IntList();
     for (int k = 0; k < hidesInside.length; k++) {
-      may |= mayHide(k);
-      if (convex.isNearlyConvex(k) && dominance.isAnyOutside(k)) {
+      may |= mayHideInside(k);
+      if (convex.isNearlyConvex(k) && dominance.dominatesAnyOutside(k)) {
         outside.add(k);
       }
     }
-    around = outside.toArray();
-    possible = (may || around.length > 0) && look;
+    hidersOutside = outside.toArray();
+    possible = (may || hidersOutside.length > 0) && look;
   }
 
-  private boolean mayHide(int operand) {
-    return convex.isNearlyConvex(operand) && dominance.isAny(operand);
+  /** Whether an operand may hide something inside it. */
+  private boolean mayHideInside(int operand) {
+    return convex.isNearlyConvex(operand) && dominance.dominatesAnyInside(operand);
   }
 
   /** Whether anything was found hidden. */
@@ -114,7 +114,7 @@ public final class Hiding {
   private boolean lookAt(int f) {
     Face face = faces.face(f);
     for (int k : near(f)) {
-      boolean in = convex.boxHolds(k, boxes, 6 * f) && dominance.over(k, face.operand);
+      boolean in = convex.boxHolds(k, boxes, 6 * f) && dominance.dominatesInside(k, face.operand);
       for (int e = 0; in && e < face.edges(); e++) {
         in = convex.holds(k, face.from[e]);
       }
@@ -123,8 +123,8 @@ public final class Hiding {
         return true;
       }
     }
-    for (int k : around) {
-      if (dominance.overOutside(k, face.operand) && convex.areClearlyBeyond(k, face)) {
+    for (int k : hidersOutside) {
+      if (dominance.dominatesOutside(k, face.operand) && convex.areClearlyBeyond(k, face)) {
         note(k, hidesOutside);
         return true;
       }
@@ -152,12 +152,19 @@ public final class Hiding {
     return known;
   }
 
+  /** The operands near one of two faces, whichever has fewer: what hides something of both is near both. */
+  private int[] fewerNear(int f, int g) {
+    int[] nearF = near(f);
+    int[] nearG = near(g);
+    return nearF.length < nearG.length ? nearF : nearG;
+  }
+
   private int[] neighbours(int operand) {
     int[] known = neighbours.getAcquire(operand);
     if (known == null) {
       IntList found = new IntList();
       convex.forEachNear(operand, k -> {
-        if (k != operand && mayHide(k)) {
+        if (k != operand && mayHideInside(k)) {
           found.add(k);
         }
       });
@@ -167,10 +174,10 @@ public final class Hiding {
     return known;
   }
 
-  /** Whether a straight piece common to two faces is hidden with its ends, because one of their operands is dominated. */
+  /** Whether a straight piece common to two faces is hidden, ends included, because one of their operands is dominated. */
   public boolean hides(int f, int g, ExactPoint from, ExactPoint to) {
     double[] ends = {from.rough(0), from.rough(1), from.rough(2), to.rough(0), to.rough(1), to.rough(2)};
-    return isSettled(f, g, new Test() {
+    return isHidden(f, g, new Test() {
       @Override
       public boolean isInside(ConvexOperands operands, int k) {
         return operands.isNear(k, from) && operands.isNear(k, to) && operands.holds(k, from)
@@ -186,7 +193,7 @@ public final class Hiding {
 
   /** Whether doubles tell that a stretch common to two faces is hidden; if not, they may not suffice. */
   public boolean hidesClearly(int f, int g, RoughStretch stretch) {
-    return isSettled(f, g, new Test() {
+    return isHidden(f, g, new Test() {
       @Override
       public boolean isInside(ConvexOperands operands, int k) {
         return stretch.isInside(operands, k);
@@ -205,8 +212,11 @@ public final class Hiding {
     int a = faces.face(f).operand;
     int b = faces.face(g).operand;
     double[] ends = {from.rough(0), from.rough(1), from.rough(2), to.rough(0), to.rough(1), to.rough(2)};
-    for (int k : !possible ? NONE : near(f).length < near(g).length ? near(f) : near(g)) {
-      if (k != a && k != b && (dominance.over(k, a) || dominance.over(k, b))) {
+    if (!possible) {
+      return parts;
+    }
+    for (int k : fewerNear(f, g)) {
+      if (dominatesInside(k, a, b)) {
         convex.addHeld(k, ends, RoughStretch.DOUBT, parts);
       }
     }
@@ -218,16 +228,17 @@ public final class Hiding {
     note(operand, hidesInside);
   }
 
-  private boolean isSettled(int f, int g, Test test) {
+  /** Whether what two faces have in common passes a test of being hidden; if so, it notes by whom. */
+  private boolean isHidden(int f, int g, Test test) {
     if (!possible) {
       return false;
     }
-    int k = settling(f, g, test);
+    int k = hider(f, g, test);
     if (k >= 0) {
       note(k, hidesInside);
       return true;
     }
-    k = settlingOutside(f, g, test);
+    k = hiderOutside(f, g, test);
     if (k >= 0) {
       note(k, hidesOutside);
     }
@@ -236,43 +247,52 @@ public final class Hiding {
 
   /** Whether anything near two faces may hide what they have in common. */
   public boolean mayHide(int f, int g) {
-    return possible && (settling(f, g, ANY) >= 0 || settlingOutside(f, g, ANY) >= 0);
+    return possible && (hider(f, g, ANY) >= 0 || hiderOutside(f, g, ANY) >= 0);
   }
 
-  /** An operand near two faces that dominates one of theirs, passes a test, and is neither; -1 if there is none. */
-  private int settling(int f, int g, Test test) {
+  /** An operand near two faces that dominates one of theirs inside it, where a test says that something is; -1 if none. */
+  private int hider(int f, int g, Test test) {
     int a = faces.face(f).operand;
     int b = faces.face(g).operand;
-    for (int k : near(f).length < near(g).length ? near(f) : near(g)) {
-      // on its own surface nothing is strictly inside
-      if (k != a && k != b && (dominance.over(k, a) || dominance.over(k, b)) && test.isInside(convex, k)) {
+    for (int k : fewerNear(f, g)) {
+      if (dominatesInside(k, a, b) && test.isInside(convex, k)) {
         return k;
       }
     }
     return -1;
   }
 
-  /** The same of an operand outside of which what they have in common lies. */
-  private int settlingOutside(int f, int g, Test test) {
+  /** The same of one that does so outside of it. */
+  private int hiderOutside(int f, int g, Test test) {
     int a = faces.face(f).operand;
     int b = faces.face(g).operand;
-    for (int k : around) {
-      if (k != a && k != b && (dominance.overOutside(k, a) || dominance.overOutside(k, b)) && test.isOutside(convex, k)) {
+    for (int k : hidersOutside) {
+      if (k != a && k != b && (dominance.dominatesOutside(k, a) || dominance.dominatesOutside(k, b))
+          && test.isOutside(convex, k)) {
         return k;
       }
     }
     return -1;
+  }
+
+  /** Whether an operand dominates one of two others, and is neither: on its own surface nothing is strictly inside. */
+  private boolean dominatesInside(int k, int a, int b) {
+    return k != a && k != b && (dominance.dominatesInside(k, a) || dominance.dominatesInside(k, b));
   }
 
   /** Whether an operand in which a point lies strictly inside keeps another one from mattering there. */
   boolean settles(int operand, int other) {
-    return hidesInside[operand] && dominance.over(operand, other);
+    return hidesInside[operand] && dominance.dominatesInside(operand, other);
   }
 
-  /** Whether an operand that is none of some, outside of which a point lies, keeps another one from mattering there. */
+  /**
+   * Whether some operand, outside of which a point lies, keeps another one from mattering there.
+   *
+   * @param mayHold operands that the point may be inside of
+   */
   boolean isSettledOutside(int other, IntPredicate mayHold) {
-    for (int k : around) {
-      if (hidesOutside[k] && dominance.overOutside(k, other) && !mayHold.test(k)) {
+    for (int k : hidersOutside) {
+      if (hidesOutside[k] && dominance.dominatesOutside(k, other) && !mayHold.test(k)) {
         return true;
       }
     }

@@ -18,13 +18,6 @@ import outrigger.shapes.num.IntList;
  * then along v, the two other axes in turn, the same for all faces, so that each face counts once or not.
  */
 public final class Locator {
-
-  /** Takes what a look found. */
-  public interface Result {
-    /** The operand winds {@code above} times round the point just above the sheet and {@code below} just below. */
-    void add(int operand, int above, int below);
-  }
-
   /** The point lies exactly on a face that is not in the sheet: choose another. */
   public static final class OnFace extends RuntimeException {
     OnFace() {
@@ -38,6 +31,7 @@ public final class Locator {
   private final Hiding hiding;
   /** Of each operand the last look that asked it by a ray. */
   private final int[] rayOf;
+  /** Number of the look that goes on, or was the last. */
   private int looks;
   /** Operands on whose faces the point lies. */
   private final IntList met = new IntList();
@@ -140,13 +134,17 @@ public final class Locator {
     return false;
   }
 
-  /** Asks the operands near a point as far as their planes tell; whether a ray is to ask others, which it marks. */
-  private boolean askPlanes(ExactPoint q, int planeNumber, WindingCount count, IntPredicate but) {
+  /**
+   * Asks the operands near a point, some excepted, as far as their planes tell, and marks the others for a ray.
+   *
+   * @return whether there are others
+   */
+  private boolean askPlanes(ExactPoint q, int planeNumber, WindingCount count, IntPredicate except) {
     boolean[] others = {false};
     looks++;
     convex.tree().forEachOverlap(q.grid(0) - 1, q.grid(1) - 1, q.grid(2) - 1, q.grid(0) + 1, q.grid(1) + 1, q.grid(2) + 1,
         k -> {
-          if (but.test(k)) {
+          if (except.test(k)) {
             return;
           }
           if (!convex.isConvex(k)) {

@@ -11,7 +11,6 @@ import java.util.List;
  * places of the expression, once each.
  */
 public final class Membership {
-
   /** What a node of an expression does with its parts. */
   public enum Kind { OPERAND, UNION, COMMON, CUT }
 
@@ -90,15 +89,17 @@ public final class Membership {
     }
   }
 
+  /** Of each node what the tree says of it. */
   private final Kind[] kind;
   private final int[] parent;
   private final int[] parts;
   private final boolean[] first;
-  private final int[] leaf;
   private final int[] other;
+  /** Of each operand its first node, and its winding number. */
+  private final int[] leaf;
   private final int[] winding;
   /** The operands whose winding numbers are not 0, {@code counted} of them, and the place of each among them. */
-  private final int[] those;
+  private final int[] listed;
   private final int[] placeOf;
   private int counted;
   private long changes;
@@ -109,32 +110,32 @@ public final class Membership {
   /** Of each node whether it holds. */
   private final boolean[] on;
 
-  private static int[] numbers(List<Integer> list) {
-    int[] numbers = new int[list.size()];
-    for (int i = 0; i < numbers.length; i++) {
-      numbers[i] = list.get(i);
-    }
-    return numbers;
-  }
-
   /** For an expression, with no operand holding yet. */
   public Membership(Tree tree) {
     int n = tree.kinds.size();
     kind = tree.kinds.toArray(new Kind[0]);
-    parent = numbers(tree.parents);
-    parts = numbers(tree.parts);
+    parent = array(tree.parents);
+    parts = array(tree.parts);
     first = new boolean[n];
     for (int i = 0; i < n; i++) {
       first[i] = tree.firsts.get(i);
     }
-    leaf = numbers(tree.nodeOfOperand);
-    other = numbers(tree.others);
+    leaf = array(tree.nodeOfOperand);
+    other = array(tree.others);
     winding = new int[leaf.length];
-    those = new int[leaf.length];
+    listed = new int[leaf.length];
     placeOf = new int[leaf.length];
     holding = new int[n];
     base = new boolean[n];
     on = new boolean[n];
+  }
+
+  private static int[] array(List<Integer> list) {
+    int[] array = new int[list.size()];
+    for (int i = 0; i < array.length; i++) {
+      array[i] = list.get(i);
+    }
+    return array;
   }
 
   /** Changes the winding number of an operand. */
@@ -152,13 +153,14 @@ public final class Membership {
     }
   }
 
+  /** Enters an operand in the list of those whose winding number is not 0, or takes it out. */
   private void list(int operand, boolean enters) {
     if (enters) {
       placeOf[operand] = counted;
-      those[counted++] = operand;
+      listed[counted++] = operand;
     } else {
-      int last = those[--counted];
-      those[placeOf[operand]] = last;
+      int last = listed[--counted];
+      listed[placeOf[operand]] = last;
       placeOf[last] = placeOf[operand];
     }
   }
@@ -167,8 +169,8 @@ public final class Membership {
   public int[] numbers() {
     int[] numbers = new int[2 * counted];
     for (int i = 0; i < counted; i++) {
-      numbers[2 * i] = those[i];
-      numbers[2 * i + 1] = winding[those[i]];
+      numbers[2 * i] = listed[i];
+      numbers[2 * i + 1] = winding[listed[i]];
     }
     return numbers;
   }
@@ -184,11 +186,11 @@ public final class Membership {
   /** Sets all winding numbers to 0. */
   public void clear() {
     while (counted > 0) {
-      add(those[counted - 1], -winding[those[counted - 1]]);
+      add(listed[counted - 1], -winding[listed[counted - 1]]);
     }
   }
 
-  /** How often a winding number has changed: while that stays, so does the place. */
+  /** How often a winding number was changed so far: as long as it stays the same, so does the place. */
   public long changes() {
     return changes;
   }
@@ -203,6 +205,7 @@ public final class Membership {
     return on[on.length - 1];
   }
 
+  /** A node holds from now on, or no longer: so may nodes above it, one after the other. */
   private void climb(int node, boolean now) {
     while (true) {
       on[node] = now;

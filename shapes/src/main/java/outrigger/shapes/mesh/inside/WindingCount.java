@@ -3,7 +3,7 @@ package outrigger.shapes.mesh.inside;
 import java.util.Arrays;
 
 /** What a look from a point found: operands, and how often each winds round it just above a plane and just below. */
-public final class WindingCount implements Locator.Result {
+public final class WindingCount implements WindingTaker {
   private int[] items = new int[24];
   private int size;
 
@@ -18,7 +18,7 @@ public final class WindingCount implements Locator.Result {
   }
 
   /** Passes all of it on, forward (1) or taken back (-1). */
-  public void replay(Locator.Result to, int way) {
+  public void replay(WindingTaker to, int way) {
     for (int i = 0; i < size; i += 3) {
       to.add(items[i], way * items[i + 1], way * items[i + 2]);
     }

@@ -14,7 +14,7 @@
  * <li>{@code Dominance} reads off the expression inside which operand others cannot matter, and outside of which. {@link
  *     Hiding} looks whether a face, or what two faces may have in common, lies strictly inside such a one that is convex but
  *     for rounding, or beyond a plane of it: its ends suffice for that. For most pairs {@link RoughStretch} tells it in
- *     doubles, with a bound.
+ *     doubles, with a bound, and {@link HiddenParts} so what of a stretch is hidden and what is not.
  * </ol>
  *
  * <p><b>Sources.</b> Requicha and Voelcker, <i>Boolean operations in solid modeling</i>, Proc. IEEE 73 (1985), for deciding

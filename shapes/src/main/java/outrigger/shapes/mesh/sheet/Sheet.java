@@ -8,7 +8,7 @@ import outrigger.shapes.exact.Plane;
 import outrigger.shapes.mesh.face.Faces;
 import outrigger.shapes.mesh.face.Group;
 import outrigger.shapes.mesh.inside.Hiding;
-import outrigger.shapes.mesh.inside.Locator;
+import outrigger.shapes.mesh.inside.WindingTaker;
 import outrigger.shapes.mesh.meet.Segment;
 import outrigger.shapes.mesh.triangulation.ConstrainedTriangulation;
 import outrigger.shapes.mesh.triangulation.Triangulation;
@@ -130,16 +130,16 @@ final class Sheet {
   }
 
   /** Tells what changes in stepping over a half-edge from its left to its right. */
-  void cross(int h, Locator.Result change) {
+  void cross(int h, WindingTaker change) {
     cross(h, false, change);
   }
 
   /** The same, but only as far as faces in the plane begin or end there. */
-  void crossRims(int h, Locator.Result change) {
+  void crossRims(int h, WindingTaker change) {
     cross(h, true, change);
   }
 
-  private void cross(int h, boolean rimsOnly, Locator.Result change) {
+  private void cross(int h, boolean rimsOnly, WindingTaker change) {
     int node = tri.mark(h);
     if (node == Triangulation.FREE) {
       return;

@@ -7,6 +7,7 @@ import outrigger.shapes.mesh.inside.Hiding;
 import outrigger.shapes.mesh.inside.Locator;
 import outrigger.shapes.mesh.inside.Membership;
 import outrigger.shapes.mesh.inside.WindingCount;
+import outrigger.shapes.mesh.inside.WindingTaker;
 import outrigger.shapes.mesh.triangulation.Triangulation;
 
 /**
@@ -25,8 +26,8 @@ public final class SheetWalker {
   /** How often each operand's faces in the plane cover the place, and how many do. */
   private final int[] cover;
   private int covering;
-  private final Locator.Result change = this::change;
-  private final Locator.Result coverBy = this::coverBy;
+  private final WindingTaker change = this::change;
+  private final WindingTaker coverBy = this::coverBy;
 
   private Sheet sheet;
   private Triangulation tri;

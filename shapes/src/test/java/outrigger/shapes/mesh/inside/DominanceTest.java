@@ -13,7 +13,7 @@ class DominanceTest {
   private static final int OPERANDS = 7;
 
   @Test
-  void over_operandsAtSeveralPlaces_onlyWhereTheOtherCannotMatter() {
+  void dominates_operandsAtSeveralPlaces_onlyWhereTheOtherCannotMatter() {
     int found = 0;
     for (int seed = 0; seed < 300; seed++) {
       Random random = new Random(seed);
@@ -32,7 +32,7 @@ class DominanceTest {
           boolean matters = inside(tree, state) != inside(tree, state ^ 1 << a);
           for (int k = 0; k < OPERANDS; k++) {
             boolean holds = (state >> k & 1) > 0;
-            boolean over = holds ? dominance.over(k, a) : dominance.overOutside(k, a);
+            boolean over = holds ? dominance.dominatesInside(k, a) : dominance.dominatesOutside(k, a);
             assertTrue(!over || !matters, "seed " + seed + ", " + k + " over " + a + ", " + holds);
             found += over ? 1 : 0;
           }
@@ -43,7 +43,7 @@ class DominanceTest {
   }
 
   @Test
-  void over_randomExpressions_isSoWhereTheOtherCannotMatter() {
+  void dominates_randomExpressions_isSoWhereTheOtherCannotMatter() {
     int found = 0;
     int outside = 0;
     for (int seed = 0; seed < 300; seed++) {
@@ -64,11 +64,11 @@ class DominanceTest {
       }
       for (int k = 0; k < OPERANDS; k++) {
         for (int a = 0; a < OPERANDS; a++) {
-          assertEquals(k != a && !matters[k][a], dominance.over(k, a), "seed " + seed + ", " + k + " over " + a);
-          assertEquals(k != a && !mattersOutside[k][a], dominance.overOutside(k, a), "seed " + seed + ", outside " + k
+          assertEquals(k != a && !matters[k][a], dominance.dominatesInside(k, a), "seed " + seed + ", " + k + " over " + a);
+          assertEquals(k != a && !mattersOutside[k][a], dominance.dominatesOutside(k, a), "seed " + seed + ", outside " + k
               + " over " + a);
-          found += dominance.over(k, a) ? 1 : 0;
-          outside += dominance.overOutside(k, a) ? 1 : 0;
+          found += dominance.dominatesInside(k, a) ? 1 : 0;
+          outside += dominance.dominatesOutside(k, a) ? 1 : 0;
         }
       }
     }
