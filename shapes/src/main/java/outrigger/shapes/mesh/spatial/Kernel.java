@@ -129,7 +129,7 @@ public final class Kernel {
     Hiding hiding = new Hiding(faces, boxes, tree, convex, hide);
     Arranger arranger = Arranger.of(faces, boxTree, boxes, convex, hiding);
     Supplier<Locator> locator = () -> new Locator(faces, boxTree, convex, hiding);
-    new Wires(faces, arranger, hiding, locator, tree, outline).outline(outline);
+    new Wires(faces, arranger, hiding, locator, tree, outline).outline();
     addSheets(faces, arranger, () -> new SheetWalker(locator.get(), hiding, tree, faces.operandCount()), outline);
   }
 

@@ -16,6 +16,7 @@ final class Surroundings {
 
   private final Hiding hiding;
   private final Locator locator;
+  /** The winding numbers here. */
   private final Membership place;
   /** The last {@link #label}, of which operand, and after how many changes of the place it was taken. */
   private int label;
@@ -47,8 +48,13 @@ final class Surroundings {
   }
 
   /**
-   * Takes all numbers where operands meet: between there and the next change that is known, others may change where that is
-   * hidden. Where another one passes through the point itself, takes them beside it.
+   * Takes all numbers at a point where operands meet: between there and the next change that is known, others may change
+   * where that is hidden. Where another one passes through the point itself, takes them beside it.
+   *
+   * @param near the next change
+   * @param operand one on whose surface the walk runs
+   * @param other another, or the same
+   * @param passed those that meet it at the point
    */
   void enterAt(ExactPoint at, ExactPoint near, int operand, int other, int... passed) {
     WindingCount found;

@@ -5,9 +5,6 @@ import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.mesh.face.Face;
 import outrigger.shapes.mesh.face.Faces;
 import outrigger.shapes.mesh.face.HalfEdges;
-import outrigger.shapes.mesh.inside.Hiding;
-import outrigger.shapes.mesh.inside.Locator;
-import outrigger.shapes.mesh.inside.Membership;
 import outrigger.shapes.mesh.meet.Arranger;
 import outrigger.shapes.mesh.meet.Contacts;
 import outrigger.shapes.mesh.meet.Piercing;
@@ -33,6 +30,7 @@ final class WireWalker {
   private final boolean[] seen;
   /** Where the walk is noted. */
   private WireOutline outline;
+  /** Of the loops that are being walked along, {@code depth} of them, the first half-edge and the next one to pass. */
   private int[] start = new int[64];
   private int[] at = new int[64];
   private int depth;
@@ -42,21 +40,25 @@ final class WireWalker {
   /**
    * A walker for one thread.
    *
+   * @param place the thread's own
    * @param onEdge of each edge, by the lower of its half-edges, the piercings along that one; null where there are none
    * @param seen of each loop whether it was walked along; loops of one operand are walked by one walker at a time
    */
-  WireWalker(Faces faces, Arranger arranger, Hiding hiding, Locator locator, Membership.Tree tree, Piercing[][] onEdge,
-      boolean[] seen) {
+  WireWalker(Faces faces, Arranger arranger, Surroundings place, Piercing[][] onEdge, boolean[] seen) {
     this.faces = faces;
     contacts = arranger.contacts();
     this.onEdge = onEdge;
     this.seen = seen;
     halfEdges = faces.halfEdges();
-    place = new Surroundings(hiding, locator, tree);
+    this.place = place;
     stretches = new StretchWalker(faces, contacts, place, arranger.stretches().size());
   }
 
-  /** Walks what can be reached of an operand from corners that nothing touches, or else from edges that are not blocked. */
+  /**
+   * Walks what can be reached of an operand from corners that nothing touches, or from edges that are not blocked.
+   *
+   * @return the notes given, with what was found added
+   */
   WireNotes walk(int operand, boolean fromCorners, WireNotes notes) {
     own = operand;
     outline = new WireOutline(faces, contacts, notes);
@@ -68,7 +70,7 @@ final class WireWalker {
         walkFrom(h, fromCorners ? faces.point(faces.from(h)) : null);
       }
     }
-    return outline.notes();
+    return notes;
   }
 
   /** Walks the shell that a half-edge belongs to, as far as it can be reached; without a point, one on it is chosen. */
@@ -90,6 +92,10 @@ final class WireWalker {
     place.enterBetween(a, b, own, own);
   }
 
+  /**
+   * Walks along the loop of a half-edge and, across edges that are not blocked, along all loops that can be reached: into a
+   * neighbour first, then on along the edge between.
+   */
   private void walkShell(int h) {
     push(h);
     while (depth > 0) {
@@ -109,6 +115,7 @@ final class WireWalker {
     }
   }
 
+  /** Begins to walk along the loop of a half-edge. */
   private void push(int h) {
     if (depth == start.length) {
       start = Arrays.copyOf(start, 2 * depth);
@@ -132,10 +139,10 @@ final class WireWalker {
     boolean along = h == halfEdges.edge(h);
     for (int i = 0; passed != null && i < passed.length;) {
       int next = beyond(passed, i, along);
-      pass(passed, i, next, h);
+      stepOver(passed, i, next, h);
       int nextLabel = flat ? 0 : place.label(own);
       if (nextLabel != label) {
-        int to = outline.notes().end(at(passed, i, along).at);
+        int to = outline.notes().end(nth(passed, i, along).at);
         outline.add(group, label, from, to);
         from = to;
         label = nextLabel;
@@ -145,14 +152,15 @@ final class WireWalker {
     outline.add(group, label, from, WireNotes.end(faces.to(h)));
   }
 
-  private static Piercing at(Piercing[] passed, int i, boolean along) {
+  /** The i-th of the piercings along an edge that a half-edge comes by, as it runs. */
+  private static Piercing nth(Piercing[] passed, int i, boolean along) {
     return passed[along ? i : passed.length - 1 - i];
   }
 
   /** The number of the first piercing beyond one, those at the same point left out. */
   private static int beyond(Piercing[] passed, int i, boolean along) {
     int next = i + 1;
-    while (next < passed.length && at(passed, next, along).at.equals(at(passed, i, along).at)) {
+    while (next < passed.length && nth(passed, next, along).at.equals(nth(passed, i, along).at)) {
       next++;
     }
     return next;
@@ -165,11 +173,11 @@ final class WireWalker {
    * it; so they are on entering one that seems to hold already, or leaving one that does not seem to: it was left, or
    * entered, where that was hidden. Several change at one point only where all but one are hidden.
    */
-  private void pass(Piercing[] passed, int from, int to, int h) {
+  private void stepOver(Piercing[] passed, int from, int to, int h) {
     boolean along = h == halfEdges.edge(h);
     boolean several = to - from > 1;
     for (int i = from; i < to; i++) {
-      Piercing p = at(passed, i, along);
+      Piercing p = nth(passed, i, along);
       Face pierced = faces.face(p.face);
       boolean rises = faces.side(faces.from(h), faces.plane(pierced.plane)) < 0;
       boolean leaves = rises == pierced.up;
@@ -184,7 +192,7 @@ final class WireWalker {
       place.add(pierced.operand, before + (leaves ? -1 : 1));
     }
     if (several) {
-      place.enterBetween(at(passed, from, along).at, ahead(h, passed, to), own, own);
+      place.enterBetween(nth(passed, from, along).at, ahead(h, passed, to), own, own);
     }
   }
 
@@ -192,21 +200,22 @@ final class WireWalker {
   private int[] operands(Piercing[] passed, int from, int to, boolean along) {
     int[] operands = new int[to - from];
     for (int i = from; i < to; i++) {
-      operands[i - from] = faces.face(at(passed, i, along).face).operand;
+      operands[i - from] = faces.face(nth(passed, i, along).face).operand;
     }
     return operands;
   }
 
   /** Where a half-edge is pierced for the i-th time, or its end. */
   private ExactPoint ahead(int h, Piercing[] passed, int i) {
-    return i == passed.length ? faces.point(faces.to(h)) : at(passed, i, h == halfEdges.edge(h)).at;
+    return i == passed.length ? faces.point(faces.to(h)) : nth(passed, i, h == halfEdges.edge(h)).at;
   }
 
   /** Where it was pierced before the i-th time, or its start. */
   private ExactPoint behind(int h, Piercing[] passed, int i) {
-    return i == 0 ? faces.point(faces.from(h)) : at(passed, i - 1, h == halfEdges.edge(h)).at;
+    return i == 0 ? faces.point(faces.from(h)) : nth(passed, i - 1, h == halfEdges.edge(h)).at;
   }
 
+  /** Follows the stretches that begin or end at a piercing, on the face of a half-edge and beyond it. */
   private void followBoth(Piercing p, int h, boolean along) {
     stretches.follow(along ? p.own : p.twin, p, own, outline);
     if (!contacts.isBlocked(h)) {

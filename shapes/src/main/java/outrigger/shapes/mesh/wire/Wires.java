@@ -26,17 +26,25 @@ public final class Wires {
 
   private final Faces faces;
   private final Arranger arranger;
+  private final Outline outline;
   private final Supplier<WireWalker> walker;
+  /** Of each edge, by the lower of its half-edges, the piercings along that one; null where there are none. */
   private final Piercing[][] onEdge;
   private final CornerNumbers corners;
   /** Of each corner whether a walk noted it. */
   private final boolean[] noted;
 
-  /** For faces that were arranged; {@code locator} gives each thread one. */
+  /**
+   * For faces that were arranged.
+   *
+   * @param locator gives each thread one
+   * @param outline where it writes to
+   */
   public Wires(Faces faces, Arranger arranger, Hiding hiding, Supplier<Locator> locator, Membership.Tree tree,
       Outline outline) {
     this.faces = faces;
     this.arranger = arranger;
+    this.outline = outline;
     onEdge = new Piercing[faces.halfEdges().size()][];
     // each thread has the edges of one part of all
     faces.workers().parts(onEdge.length, (from, to) -> {
@@ -47,11 +55,12 @@ public final class Wires {
       }
     });
     boolean[] seen = new boolean[faces.halfEdges().loopCount()];
-    walker = () -> new WireWalker(faces, arranger, hiding, locator.get(), tree, onEdge, seen);
+    walker = () -> new WireWalker(faces, arranger, new Surroundings(hiding, locator.get(), tree), onEdge, seen);
     corners = new CornerNumbers(faces, outline);
     noted = new boolean[faces.vertexCount()];
   }
 
+  /** Puts a piercing among those of its edge, in the order in which the lower half-edge comes by them. */
   private void add(Piercing p) {
     Piercing[] before = onEdge[p.edge];
     if (before == null) {
@@ -69,6 +78,7 @@ public final class Wires {
     onEdge[p.edge] = all;
   }
 
+  /** The axis along which a half-edge reaches farthest. */
   private int axisOf(int h) {
     int a = faces.from(h);
     int b = faces.to(h);
@@ -85,28 +95,28 @@ public final class Wires {
     return Math.abs(faces.coordinate(a, axis) - faces.coordinate(b, axis));
   }
 
-  /** Writes what all walks find into an outline. */
-  public void outline(Outline outline) {
+  /** Walks all operands and writes down what is found. */
+  public void outline() {
     WireWalker own = walker.get();
     WireNotes notes = new WireNotes(noted);
     for (boolean fromCorners : new boolean[] {true, false}) {
       if (faces.workers().threads() == 1) {
         for (int k = 0; k < faces.operandCount(); k++) {
-          write(own.walk(k, fromCorners, notes), outline);
+          write(own.walk(k, fromCorners, notes));
         }
       } else {
-        walkAll(fromCorners, outline);
+        walkAll(fromCorners);
       }
     }
     for (Stretch s : arranger.stretches()) {
       if (!s.done && !(arranger.contacts().needsSheet(s.f, s) && arranger.contacts().needsSheet(s.g, s))) {
-        write(own.followFromLook(s, notes), outline);
+        write(own.followFromLook(s, notes));
       }
     }
   }
 
   /** Ends are numbered in the order of the operands, while others are walked; then each thread writes some groups. */
-  private void walkAll(boolean fromCorners, Outline outline) {
+  private void walkAll(boolean fromCorners) {
     List<WireNotes> written = new ArrayList<>();
     Shares.of(faces.workers(), faces.operandCount(), k -> faces.firstFace(k + 1) - faces.firstFace(k)).eachInOrder(() -> {
       WireWalker own = walker.get();
@@ -125,7 +135,7 @@ public final class Wires {
         (from, to) -> written.forEach(notes -> notes.write(corners, outline, from, to)));
   }
 
-  private void write(WireNotes notes, Outline outline) {
+  private void write(WireNotes notes) {
     notes.number(arranger.stretches(), corners, outline);
     notes.write(corners, outline, 0, outline.groupEnd());
     notes.clear();
