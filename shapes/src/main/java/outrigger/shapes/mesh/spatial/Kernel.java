@@ -83,10 +83,10 @@ public final class Kernel {
   /**
    * Makes one solid of facets that cross and overlap: all that they wind round, without facets if that is nothing.
    *
-   * @param moved of each facet whether it may meet others otherwise than in common corners and edges; two that may not do
+   * @param mayMeet of each facet whether it may meet others otherwise than in common corners and edges; two that may not do
    *     not
    */
-  public static Rounded resolve(int[] xyz, int[] corners, boolean[] moved, Workers workers) {
+  public static Rounded resolve(int[] xyz, int[] corners, boolean[] mayMeet, Workers workers) {
     Faces faces = new Faces();
     faces.addSoup(xyz, corners, workers);
     Membership.Tree tree = new Membership.Tree();
@@ -97,7 +97,8 @@ public final class Kernel {
     Hiding hiding = new Hiding(faces, boxes, tree, convex, true);
     Locator locator = new Locator(faces, boxTree, convex, hiding);
     Contacts contacts = new Contacts(faces);
-    Untouched untouched = Untouched.of(faces, boxTree, boxes, xyz, moved, contacts, workers);
+    new TouchedFacets(faces, xyz, contacts).mark(boxTree, boxes, mayMeet, workers);
+    Untouched untouched = new Untouched(faces, contacts);
     Outline outline = new Outline(faces, 0);
     CornerNumbers numbers = new CornerNumbers(faces, outline);
     untouched.keep(locator, outline, numbers);

@@ -1,9 +1,7 @@
 package outrigger.shapes.mesh.spatial;
 
 import java.util.Arrays;
-import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.ExactPoint;
-import outrigger.shapes.exact.FacetContact;
 import outrigger.shapes.mesh.face.Face;
 import outrigger.shapes.mesh.face.Faces;
 import outrigger.shapes.mesh.face.Group;
@@ -14,8 +12,6 @@ import outrigger.shapes.mesh.meet.Contacts;
 import outrigger.shapes.mesh.outline.CornerNumbers;
 import outrigger.shapes.mesh.outline.Outline;
 import outrigger.shapes.num.Interrupt;
-import outrigger.shapes.num.Shares;
-import outrigger.shapes.num.Workers;
 
 /**
  * The facets of a soup that meet others only as facets of a sound mesh do, in common corners and edges: they stay as they
@@ -34,82 +30,26 @@ final class Untouched {
   /** Weights of a facet's corners for a point in it; others, any will do, are tried where the first lies on another. */
   private static final int[][] WEIGHTS = {{1, 1, 1}, {1, 2, 3}, {5, 3, 1}, {2, 7, 11}, {13, 29, 17}, {97, 89, 83}};
 
-  /** Half-edges that are worth a thread. */
-  private static final int AT_ONCE = 1 << 15;
-
   private final Faces faces;
   private final Contacts contacts;
   /** Of each facet whether it is untouched and has a neighbour that is not. */
   private final boolean[] beside;
+  /** Facets that hang together, as {@link #gather} found them last. */
   private int[] queue = new int[16];
   /** Corners of the facets that stay, and how many. */
   private final int[] kept;
   private int keptCount;
 
-  private Untouched(Faces faces, Contacts contacts) {
+  /** The facets of a soup that {@link TouchedFacets} left unmarked. */
+  Untouched(Faces faces, Contacts contacts) {
     this.faces = faces;
     this.contacts = contacts;
     beside = new boolean[faces.faceCount()];
     kept = new int[3 * faces.faceCount()];
+    markBeside();
   }
 
-  /**
-   * Marks all facets of a soup that need a sheet, and links the others.
-   *
-   * @param boxes the boxes of the facets
-   * @param moved of each facet whether it may meet others improperly; two that may not do not
-   */
-  static Untouched of(Faces faces, BoxTree tree, int[] boxes, int[] xyz, boolean[] moved, Contacts contacts,
-      Workers workers) {
-    Untouched untouched = new Untouched(faces, contacts);
-    Shares.of(workers, moved.length, f -> moved[f] ? 1 : 0).each(() -> (from, to) -> {
-      untouched.meetMoved(tree, boxes, xyz, moved, from, to);
-      return to;
-    });
-    untouched.link(workers);
-    new Coplanar(faces, xyz).spread(contacts, workers);
-    untouched.markBeside();
-    return untouched;
-  }
-
-  private void meetMoved(BoxTree tree, int[] boxes, int[] xyz, boolean[] moved, int from, int to) {
-    for (int f = from; f < to; f++) {
-      if (moved[f]) {
-        Interrupt.check();
-        int facet = f;
-        tree.forEachOverlap(boxes, f, g -> {
-          if (g > facet || g < facet && !moved[g]) {
-            meet(facet, g, xyz);
-          }
-        });
-      }
-    }
-  }
-
-  private void meet(int f, int g, int[] xyz) {
-    HalfEdges h = faces.halfEdges();
-    if (FacetContact.improper(xyz, h.from(3 * f), h.from(3 * f + 1), h.from(3 * f + 2), h.from(3 * g), h.from(3 * g + 1),
-        h.from(3 * g + 2))) {
-      contacts.mark(f);
-      contacts.mark(g);
-    }
-  }
-
-  /** Links facets over edges that two have; those at any other edge are touched. */
-  private void link(Workers workers) {
-    HalfEdges halfEdges = faces.halfEdges();
-    int[] twin = halfEdges.twins(0, halfEdges.size(), 0, faces.vertexCount(), workers);
-    workers.split(twin.length, AT_ONCE, (from, to) -> {
-      for (int h = from; h < to; h++) {
-        if (twin[h] < 0) {
-          contacts.mark(halfEdges.face(h));
-        } else {
-          halfEdges.setTwin(h, twin[h]);
-        }
-      }
-    });
-  }
-
+  /** Finds the untouched facets with a touched neighbour, and has their planes numbered. */
   private void markBeside() {
     HalfEdges halfEdges = faces.halfEdges();
     for (int f = 0; f < beside.length; f++) {
@@ -122,24 +62,25 @@ final class Untouched {
     }
     for (int f = 0; f < beside.length; f++) {
       if (beside[f]) {
-        // numbers its plane
+        // making it numbers its plane
         faces.face(f);
       }
     }
   }
 
   /**
-   * Keeps what the untouched facets bound, in the order they have, and pins it in the outline of the others.
+   * Keeps those that bound what is wound round: those beside touched ones in the outline, all others as they are and in the
+   * order they have, with their edges to the former pinned in the outline.
    *
-   * @param numbers of corners in that outline
+   * @param numbers of corners in the outline
    */
   void keep(Locator locator, Outline outline, CornerNumbers numbers) {
     int[] ways = ways(locator);
     for (int f = 0; f < ways.length; f++) {
       if (ways[f] != 0 && beside[f]) {
-        outline(f, ways[f] > 0, outline, numbers);
+        outlineFacet(f, ways[f] > 0, outline, numbers);
       } else if (ways[f] != 0) {
-        keep(3 * f, ways[f] > 0, outline, numbers);
+        keepFacet(3 * f, ways[f] > 0, outline, numbers);
       }
     }
   }
@@ -211,7 +152,8 @@ final class Untouched {
     return size;
   }
 
-  private void outline(int f, boolean asItIs, Outline outline, CornerNumbers numbers) {
+  /** Adds the edges of a facet to the outline, but for those to others that are outlined like it and lie in its plane. */
+  private void outlineFacet(int f, boolean asItIs, Outline outline, CornerNumbers numbers) {
     HalfEdges halfEdges = faces.halfEdges();
     Face face = faces.face(f);
     for (int h = face.first; h < face.first + 3; h++) {
@@ -224,7 +166,8 @@ final class Untouched {
     }
   }
 
-  private void keep(int first, boolean asItIs, Outline outline, CornerNumbers numbers) {
+  /** Keeps the facet with a half-edge, and pins its edges to facets that are outlined. */
+  private void keepFacet(int first, boolean asItIs, Outline outline, CornerNumbers numbers) {
     HalfEdges halfEdges = faces.halfEdges();
     for (int h = first; h < first + 3; h++) {
       kept[keptCount++] = halfEdges.from(asItIs ? h : 2 * first + 2 - h);

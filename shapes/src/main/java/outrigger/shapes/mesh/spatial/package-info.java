@@ -16,12 +16,12 @@
  *
  * <p><b>Steps</b> for a soup ({@code resolve}).
  * <ol>
- * <li>{@code Untouched} compares the facets that may meet others with all that are near. Those that do need sheets, and so
- *     do those at edges that not just two facets share, and, by {@code Coplanar}, all that lie in one plane with any of
+ * <li>{@code TouchedFacets} compares the facets that may meet others with all that are near. Those that do need sheets, and
+ *     so do those at edges that not just two facets share, and, by {@code Coplanar}, all that lie in one plane with any of
  *     these.
- * <li>One look tells for all other facets that hang together whether they bound what is wound round. They stay as they are;
- *     where they border on the others, their edges are pinned in the outline.
- * <li>The others go on as above, from sheets to rounded corners.
+ * <li>{@code Untouched} are all other facets. One look tells for all of them that hang together whether they bound what is
+ *     wound round. Those that do stay as they are; where they border on what is outlined, their edges are pinned there.
+ * <li>The touched ones go on as above, from sheets to rounded corners.
  * </ol>
  *
  * <p><b>Sources.</b> Zhou, Grinspun, Zorin, Jacobson, <i>Mesh arrangements for solid geometry</i>, ACM TOG 35 (2016), for

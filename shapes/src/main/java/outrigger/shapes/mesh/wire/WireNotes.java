@@ -19,7 +19,7 @@ import outrigger.shapes.num.IntList;
 final class WireNotes {
   /** In the place of a group: the edges of a stretch begin. Its number follows, and where those after them begin. */
   private static final int STRETCH = -1;
-  /** In the place of an end: the ends of a stretch begin. Where its edges begin follows, and where the ends after them do. */
+  /** In the place of an end: the ends of a stretch begin. Where its edges do follows, and where the ends after them do. */
   private static final int ENDS = Integer.MIN_VALUE;
 
   /** Of each corner whether it was noted before; corners of one operand are noted by one walker at a time. */
