@@ -104,8 +104,8 @@ public final class Arranger implements FacePairs.Meetings {
     return free == null ? List.of() : free.loneOn(plane);
   }
 
-  /** The boxes of the loops and faces that a plane's sheet does without; null where there are none. */
-  public BoxTree free(int plane) {
+  /** The boxes of the free loops and lone faces that are not laid into a plane's sheet; null where there are none. */
+  public BoxTree unlaid(int plane) {
     return free == null ? null : free.boxesOn(plane);
   }
 

@@ -7,7 +7,7 @@ import outrigger.shapes.exact.ExactPoint;
 
 /** Boxes of what lies on a plane, one after the other. */
 final class PlaneBounds {
-  /** Grid units round what is apart from all else: more than rounding can hide, and room for a look from in between. */
+  /** Grid units round what is apart from all else: more than rounding can hide, and room to look from. Own choice. */
   static final int GAP = 8;
 
   private int[] bounds = new int[6 * 32];

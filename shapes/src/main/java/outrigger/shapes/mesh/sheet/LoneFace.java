@@ -16,7 +16,7 @@ import outrigger.shapes.mesh.inside.Locator;
  * nothing but inside.
  */
 final class LoneFace {
-  /** How far beyond the corner at most, grid units: half the gap that is left round a lone face. */
+  /** How far beyond the corner at most, grid units: half of what is left round a lone face, {@code PlaneBounds.GAP}. */
   private static final int BESIDE = 4;
   /** Weights of the ways from both neighbours to the corner; others are tried where one leads onto a face by chance. */
   private static final int[][] BEYOND = {{1, 1}, {1, 2}, {3, 1}, {5, 7}, {11, 4}, {13, 29}};
@@ -63,10 +63,10 @@ final class LoneFace {
   /**
    * Tells all edges of it that bound the result, as a sheet does.
    *
-   * @param free boxes that no look may be taken in, but for that of this face
+   * @param unlaid boxes that no look may be taken in, but for that of this face
    */
-  void outline(SheetWalker walker, BoxTree free, Sheet.EdgeTaker taker) {
-    byte inside = labelInside(walker, free);
+  void outline(SheetWalker walker, BoxTree unlaid, Sheet.EdgeTaker taker) {
+    byte inside = labelInside(walker, unlaid);
     byte beside = labelBeside(walker);
     if (inside != beside) {
       outline(inside, true, taker);
@@ -88,13 +88,13 @@ final class LoneFace {
     }
   }
 
-  private byte labelInside(SheetWalker walker, BoxTree free) {
+  private byte labelInside(SheetWalker walker, BoxTree unlaid) {
     int seen = nearestInCorner();
     ExactPoint a = faces.point(corner);
     ExactPoint b = faces.point(seen < 0 ? before : seen);
     ExactPoint c = faces.point(seen < 0 ? after : seen);
     // one box is that of the face
-    return walker.labelInside(a, b, c, face.plane, q -> Sheet.boxesAt(free, q) > 1);
+    return walker.labelInside(a, b, c, face.plane, q -> Sheet.boxesAt(unlaid, q) > 1);
   }
 
   /** The corner nearest to the greatest one in the triangle that this makes with its neighbours; -1 if there is none. */

@@ -18,13 +18,13 @@ import outrigger.shapes.mesh.triangulation.Triangulation;
  *
  * <p>The segments are laid into a triangulation. Stepping from triangle to triangle across them changes the winding
  * numbers just above and just below the plane by what the segments say. Where the operands' faces cover the plane, one
- * ray a connected piece gives the numbers to start from. A triangle belongs to the result's boundary where the
+ * look in each connected piece gives the numbers to start from. A triangle belongs to the result's boundary where the
  * expression holds on exactly one side of it.
  */
 final class Sheet {
   /** Not part of the boundary. */
   static final byte NONE = 0;
-  /** Boundary that looks the way of the plane's normal. */
+  /** Boundary that looks the way of the plane's normal: matter is below. */
   static final byte UP = 1;
   /** Boundary that looks the other way. */
   static final byte DOWN = -1;
@@ -46,7 +46,7 @@ final class Sheet {
   private int planeNumber;
   private List<Segment> segments = List.of();
   /** Boxes of loops and faces on the plane that are not laid; null where there are none. */
-  private BoxTree free;
+  private BoxTree unlaid;
   /** Of each triangle which way it bounds the result: {@link #NONE}, {@link #UP} or {@link #DOWN}. */
   private byte[] label = new byte[64];
 
@@ -58,12 +58,12 @@ final class Sheet {
   /**
    * Arranges the segments of a plane; what was here before is gone.
    *
-   * @param without the boxes of loops and faces that are not among them; null if there are none
+   * @param notLaid the boxes of loops and faces on the plane that are not among them; null if there are none
    */
-  void lay(int plane, List<Segment> onPlane, BoxTree without) {
+  void lay(int plane, List<Segment> onPlane, BoxTree notLaid) {
     planeNumber = plane;
     segments = onPlane;
-    free = without;
+    unlaid = notLaid;
     Plane p = faces.plane(plane);
     marks.reset(p.firstAxis(), p.secondAxis(), plane, this::crossing);
     tri.shape(segments.size() > FEW);
@@ -96,8 +96,8 @@ final class Sheet {
   }
 
   /** Whether a point may lie in a loop or face that was not laid, and so not see what holds in its cell of the sheet. */
-  boolean isAtFree(ExactPoint q) {
-    return free != null && boxesAt(free, q) > 0;
+  boolean isInUnlaid(ExactPoint q) {
+    return unlaid != null && boxesAt(unlaid, q) > 0;
   }
 
   /** How many boxes hold a point. */

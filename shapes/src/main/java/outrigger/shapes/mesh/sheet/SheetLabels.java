@@ -59,17 +59,18 @@ public final class SheetLabels {
     }, edges -> edges.forEach(e -> outline.add(e.group, outline.vertex(e.from), outline.vertex(e.to))));
   }
 
+  /** Lays and labels the sheets of the planes from one up to another, and tells the edges that these bound. */
   private void label(int from, int to, Sheet sheet, SheetWalker own, Sheet.EdgeTaker taker) {
     for (int i = from; i < to; i++) {
       Interrupt.check();
       int p = planes.get(i);
       if (!arranger.sheets().get(p).isEmpty()) {
-        sheet.lay(p, arranger.segments().of(p, arranger.sheets().get(p), arranger.contacts()), arranger.free(p));
+        sheet.lay(p, arranger.segments().of(p, arranger.sheets().get(p), arranger.contacts()), arranger.unlaid(p));
         own.label(sheet);
         sheet.outline(taker);
       }
       for (int f : arranger.loneFaces(p)) {
-        LoneFace.of(faces, f).outline(own, arranger.free(p), taker);
+        LoneFace.of(faces, f).outline(own, arranger.unlaid(p), taker);
       }
     }
   }

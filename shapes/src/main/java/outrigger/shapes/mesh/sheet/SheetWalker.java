@@ -31,8 +31,10 @@ public final class SheetWalker {
 
   private Sheet sheet;
   private Triangulation tri;
+  /** Of each triangle whether faces in the plane cover it, and whether this walk has come to it. */
   private boolean[] covered = new boolean[64];
   private boolean[] seen = new boolean[64];
+  /** Half-edges stepped over on the way to where a walk is. */
   private int[] way = new int[64];
 
   /** What a walk does on arriving in a triangle, and whether it may step over an edge into another. */
@@ -67,6 +69,17 @@ public final class SheetWalker {
     }
     Arrays.fill(seen, 0, n, false);
     look.begin(sheet);
+    findCovered();
+    Arrays.fill(seen, 0, n, false);
+    for (int t = 0; t < n; t++) {
+      if (covered[t] && !seen[t]) {
+        labelPiece(look.largest(t));
+      }
+    }
+  }
+
+  /** Walks over all triangles from outside and notes which of them faces in the plane cover. */
+  private void findCovered() {
     walk(Triangulation.triangle(tri.out(0)), new Visit() {
       @Override
       public void enter(int t) {
@@ -83,14 +96,9 @@ public final class SheetWalker {
         sheet.crossRims(h, coverBy);
       }
     });
-    Arrays.fill(seen, 0, n, false);
-    for (int t = 0; t < n; t++) {
-      if (covered[t] && !seen[t]) {
-        labelPiece(look.largest(t));
-      }
-    }
   }
 
+  /** Counts faces of an operand that cover the place: as many as it winds more often below than above. */
   private void coverBy(int operand, int up, int down) {
     if (up != down) {
       int before = cover[operand];
@@ -108,6 +116,7 @@ public final class SheetWalker {
     }
   }
 
+  /** Labels the triangles of a connected piece that can be reached from one without taking numbers anew. */
   private void labelPiece(int start) {
     WindingCount found = look.from(start);
     found.replay(change, 1);
@@ -169,10 +178,10 @@ public final class SheetWalker {
    * What a plane bounds inside a triangle that nothing passes through.
    *
    * @param a one of its corners; the other two may be one
-   * @param isAtFree whether a point is not to be looked from
+   * @param isBarred whether a point is not to be looked from
    */
-  byte labelInside(ExactPoint a, ExactPoint b, ExactPoint c, int plane, Predicate<ExactPoint> isAtFree) {
-    return labelBy(look.inside(a, b, c, plane, isAtFree));
+  byte labelInside(ExactPoint a, ExactPoint b, ExactPoint c, int plane, Predicate<ExactPoint> isBarred) {
+    return labelBy(look.inside(a, b, c, plane, isBarred));
   }
 
   /**
