@@ -3,7 +3,7 @@ package outrigger.shapes.mesh.planar;
 import java.util.Arrays;
 
 /**
- * What stands along an edge between the columns to its left and to its right: stretches of wall, where one of them holds the
+ * What stands along an edge between the columns to its left and to its right: pieces of wall, where one of them holds the
  * result and the other does not.
  */
 final class ColumnWalls {
@@ -29,6 +29,7 @@ final class ColumnWalls {
     }
   }
 
+  /** Goes up past a height at which one column or both begin or end. */
   private void step(int height, boolean wasLeft, boolean wasRight, boolean isLeft, boolean isRight) {
     boolean was = wasLeft != wasRight;
     boolean is = isLeft != isRight;
@@ -47,7 +48,7 @@ final class ColumnWalls {
     }
   }
 
-  /** Number of stretches of wall. */
+  /** Number of pieces of wall. */
   int count() {
     return count;
   }

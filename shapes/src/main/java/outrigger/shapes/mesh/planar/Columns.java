@@ -12,7 +12,9 @@ import outrigger.shapes.mesh.leaf.Upright;
  * the third, and so on.
  */
 final class Columns {
+  /** Goes up through the operands that cover the place, in {@link #column}; below all of them before and after. */
   private final Membership membership;
+  /** Of each operand the heights between which it stands, and how often its outlines wind round the place. */
   private final int[] low;
   private final int[] high;
   private final int[] winding;
@@ -20,6 +22,7 @@ final class Columns {
   private final int[] covering;
   private final int[] placeOf;
   private int count;
+  /** Heights with, in the low bits, twice the operand that begins there, and one more where it ends. */
   private long[] events = new long[16];
   private int[] heights = new int[16];
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.num.IntList;
@@ -22,6 +23,7 @@ final class LooseRims {
   /** Of each rim the heights of its corners, ascending, and the number of its first vertex at the first of them. */
   private final int[][] heights;
   private final int[] firstVertex;
+  /** Of each rim the number of its first corner among those of all rims, and their number. */
   private final int[] firstCorner;
   /** Rims of caps by height. */
   private final Map<Integer, List<Integer>> lower = new TreeMap<>();
@@ -37,19 +39,21 @@ final class LooseRims {
     firstCorner = new int[rims.size() + 1];
   }
 
-  /** The mesh; null where parts of it touch along a line, and without facets where nothing is left. */
-  static Mesh mesh(Rims rims, Columns columns, int axis) {
+  /** The mesh; empty where parts of it touch along a line, or nothing is left. */
+  static Optional<Mesh> mesh(Rims rims, Columns columns, int axis) {
     LooseRims loose = new LooseRims(rims, columns, axis);
     for (int r = 0; r < rims.size(); r++) {
       loose.addRim(r);
     }
     if (loose.touching) {
-      return null;
+      return Optional.empty();
     }
     loose.addCaps();
-    return Mesh.ofDistinct(loose.xyz.toArray(), loose.corners.toArray());
+    return loose.corners.size() == 0 ? Optional.empty()
+        : Optional.of(Mesh.ofDistinct(loose.xyz.toArray(), loose.corners.toArray()));
   }
 
+  /** Steps over a rim, and adds its vertices and walls and notes its caps. */
   private void addRim(int r) {
     Rim rim = rims.rim(r);
     firstCorner[r + 1] = firstCorner[r] + rim.size();
@@ -74,6 +78,7 @@ final class LooseRims {
     }
   }
 
+  /** Notes the caps of one column that end at a rim, since the other has none alike. */
   private void noteCaps(int[] here, int[] there, int r) {
     for (int i = 0; i < here.length; i++) {
       int j = Arrays.binarySearch(there, here[i]);
@@ -117,17 +122,13 @@ final class LooseRims {
   /**
    * Whether the lower corner at the start of a wall's edge is joined to the upper one at its end. All four lie on a circle,
    * and the least one by the two coordinates that the wall is seen in, of which one runs along the axis, keeps its
-   * diagonal: {@link outrigger.shapes.mesh.triangulation.PlanarPoints#isInCircle} has it so.
+   * diagonal: {@link outrigger.shapes.mesh.triangulation.PlanarPoints#isInCircle} has it so. The other is that along which
+   * the edge is longer, as {@link outrigger.shapes.exact.Plane#dominantAxis} has it also of equal ones.
    */
   private boolean risesFromLeast(long du, long dv) {
-    long[] normal = new long[3];
-    normal[(axis + 1) % 3] = Math.abs(dv);
-    normal[(axis + 2) % 3] = Math.abs(du);
-    return (dominant(normal[0], normal[1], normal[2]) == (axis + 1) % 3 ? dv : du) > 0;
-  }
-
-  private static int dominant(long x, long y, long z) {
-    return z >= x && z >= y ? 2 : y >= x ? 1 : 0;
+    long longer = Math.abs(dv) - Math.abs(du);
+    boolean isSeenInV = longer > 0 || longer == 0 && (axis + 1) % 3 > (axis + 2) % 3;
+    return (isSeenInV ? dv : du) > 0;
   }
 
   private void add(int a, int b, int c) {

@@ -20,7 +20,7 @@ final class PlanarOutline {
   private final Outline outline;
   private final ColumnWalls walls = new ColumnWalls();
   /** Edges along the axis by vertex and group: from one height to another. */
-  private final Map<Long, IntList> upright = new HashMap<>();
+  private final Map<Long, IntList> alongAxis = new HashMap<>();
   /** Of each vertex the walls that end there: from one height to another. */
   private final IntList[] ends;
   private boolean touching;
@@ -36,8 +36,8 @@ final class PlanarOutline {
   /**
    * The outlines of all faces.
    *
-   * @return empty where parts of the result touch along a line
    * @param faces has numbers for all planes of the sheet
+   * @return empty where parts of the result touch along a line
    */
   static Optional<Outline> of(PlanarSheet sheet, Faces faces, int axis) {
     PlanarOutline all = new PlanarOutline(sheet, faces, axis);
@@ -49,10 +49,11 @@ final class PlanarOutline {
         }
       }
     }
-    all.addUpright();
-    return all.touching || all.haveCrowdedEdge() ? Optional.empty() : Optional.of(all.outline);
+    all.outlineAlongAxis();
+    return all.touching || all.isAnyEdgeCrowded() ? Optional.empty() : Optional.of(all.outline);
   }
 
+  /** Adds the walls along a marked edge and the caps that end there. */
   private void add(Triangulation tri, int h) {
     int[] left = sheet.column(Triangulation.triangle(h));
     int[] right = sheet.column(Triangulation.triangle(tri.twin(h)));
@@ -81,8 +82,8 @@ final class PlanarOutline {
   private void addWall(int group, int a, int b, int low, int high) {
     outline.add(group, vertex(a, low), vertex(b, low));
     outline.add(group, vertex(b, high), vertex(a, high));
-    addUpright(group, b, low, high);
-    addUpright(group, a, high, low);
+    addAlongAxis(group, b, low, high);
+    addAlongAxis(group, a, high, low);
     addEnd(a, low, high);
     addEnd(b, low, high);
   }
@@ -96,7 +97,7 @@ final class PlanarOutline {
   }
 
   /** Whether more than two walls end at one edge along the axis. */
-  private boolean haveCrowdedEdge() {
+  private boolean isAnyEdgeCrowded() {
     for (IntList walls : ends) {
       if (walls != null && walls.size() > 4 && isCrowded(walls)) {
         return true;
@@ -105,6 +106,7 @@ final class PlanarOutline {
     return false;
   }
 
+  /** Whether more than two of the walls that end at a vertex do so at one height. */
   private static boolean isCrowded(IntList walls) {
     for (int i = 0; i < walls.size(); i += 2) {
       int there = 0;
@@ -118,15 +120,15 @@ final class PlanarOutline {
     return false;
   }
 
-  private void addUpright(int group, int vertex, int from, int to) {
-    IntList spans = upright.computeIfAbsent(LongMap.edge(vertex, group), key -> new IntList());
+  private void addAlongAxis(int group, int vertex, int from, int to) {
+    IntList spans = alongAxis.computeIfAbsent(LongMap.edge(vertex, group), key -> new IntList());
     spans.add(from);
     spans.add(to);
   }
 
-  /** Of walls that go on in one plane the edges between them run both ways, and cancel out. */
-  private void addUpright() {
-    for (Map.Entry<Long, IntList> entry : upright.entrySet()) {
+  /** Outlines edges along the axis: between walls that go on in one plane they run both ways, and cancel out. */
+  private void outlineAlongAxis() {
+    for (Map.Entry<Long, IntList> entry : alongAxis.entrySet()) {
       int vertex = (int) (entry.getKey() >> 32);
       int group = (int) (long) entry.getKey();
       int[] spans = entry.getValue().toArray();

@@ -21,7 +21,9 @@ final class PlanarSheet {
   private final Columns columns;
   private final Faces faces;
   private final int axis;
+  /** Number of the plane that rims are laid in, across the axis at height 0. */
   private final int base;
+  /** Numbers of the planes across the axis, by height. */
   private final Map<Integer, Integer> levels = new HashMap<>();
   private final ConstrainedTriangulation marks = new ConstrainedTriangulation();
   private final Triangulation tri = marks.triangulation();
@@ -29,6 +31,7 @@ final class PlanarSheet {
   private final IntList rimOf = new IntList();
   private final IntList wayOf = new IntList();
   private final IntList wallOf = new IntList();
+  /** Of each triangle its cell, and of each cell its column. */
   private int[] cell = new int[0];
   private int[][] columnOf = new int[0][];
 
@@ -61,6 +64,7 @@ final class PlanarSheet {
     return faces.number(Plane.through(a[0], a[1], a[2], b[0], b[1], b[2], c[0], c[1], c[2]));
   }
 
+  /** Number of the plane along the axis through two places. */
   private int wall(int u, int v, int uTo, int vTo) {
     long[] a = point(u, v, 0);
     long[] b = point(uTo, vTo, 0);

@@ -46,13 +46,12 @@ public final class PlanarWay {
       return Optional.empty();
     }
     Rims rims = Rims.of(operands);
-    if (rims.areOdd()) {
+    if (rims.meetThemselves()) {
       return Optional.empty();
     }
     Columns columns = new Columns(operands, tree);
-    if (!rims.areTouching()) {
-      Mesh mesh = LooseRims.mesh(rims, columns, axis);
-      return Optional.ofNullable(mesh).filter(m -> m.facetCount() > 0);
+    if (rims.areLoose()) {
+      return LooseRims.mesh(rims, columns, axis);
     }
     try {
       return arranged(rims, columns, operands, axis).flatMap(
@@ -62,9 +61,11 @@ public final class PlanarWay {
     }
   }
 
+  /** The outlines of the result's faces; empty where parts of it touch along a line. */
   private static Optional<Outline> arranged(Rims rims, Columns columns, List<Upright> operands, int axis) {
     Faces faces = new Faces();
     PlanarSheet sheet = new PlanarSheet(rims, columns, faces, axis);
+    // an outline has room for those planes that have numbers when it is made
     for (Upright operand : operands) {
       sheet.level(operand.low());
       sheet.level(operand.high());

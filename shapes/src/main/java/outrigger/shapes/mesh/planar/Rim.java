@@ -150,8 +150,8 @@ final class Rim {
     return rounds == 1;
   }
 
-  /** Whether two edges after another lie in one line anywhere. */
-  boolean hasStraight() {
+  /** Whether at any corner the next edge lies in the line of the one before. */
+  boolean goesStraightOn() {
     for (int i = 0; i < u.length; i++) {
       int j = next(i);
       int k = next(j);

@@ -21,8 +21,8 @@ final class Rims {
   private final List<Rim> rims = new ArrayList<>();
   /** Of each rim those that go round it. */
   private final List<IntList> around = new ArrayList<>();
-  private boolean touching;
-  private boolean odd;
+  private boolean loose = true;
+  private boolean meetThemselves;
 
   private Rims() {}
 
@@ -56,35 +56,36 @@ final class Rims {
     return rims.get(i);
   }
 
-  /** The rims that go round one, where none are in contact. */
+  /** The rims that go round one, where they are loose. */
   IntList around(int i) {
     return around.get(i);
   }
 
-  /** Whether two rims meet or cross, or one has edges in one line after another. */
-  boolean areTouching() {
-    return touching;
+  /** Whether no two rims meet or cross, and none goes straight on at a corner. */
+  boolean areLoose() {
+    return loose;
   }
 
-  /** Whether a rim meets itself. */
-  boolean areOdd() {
-    return odd;
+  /** Whether one of them meets itself. */
+  boolean meetThemselves() {
+    return meetThemselves;
   }
 
+  /** Finds out how they lie to each other, as far as they are loose. */
   private void compare() {
     for (Rim rim : rims) {
       if (!rim.isConvex()) {
-        touching |= rim.hasStraight();
-        odd |= meetsItself(rim);
+        loose &= !rim.goesStraightOn();
+        meetThemselves |= meetsItself(rim);
       }
     }
-    if (odd || touching) {
+    if (meetThemselves || !loose) {
       return;
     }
     int n = rims.size();
     if ((long) n * n <= FEW) {
-      for (int i = 0; i < n && !touching; i++) {
-        for (int j = i + 1; j < n && !touching; j++) {
+      for (int i = 0; i < n && loose; i++) {
+        for (int j = i + 1; j < n && loose; j++) {
           compare(i, j);
         }
       }
@@ -93,19 +94,20 @@ final class Rims {
     }
   }
 
+  /** Compares two rims; whether all are loose so far. */
   private boolean compare(int i, int j) {
     Rim a = rims.get(i);
     Rim b = rims.get(j);
     if (a.boxMeets(b)) {
       if (meet(a, b)) {
-        touching = true;
+        loose = false;
       } else if (a.boxHolds(b) && a.holds(b.u[0], b.v[0])) {
         around.get(j).add(i);
       } else if (b.boxHolds(a) && b.holds(a.u[0], a.v[0])) {
         around.get(i).add(j);
       }
     }
-    return !touching;
+    return loose;
   }
 
   private int[] boxes() {
@@ -124,6 +126,7 @@ final class Rims {
     boxes[6 * i + 4] = mostV;
   }
 
+  /** Whether two rims have a point in common. */
   private static boolean meet(Rim a, Rim b) {
     int[] nearA = near(a, b);
     int[] nearB = nearA.length == 0 ? nearA : near(b, a);
