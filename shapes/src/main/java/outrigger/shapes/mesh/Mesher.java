@@ -82,7 +82,7 @@ public final class Mesher {
    * Evaluates a solid whole. The mesh is closed, with facets counter-clockwise seen from outside; no two facets cross.
    *
    * @throws outrigger.shapes.num.ShapeException if nothing is left, if the result touches itself along a line, if it
-   *     reaches beyond the grid, or if it cannot be rounded to the grid
+   *     reaches beyond the grid, if it cannot be rounded to the grid, or if it is nested by the thousand
    * @throws java.util.concurrent.CancellationException if the thread is interrupted
    */
   public static Mesh mesh(Solid solid) {
@@ -107,7 +107,12 @@ public final class Mesher {
    * @param isSound asked by the calling thread only
    */
   public static Mesh mesh(Solid solid, Predicate<Mesh> isSound, Workers workers) {
-    return PlanarWay.mesh(solid).orElseGet(() -> spatial(solid, isSound, workers));
+    try {
+      return PlanarWay.mesh(solid).orElseGet(() -> spatial(solid, isSound, workers));
+    } catch (StackOverflowError deep) {
+      throw new ShapeException("parts are joined and cut in turns, one within the other, more deeply than the thread can follow",
+          "Join or cut many at once, or call from a thread with a larger stack.");
+    }
   }
 
   /** Evaluates a solid by the spatial way, whatever it is. */
@@ -258,9 +263,6 @@ public final class Mesher {
   }
 
   private int addPlaced(Placed placed, Placement outer) {
-    if (placed.solid() instanceof Placed inner) {
-      return addPlaced(new Placed(inner.solid(), inner.placement().then(placed.placement())), outer);
-    }
     Placement all = placed.placement().then(outer);
     return all.turnsQuarterly() || isTurned && placed.placement().turnsQuarterly() ? add(placed.solid(), all)
         : addTurned(placed.solid(), all);
