@@ -5,8 +5,9 @@
  * counter-clockwise seen from outside, no more facets than its faces need. That it is sound is for {@code check.Proof} to
  * say, which shares only the predicates of {@code exact} with this package.
  *
- * <p>Others use {@link Mesher} and {@link Mesh}. All else is done in sub-packages, public for each other only, each of which
- * uses those named before it and knows nothing of those after it; all may speak of a {@code Mesh}, none of {@code Mesher}:
+ * <p>Others use {@link Mesher} and {@link Mesh}, which {@code Welder} makes of vertices and facets. All else is done in
+ * sub-packages, public for each other only, each of which uses those named before it and knows nothing of those after it;
+ * all may speak of a {@code Mesh}, none of {@code Mesher}:
  * <ol>
  * <li>{@link outrigger.shapes.mesh.leaf leaf}: a leaf of the expression becomes a polyhedron with flat faces.
  * <li>{@link outrigger.shapes.mesh.frame frame}: in which axes an expression is evaluated, and how it is rounded.
@@ -28,8 +29,8 @@
  * <li>Else {@code Mesher} gathers the operands and the expression over them. What is turned by other than quarters is meshed
  *     first, by itself, and the turned mesh is an operand.
  * <li>In the {@code Frame} that the operands set, {@code Kernel} evaluates the expression to rounded facets.
- * <li>{@code Settler} makes a mesh of them. What does not come to rest is evaluated as one of the turned operands sees it and
- *     turned as a whole ({@code Turning}); if that does not do, or there is none, corners are put clear of each other.
+ * <li>{@code Settler} makes a mesh of them. What does not come to rest is evaluated as one of the turned operands sees it,
+ *     and turned as a whole ({@code Turning}); if that does not do, or there is none, corners are put clear of each other.
  * </ol>
  *
  * <p><b>Threads.</b> {@code Faces} carries the {@link outrigger.shapes.num.Workers} that work on them. Pieces of a step are

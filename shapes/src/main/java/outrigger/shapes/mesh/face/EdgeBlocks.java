@@ -4,8 +4,8 @@ import java.util.Arrays;
 import outrigger.shapes.exact.Plane;
 
 /**
- * The edges of a face of many, in blocks of a few that follow each other along its rims: of most blocks one look at their
- * bounds tells that no plane asked about comes near. May be read by several threads.
+ * The edges of a face that has many, in blocks of a few that follow each other along its rims: mostly one look at the bounds
+ * of a block, or of several, tells that the plane asked about does not come near. May be read by several threads.
  */
 public final class EdgeBlocks {
   /** Fewer edges are gone through faster one by one. Not sharp. */
@@ -57,6 +57,8 @@ public final class EdgeBlocks {
   /**
    * The first edge, from one on, that may meet a plane no farther than a place along an axis: those left out lie strictly on
    * one side of the plane, or beyond the place.
+   *
+   * @return the number of edges if there is none
    */
   int next(int edge, Plane plane, int axis, double most) {
     if (edge % EDGES != 0) {
@@ -83,12 +85,12 @@ public final class EdgeBlocks {
     return edges;
   }
 
-  /** The same of a face whose edges are in blocks or, where they are null, are to be asked for one by one. */
+  /** The same of a face whose edges are in blocks or, where these are null, are to be looked at one by one. */
   public static int next(EdgeBlocks blocks, int edge, Plane plane, int axis, double most) {
     return blocks == null ? edge : blocks.next(edge, plane, axis, most);
   }
 
-  /** Whether the corners of a node's bounds that lie farthest along the plane's normal and against it are on one side. */
+  /** Whether a node's bounds are empty or lie strictly on one side of a plane: their farthest corners either way tell. */
   private boolean isClear(int node, Plane plane) {
     int o = WIDTH * node;
     if (bounds[o] > bounds[o + 3]) {

@@ -24,7 +24,7 @@ public final class Faces {
   private int vertices;
   private Face[] faces = {};
   private int count;
-  /** Of each face, besides, the group of its plane and sense. */
+  /** Of each face the group of its plane and sense. */
   private int[] groupOf = {};
   private final HalfEdges halfEdges = new HalfEdges();
   private final PlaneNumbers planes = new PlaneNumbers();
@@ -290,12 +290,12 @@ public final class Faces {
     }
   }
 
-  /** Number of a plane, a new one where it has none. */
+  /** Number of a plane, a new one where it had none. */
   public int number(Plane plane) {
     return planes.number(plane);
   }
 
-  /** The plane that the corners of a face lie in. */
+  /** The plane that the corners of a face lie in: through the first two and the next that is not in line with them. */
   Plane planeThrough(int[] corners) {
     int a = corners[0];
     int b = corners[1];
@@ -310,8 +310,11 @@ public final class Faces {
   }
 
   /**
-   * Whether a face looks the way its plane's normal points: by the area of its shadow along the normal's longest axis. Sums
-   * that wrap round come right in the end.
+   * Whether a face looks the way its plane's normal points: by the area of its shadow along the normal's longest axis. That
+   * fits into 64 bits, so that sums which wrap round on the way come right in the end.
+   *
+   * @param from where each of its edges starts
+   * @param to where each ends
    */
   boolean looksUp(Plane plane, int[] from, int[] to) {
     int w = plane.dominantAxis();

@@ -33,6 +33,12 @@ final class FlatFaces {
   }
 
   private List<int[][]> joined() {
+    load();
+    return isAnyFlat() ? rims() : faces;
+  }
+
+  /** Numbers the edges of all faces, face by face. */
+  private void load() {
     int loops = 0;
     for (int f = 0; f < faces.size(); f++) {
       first[f + 1] = first[f];
@@ -49,6 +55,10 @@ final class FlatFaces {
         at += loop.length;
       }
     }
+  }
+
+  /** Finds across which half-edges triangles go on flat, and whether there are any. */
+  private boolean isAnyFlat() {
     int[] twin = halfEdges.twins(0, halfEdges.size(), 0, xyz.length / 3, Workers.of(1));
     flat = new boolean[twin.length];
     boolean any = false;
@@ -59,7 +69,7 @@ final class FlatFaces {
         any |= flat[h];
       }
     }
-    return any ? rims() : faces;
+    return any;
   }
 
   /** Whether a triangle and the one a half-edge at its rim belongs to lie in one plane. */
@@ -105,6 +115,7 @@ final class FlatFaces {
     return result;
   }
 
+  /** The corners of a rim from a half-edge on that is part of it. */
   private int[] rim(int start, boolean[] seen) {
     int[] rim = new int[8];
     int n = 0;

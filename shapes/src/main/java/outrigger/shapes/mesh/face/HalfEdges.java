@@ -43,6 +43,7 @@ public final class HalfEdges {
    *
    * @param first number of the first of them
    * @param number number of the loop
+   * @param ofFace the face
    * @param corners where they start
    * @param base what is added to those numbers
    */
@@ -133,7 +134,7 @@ public final class HalfEdges {
     return twin[h];
   }
 
-  /** The lower of a half-edge and its twin, which stands for the edge of both. */
+  /** The lower of a half-edge of a solid operand and its twin, which stands for the edge of both. */
   public int edge(int h) {
     return Math.min(h, twin[h]);
   }

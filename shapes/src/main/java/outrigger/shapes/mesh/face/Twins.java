@@ -34,7 +34,7 @@ public final class Twins {
   }
 
   /**
-   * The twin of each edge, {@link #NONE} or {@link #MANY}.
+   * The twin of each edge; {@link #NONE} or {@link #MANY}, which are negative, where it has not just one.
    *
    * @param from vertex each edge starts at
    * @param to vertex each edge ends at
@@ -98,6 +98,7 @@ public final class Twins {
     return degree[a] < degree[b] || degree[a] == degree[b] && a < b ? a : b;
   }
 
+  /** Matches the edges of one list, those of {@code edges} from one up to another, each with each. */
   private void match(int[] edges, int first, int end) {
     for (int i = first; i < end; i++) {
       int e = edges[i];

@@ -33,24 +33,25 @@ final class FacetedBuilder {
   Polyhedron build() {
     pair();
     int count = gather();
-    IntList[] edges = new IntList[count];
+    IntList[] rims = new IntList[count];
     for (int e = 0; e < corners.length; e++) {
       if (face[across[e]] != face[e / 3]) {
-        if (edges[face[e / 3]] == null) {
-          edges[face[e / 3]] = new IntList();
+        if (rims[face[e / 3]] == null) {
+          rims[face[e / 3]] = new IntList();
         }
-        edges[face[e / 3]].add(e);
+        rims[face[e / 3]].add(e);
       }
     }
     List<int[][]> faces = new ArrayList<>(count);
     int[] firstAt = new int[xyz.length / 3];
     Arrays.fill(firstAt, -1);
-    for (IntList rim : edges) {
+    for (IntList rim : rims) {
       faces.add(loops(rim, firstAt));
     }
     return new Polyhedron(xyz, faces);
   }
 
+  /** Finds the facet across each edge. */
   private void pair() {
     LongMap map = new LongMap(2 * corners.length);
     for (int e = 0; e < corners.length; e++) {
@@ -65,7 +66,7 @@ final class FacetedBuilder {
     }
   }
 
-  /** Numbers the faces, walking from facet to facet in one plane. */
+  /** Numbers the faces, walking from facet to facet in one plane; returns how many there are. */
   private int gather() {
     Arrays.fill(face, -1);
     int[] queue = new int[face.length];

@@ -25,7 +25,8 @@ final class Inset {
   private static final int NEAR = 3;
   /**
    * Grid steps within which the ends of an edge that turned round are one: the flats of a rounded corner lie within the
-   * chord error of its circle, so an inset of the full radius overshoots them by as much.
+   * chord error of its circle, so an inset of the full radius overshoots them by as much. Three times that
+   * is own choice.
    */
   private static final int OVERSHOT = (int) (3 * Profile.CHORD_ERROR * Grid.PER_MM);
 
@@ -119,6 +120,7 @@ final class Inset {
         + (xy[2 * j + 1] - (long) xy[2 * i + 1]) * (ring.y(j) - ring.y(i));
   }
 
+  /** No edge may have turned round, and no two may meet. */
   private static void check(List<Ring> rings, int[][] moved, double mm) {
     for (int r = 0; r < moved.length; r++) {
       Ring ring = rings.get(r);
@@ -175,6 +177,7 @@ final class Inset {
     });
   }
 
+  /** Whether two edges, given by where their ends are, have a point in common but for a corner of both. */
   private static boolean meet(int[] p, int f, int g) {
     if (same(p, f, f + 2) || same(p, g, g + 2) || same(p, f, g + 2) || same(p, f + 2, g) || same(p, f, g)
         || same(p, f + 2, g + 2)) {

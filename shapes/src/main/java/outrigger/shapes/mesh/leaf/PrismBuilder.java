@@ -11,7 +11,6 @@ import outrigger.shapes.solid.Prism;
 
 /** Builds a prism as a stack of sections, the outline moved in by what draft and rims ask at each height. */
 final class PrismBuilder {
-
   /** A height and how far the outline is moved into the matter there, mm. */
   private record Section(double z, double inset) {}
 
@@ -35,27 +34,25 @@ final class PrismBuilder {
     return out.build();
   }
 
+  /** The sections from bottom to top; of those at one height on the grid the first. */
   private List<Section> sections() {
-    List<Section> rims = new ArrayList<>(rim(prism.bottomEdge()));
     List<Section> sections = new ArrayList<>();
-    for (Section s : rims) {
-      sections.add(drafted(prism.bottom() + s.z, s.inset));
+    for (Section s : rim(prism.bottomEdge())) {
+      addDrafted(prism.bottom() + s.z, s.inset, sections);
     }
     List<Section> top = rim(prism.topEdge());
     for (int i = top.size() - 1; i >= 0; i--) {
-      sections.add(drafted(prism.top() - top.get(i).z, top.get(i).inset));
+      addDrafted(prism.top() - top.get(i).z, top.get(i).inset, sections);
     }
-    sections.removeIf(s -> sections.stream().takeWhile(t -> t != s).anyMatch(t -> sameHeight(t, s)));
     return sections;
   }
 
-  private static boolean sameHeight(Section s, Section t) {
-    return Grid.fromMm(s.z) == Grid.fromMm(t.z);
-  }
-
-  private Section drafted(double z, double inset) {
-    return new Section(z, prism.draftDegrees() == 0 ? inset
-        : inset + (z - prism.bottom()) * StrictMath.tan(StrictMath.toRadians(prism.draftDegrees())));
+  private void addDrafted(double z, double inset, List<Section> sections) {
+    if (sections.stream().noneMatch(s -> Grid.fromMm(s.z) == Grid.fromMm(z))) {
+      double draft = prism.draftDegrees() == 0 ? 0
+          : (z - prism.bottom()) * StrictMath.tan(StrictMath.toRadians(prism.draftDegrees()));
+      sections.add(new Section(z, inset + draft));
+    }
   }
 
   /** Sections of a rim from the end face inward: distance from the face, and inset. */
@@ -84,6 +81,7 @@ final class PrismBuilder {
     return sections;
   }
 
+  /** Adds the walls and caps of a region, whose rings have as many corners in each section. */
   private void addRegion(int region, List<Section> sections, List<int[][][]> outlines) {
     int[][] below = null;
     for (int s = 0; s < sections.size(); s++) {
@@ -100,6 +98,7 @@ final class PrismBuilder {
     }
   }
 
+  /** Numbers of the vertices of rings at a height. */
   private int[][] numbered(int[][] rings, int z) {
     int[][] loops = new int[rings.length][];
     for (int r = 0; r < rings.length; r++) {

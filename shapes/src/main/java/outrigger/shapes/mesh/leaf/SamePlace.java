@@ -26,6 +26,7 @@ public final class SamePlace {
     int[] xyz = polyhedron.xyz();
     long sum = polyhedron.faces().size();
     for (int v = 0; v < xyz.length; v += 3) {
+      // 2^64 over the golden ratio; any odd number of mixed bits would do
       long mixed = ((xyz[v] * 31L + xyz[v + 1]) * 31L + xyz[v + 2]) * 0x9E3779B97F4A7C15L;
       sum += mixed ^ mixed >>> 29;
     }

@@ -5,7 +5,8 @@
  * its corners on the grid, each face exactly flat. For the planar way a straight prism is an {@link Upright} instead: the
  * rings of its outline and two heights.
  *
- * <p>A leaf whose profile touches itself is taken apart before, by {@link TouchingOutlines}.
+ * <p>A leaf whose profile touches itself is taken apart before, by {@link TouchingOutlines}. {@link SamePlace} finds
+ * polyhedra that have the same faces in the same place.
  *
  * <p><b>Steps</b> of {@link LeafBuilder}.
  * <ol>

@@ -22,6 +22,8 @@ final class EdgeMatcher {
   private final boolean soup;
 
   /**
+   * For one outline.
+   *
    * @param soup whether more than two faces may meet along an edge, to be parted when they are on the grid
    */
   EdgeMatcher(Outline outline, boolean soup) {
@@ -89,6 +91,7 @@ final class EdgeMatcher {
     return k == outline.groups().size() ? outline.pinned() : outline.edges(outline.groups().get(k));
   }
 
+  /** Whether an edge runs as often one way as the other. */
   private static boolean isMatched(LongMap map, int a, int b) {
     return map.get(LongMap.edge(b, a)) == map.get(LongMap.edge(a, b));
   }
@@ -123,12 +126,13 @@ final class EdgeMatcher {
       for (int i = 0; i < edges.size(); i += 2) {
         if (!isMatched(map, edges.get(i), edges.get(i + 1))) {
           throw new IllegalStateException("an edge of the result has no partner near "
-              + Outline.place(outline.point(edges.get(i))) + " and " + Outline.place(outline.point(edges.get(i + 1))));
+              + place(outline.point(edges.get(i))).mm() + " and " + place(outline.point(edges.get(i + 1))).mm());
         }
       }
     }
   }
 
+  /** Splits edges that are not matched at those of some corners that lie within them. */
   private void split(Set<Integer> corners, LongMap map) {
     List<Integer> byX = new ArrayList<>(corners);
     byX.sort(Comparator.<Integer>comparingDouble(c -> outline.point(c).rough(0)).thenComparingInt(c -> c));
@@ -165,6 +169,7 @@ final class EdgeMatcher {
     result.add(b);
   }
 
+  /** The corners, given in order of x, that lie strictly between two others on their line. */
   private List<Integer> within(int a, int b, List<Integer> byX, Plane plane) {
     ExactPoint pa = outline.point(a);
     ExactPoint pb = outline.point(b);
@@ -196,6 +201,7 @@ final class EdgeMatcher {
         && ExactPoint.turn(a, b, c, plane.firstAxis(), plane.secondAxis()) == 0;
   }
 
+  /** The axis along which two points are farthest apart, by doubles, and apart at all. */
   private static int widest(ExactPoint a, ExactPoint b) {
     int best = 0;
     for (int k = 1; k < 3; k++) {

@@ -5,7 +5,6 @@ import outrigger.shapes.exact.Plane;
 import outrigger.shapes.mesh.face.Faces;
 import outrigger.shapes.mesh.face.Group;
 import outrigger.shapes.num.IntList;
-import outrigger.shapes.num.Place;
 import outrigger.shapes.num.ShapeException;
 import outrigger.shapes.num.Shares;
 import outrigger.shapes.num.Workers;
@@ -28,6 +27,7 @@ public final class Outline {
   private final IntList groups = new IntList();
   /** Edges of facets that stay as they are beside what is outlined: start, end, start, end, ... */
   private final IntList pinned = new IntList();
+  /** Of each vertex whether a group's outline bends there; others are dropped. */
   private boolean[] bends = new boolean[0];
 
   /** An empty outline; the faces know the planes. There is room at once for as many points as they have corners. */
@@ -143,6 +143,7 @@ public final class Outline {
   /** The vertices before and after each vertex of one group's outline, side by side: they are asked for together. */
   private static final class Links {
     private final int vertices;
+    /** Of each vertex how many edges go out and how many come in, the vertex before it and the one after it. */
     private int[] links = {};
 
     Links(int vertices) {
@@ -207,6 +208,7 @@ public final class Outline {
         && ExactPoint.turn(before, at, after, own.firstAxis(), own.secondAxis()) != 0;
   }
 
+  /** Whether every vertex of an outline is marked. */
   private boolean bendsThroughout(IntList edges) {
     for (int i = 0; i < edges.size(); i += 2) {
       if (!bends[edges.get(i)]) {
@@ -216,6 +218,7 @@ public final class Outline {
     return true;
   }
 
+  /** Joins the edges of a group over vertices that are not marked. */
   private void straighten(int group, Links links) {
     IntList edges = byGroup[group];
     if (bendsThroughout(edges)) {
@@ -239,10 +242,6 @@ public final class Outline {
   /** Plane that a group lies in. */
   public Plane plane(int group) {
     return faces.plane(Group.plane(group));
-  }
-
-  static String place(ExactPoint p) {
-    return Place.mm(p.rough(0), p.rough(1), p.rough(2));
   }
 
   void replace(int group, IntList edges) {

@@ -66,7 +66,7 @@ final class Sheet {
     unlaid = notLaid;
     Plane p = faces.plane(plane);
     marks.reset(p.firstAxis(), p.secondAxis(), plane, this::crossing);
-    tri.shape(segments.size() > FEW);
+    tri.keepDelaunay(segments.size() > FEW);
     int[] starts = segments.size() <= FEW ? new int[0]
         : tri.insertSpread(segments.size(), i -> tri.insert(segments.get(i).from()));
     for (int i = 0; i < segments.size(); i++) {

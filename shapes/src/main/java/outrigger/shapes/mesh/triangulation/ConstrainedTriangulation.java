@@ -11,7 +11,6 @@ import outrigger.shapes.exact.ExactPoint;
  * crossing becomes a vertex. Each marked edge carries the list of all segments that run along it.
  */
 public final class ConstrainedTriangulation {
-
   /** Gives the exact point where two segments that properly cross meet. */
   public interface Crossing {
     ExactPoint of(int segment, int other);
@@ -163,6 +162,7 @@ public final class ConstrainedTriangulation {
     }
   }
 
+  /** Puts a segment at the head of the list that a half-edge is marked with. */
   private void append(int h, int id) {
     if (nodes == segment.length) {
       segment = Arrays.copyOf(segment, 2 * nodes);

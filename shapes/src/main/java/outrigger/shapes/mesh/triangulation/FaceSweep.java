@@ -1,6 +1,5 @@
 package outrigger.shapes.mesh.triangulation;
 
-import java.util.Arrays;
 import java.util.function.IntFunction;
 import outrigger.shapes.exact.ExactPoint;
 

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntUnaryOperator;
 import outrigger.shapes.exact.ExactPoint;
+import outrigger.shapes.exact.Plane;
 import outrigger.shapes.exact.Sign;
 import outrigger.shapes.mesh.face.Group;
 import outrigger.shapes.mesh.outline.Outline;
@@ -90,7 +91,7 @@ public final class FaceTriangulator {
     if (after(edges, loop[3]) != loop[0] || loop[2] == loop[0] || loop[3] == loop[1]) {
       return false;
     }
-    var plane = outline.plane(group);
+    Plane plane = outline.plane(group);
     int u = plane.firstAxis();
     int v = plane.secondAxis();
     int way = Group.isUp(group) ? 1 : -1;
@@ -146,7 +147,7 @@ public final class FaceTriangulator {
       // an outline is closed: where an edge ends another starts
       after[i] = place[edges.get(2 * i + 1)];
     }
-    var plane = outline.plane(group);
+    Plane plane = outline.plane(group);
     Triangulation tri = sweep.cut(after, i -> outline.point(edges.get(2 * i)), plane.firstAxis(), plane.secondAxis(),
         Group.plane(group));
     for (int t = 0; t < tri.triangleCount(); t++) {
@@ -163,7 +164,7 @@ public final class FaceTriangulator {
 
   /** Faces with a corner at which loops meet. */
   private void addTouching(int group, IntList given) {
-    var plane = outline.plane(group);
+    Plane plane = outline.plane(group);
     int u = plane.firstAxis();
     int v = plane.secondAxis();
     marks.reset(u, v, Group.plane(group), NONE);

@@ -21,11 +21,13 @@ final class Funnels {
   private int[] last = new int[16];
   private boolean[] isUpper = new boolean[16];
   private int funnels;
+  /** Of each node of a chain its corner, and the node before it. */
   private int[] corner = new int[64];
   private int[] before = new int[64];
   /** Cell of the edge between a node's corner and that of the node before. */
   private int[] edge = new int[64];
   private int nodes;
+  /** Of each cell the half-edge that waits there for another. */
   private int[] waiting = new int[64];
   private int cells;
 
@@ -88,6 +90,7 @@ final class Funnels {
     }
   }
 
+  /** Adds a corner on the side of the chain: joins it to all corners of it that it sees. */
   private void addBeside(int funnel, int v, int cell) {
     int way = isUpper[funnel] ? -1 : 1;
     int top = last[funnel];
@@ -132,6 +135,7 @@ final class Funnels {
     join(toBefore, upper ? h + 1 : h + 2);
   }
 
+  /** Joins the half-edge of a new triangle to the one that waits in its edge's cell, or has it wait there. */
   private void join(int cell, int h) {
     if (cell != OUTLINE) {
       if (waiting[cell] == NONE) {
@@ -142,6 +146,7 @@ final class Funnels {
     }
   }
 
+  /** A new node of a chain after another. */
   private int node(int v, int after, int cell) {
     if (nodes == corner.length) {
       corner = Arrays.copyOf(corner, 2 * nodes);

@@ -70,7 +70,7 @@ public final class PlanarPoints {
     if (number == size) {
       place(number, p);
     }
-    noteOf(number, p);
+    notePlanes(number, p);
     return number;
   }
 
@@ -78,7 +78,7 @@ public final class PlanarPoints {
   int append(ExactPoint p) {
     int number = points.append(p);
     place(number, p);
-    noteOf(number, p);
+    notePlanes(number, p);
     return number;
   }
 
@@ -91,15 +91,15 @@ public final class PlanarPoints {
     grid[number] = p.isOnGrid();
   }
 
-  private void noteOf(int number, ExactPoint p) {
+  private void notePlanes(int number, ExactPoint p) {
     if (p.plane(0) >= 0 || p.plane(1) >= 0 || p.plane(2) >= 0) {
-      note();
-      learn(number, p);
+      makeRoomForPlanes();
+      addPlanes(number, p);
     }
   }
 
   /** Makes room for the planes of all points so far. */
-  private void note() {
+  private void makeRoomForPlanes() {
     if (known.length < PLANES * pu.length) {
       known = Arrays.copyOf(known, PLANES * pu.length);
     }
@@ -107,7 +107,8 @@ public final class PlanarPoints {
     noted = points.size();
   }
 
-  private void learn(int number, ExactPoint p) {
+  /** Adds planes of a point to those known, as long as there is room. */
+  private void addPlanes(int number, ExactPoint p) {
     for (int k = 0; k < 3; k++) {
       int plane = p.plane(k) == own ? -1 : p.plane(k);
       int at = PLANES * number;
@@ -134,6 +135,7 @@ public final class PlanarPoints {
     return false;
   }
 
+  /** Whether three points are known to lie in one other plane, and so in line. */
   private boolean shareLine(int a, int b, int c) {
     if (a >= noted) {
       return false;
@@ -171,6 +173,7 @@ public final class PlanarPoints {
         && roundTurn(b, a, d) > 0 && isLess(lesser(c, d), lesser(a, b));
   }
 
+  /** Turn of three points rounded to the grid. */
   private int roundTurn(int a, int b, int c) {
     return Sign.turn(pu[a], pv[a], pu[b], pv[b], pu[c], pv[c]);
   }

@@ -18,7 +18,7 @@ final class SweepOrder {
    * The numbers of points from the least to the greatest.
    *
    * @param count how many points there are
-   * @param points their points, all in different places
+   * @param points the point of each number, all in different places
    */
   static int[] of(int count, IntFunction<ExactPoint> points, int firstAxis, int secondAxis) {
     long[] keys = new long[count];

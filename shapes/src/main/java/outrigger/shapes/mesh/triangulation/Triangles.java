@@ -15,11 +15,14 @@ class Triangles {
   public static final int FREE = 0;
 
   private final PlanarPoints points = new PlanarPoints();
+  /** Of each half-edge the vertex it starts at, the half-edge that runs the other way, and its mark. */
   private int[] origin;
   private int[] twin;
   private int[] mark;
   private int triangles;
+  /** Of each vertex a half-edge that starts there. */
   private int[] out;
+  /** Edges to be looked at again. */
   private int[] stack = new int[64];
   private int stacked;
 
@@ -112,10 +115,12 @@ class Triangles {
     return h >> 2;
   }
 
+  /** The half-edge after one in its triangle. */
   static int next(int h) {
     return (h & 3) == 2 ? h - 2 : h + 1;
   }
 
+  /** The half-edge before one in its triangle. */
   static int previous(int h) {
     return (h & 3) == 0 ? h + 2 : h - 1;
   }

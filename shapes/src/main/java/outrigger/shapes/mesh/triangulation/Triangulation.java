@@ -15,11 +15,11 @@ import outrigger.shapes.num.Grid;
  * point is found by walking from the last triangle, so neighbours should be inserted one after the other.
  */
 public final class Triangulation extends Triangles {
-  /** Corners of the huge triangle, far outside the grid. */
+  /** Corners of the huge triangle: so far out that the square of the grid lies well inside it. */
   private static final long[] FAR_U = {-5L * Grid.LIMIT, 5L * Grid.LIMIT, 0};
   private static final long[] FAR_V = {-2L * Grid.LIMIT, -2L * Grid.LIMIT, 5L * Grid.LIMIT};
 
-  private boolean shapes = true;
+  private boolean keepsDelaunay = true;
   /** The triangle that a point was last found in. */
   private int last;
   /** Any number; its sign tells which edge a walk looks at first. */
@@ -49,8 +49,8 @@ public final class Triangulation extends Triangles {
    * Whether edges are flipped until they are Delaunay; else triangles stay as they come, which is quicker where they are few
    * and nobody looks at their shape.
    */
-  public void shape(boolean on) {
-    shapes = on;
+  public void keepDelaunay(boolean on) {
+    keepsDelaunay = on;
   }
 
   /** Inserts a point, or finds the vertex that it is. */
@@ -70,6 +70,7 @@ public final class Triangulation extends Triangles {
     return id;
   }
 
+  /** Splits the triangle or the edge that a new vertex lies in. */
   private void connect(int id) {
     makeRoomFor(id);
     int t = locate(id);
@@ -100,8 +101,8 @@ public final class Triangulation extends Triangles {
 
   /**
    * Inserts points that follow each other along outlines, every other one last, every other one of the rest before that,
-   * and so on, each sought from the one before it. One after the other, the points of a round hole would
-   * each flip the edges of all before.
+   * and so on, each sought from the one before it. One after the other, the points of a round hole would each flip the edges
+   * of all before.
    *
    * @param insert inserts the point of a number and returns the vertex that it is
    * @return the vertices that the points are
@@ -172,8 +173,9 @@ public final class Triangulation extends Triangles {
     }
   }
 
+  /** Whether an edge is to be flipped. */
   private boolean isWrong(int h) {
-    return shapes && mark(h) == FREE && twin(h) >= 0 && isNotDelaunay(h);
+    return keepsDelaunay && mark(h) == FREE && twin(h) >= 0 && isNotDelaunay(h);
   }
 
   private boolean isNotDelaunay(int ab) {
