@@ -33,6 +33,26 @@
  *     and turned as a whole ({@code Turning}); if that does not do, or there is none, corners are put clear of each other.
  * </ol>
  *
+ * <p><b>Words.</b>
+ * <ul>
+ * <li><i>Operand</i>: a leaf of the expression where it is placed. <i>Face</i>: one flat area of its surface.
+ *     <i>Group</i>: all faces of one plane that look the same way, of whatever operand. <i>Half-edge</i>: an edge as one of
+ *     its two faces has it; the other's is its <i>twin</i>. <i>Rim</i>: a closed row of edges of a face.
+ * <li><i>Piercing</i>: a point where an edge passes clean through a face. <i>Stretch</i>: the piece of a line, from piercing
+ *     to piercing, along which two faces pass clean through each other. If faces meet otherwise, they are in <i>contact</i>;
+ *     an edge that may lie in another operand's face is <i>blocked</i>: its two sides need not see the same.
+ * <li><i>Sheet</i>: a plane with all that lies in it or crosses it, in one triangulation. <i>Segment</i>: a piece of line
+ *     laid into it. <i>Cell</i>: an area between segments. <i>Free loops</i> of stretches and <i>lone faces</i> keep clear of all
+ *     else on their plane and are not laid.
+ * <li><i>Winding number</i> of an operand at a place: how often its surface goes round that. The operand <i>holds</i> where
+ *     it is positive. Numbers are carried along from a first <i>look</i>.
+ * <li><i>Hidden</i>: where one operand settles the expression whatever others do there. Hidden things are left out, so
+ *     numbers carried through there are <i>stale</i> on the way out; a new look takes them anew.
+ * <li><i>Soup</i>: facets that may cross and overlap, of which all is wanted that they wind round.
+ * <li><i>Outline</i>: the directed edges that bound the result's faces. <i>At rest</i>: facets with corners on the grid that
+ *     meet in common corners and edges only.
+ * </ul>
+ *
  * <p><b>Threads.</b> {@code Faces} carries the {@link outrigger.shapes.num.Workers} that work on them. Pieces of a step are
  * done side by side, each thread with a {@code FacePairs}, {@code Sheet}, {@code SheetWalker}, {@code WireWalker} or
  * {@code FaceTriangulator} of its own; what gives numbers is told in order ({@code NotedMeetings}, {@code SheetLabels},

@@ -15,7 +15,7 @@ import outrigger.shapes.num.Shares;
  * <p>What lies strictly behind all planes of a closed surface lies inside it, convex or not: any ray from there to a face
  * passes only outward. What lies beyond a plane moved out to the farthest corner lies outside.
  */
-public final class ConvexOperands {
+final class ConvexOperands {
   /**
    * Up to how many faces asking all planes is quicker than a ray. Not sharp: where hundreds of operands crowd, a ray costs
    * as much as some hundred planes.
@@ -33,7 +33,7 @@ public final class ConvexOperands {
   private final int[] last;
 
   /** Looks at all operands; those whose faces do not know their neighbours count as not convex. */
-  public ConvexOperands(Faces faces) {
+  ConvexOperands(Faces faces) {
     this.faces = faces;
     int n = faces.operandCount();
     convex = new boolean[n];
@@ -67,7 +67,7 @@ public final class ConvexOperands {
   }
 
   /** Whether an edge of a face of a convex operand is seen to have all of another face of its plane outside of it. */
-  public boolean areApart(Face face, Face other) {
+  boolean areApart(Face face, Face other) {
     for (int e = 0; convex[face.operand] && e < face.edges(); e++) {
       Face next = faces.face(face.across[e]);
       if (next.plane != face.plane && isBeyond(other, next)) {

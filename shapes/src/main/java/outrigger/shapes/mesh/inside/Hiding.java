@@ -66,10 +66,10 @@ public final class Hiding {
    * @param boxes the boxes of the faces
    * @param look whether to look at all; if not, nothing is hidden
    */
-  public Hiding(Faces faces, int[] boxes, Membership.Tree tree, ConvexOperands convex, boolean look) {
+  public Hiding(Faces faces, int[] boxes, Membership.Tree tree, boolean look) {
     this.faces = faces;
     this.boxes = boxes;
-    this.convex = convex;
+    convex = new ConvexOperands(faces);
     dominance = new Dominance(tree);
     hidesInside = new boolean[faces.operandCount()];
     hidesOutside = new boolean[hidesInside.length];
@@ -86,6 +86,16 @@ public final class Hiding {
     }
     hidersOutside = outside.toArray();
     possible = (may || hidersOutside.length > 0) && look;
+  }
+
+  /** The operands that may hide anything. */
+  ConvexOperands convex() {
+    return convex;
+  }
+
+  /** Whether two faces of one plane are seen to lie apart: all of one beyond an edge of the other, of a convex operand. */
+  public boolean areApart(Face face, Face other) {
+    return convex.areApart(face, other) || convex.areApart(other, face);
   }
 
   /** Whether an operand may hide something inside it. */

@@ -37,11 +37,11 @@ public final class Locator {
   private final IntList met = new IntList();
 
   /** With the faces' boxes. */
-  public Locator(Faces faces, BoxTree tree, ConvexOperands convex, Hiding hiding) {
+  public Locator(Faces faces, BoxTree tree, Hiding hiding) {
     this.faces = faces;
     this.tree = tree;
-    this.convex = convex;
     this.hiding = hiding;
+    convex = hiding.convex();
     rayOf = new int[faces.operandCount()];
   }
 

@@ -7,7 +7,6 @@ import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.Plane;
 import outrigger.shapes.mesh.face.Face;
 import outrigger.shapes.mesh.face.Faces;
-import outrigger.shapes.mesh.inside.ConvexOperands;
 import outrigger.shapes.mesh.inside.Hiding;
 import outrigger.shapes.num.Interrupt;
 
@@ -47,14 +46,14 @@ public final class Arranger implements FacePairs.Meetings {
    * @param boxes the boxes of the faces
    * @param hiding what need not be met
    */
-  public static Arranger of(Faces faces, BoxTree tree, int[] boxes, ConvexOperands convex, Hiding hiding) {
+  public static Arranger of(Faces faces, BoxTree tree, int[] boxes, Hiding hiding) {
     Arranger arranger = new Arranger(faces, new Contacts(faces), hiding);
     if (faces.workers().threads() == 1) {
       tree.pairsAcross(faces.operands(), (a, b) -> false,
-          new FacePairs(faces, boxes, arranger.contacts, convex, hiding, arranger));
+          new FacePairs(faces, boxes, arranger.contacts, hiding, false, arranger));
     } else {
       tree.pairsAcross(faces.operands(), (a, b) -> false, faces.workers(),
-          () -> new NotedMeetings(faces, boxes, arranger.contacts, convex, hiding), noted -> noted.tell(arranger));
+          () -> new NotedMeetings(faces, boxes, arranger.contacts, hiding), noted -> noted.tell(arranger));
     }
     arranger.contacts.spread();
     CrossingFinder.find(faces, hiding, arranger.contacts, arranger.stretches);
@@ -70,10 +69,9 @@ public final class Arranger implements FacePairs.Meetings {
    * @param boxes the boxes of the faces
    * @param contacts which of them do
    */
-  public static Arranger ofSoup(Faces faces, BoxTree tree, int[] boxes, ConvexOperands convex, Hiding hiding,
-      Contacts contacts) {
+  public static Arranger ofSoup(Faces faces, BoxTree tree, int[] boxes, Hiding hiding, Contacts contacts) {
     Arranger arranger = new Arranger(faces, contacts, hiding);
-    FacePairs pairs = FacePairs.ofSoup(faces, boxes, contacts, convex, hiding, arranger);
+    FacePairs pairs = new FacePairs(faces, boxes, contacts, hiding, true, arranger);
     for (int f = 0; f < faces.faceCount(); f++) {
       if (contacts.needsSheet(f)) {
         Interrupt.check();

@@ -6,7 +6,6 @@ import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.exact.Plane;
 import outrigger.shapes.mesh.face.Face;
 import outrigger.shapes.mesh.face.Faces;
-import outrigger.shapes.mesh.inside.ConvexOperands;
 import outrigger.shapes.mesh.inside.Hiding;
 import outrigger.shapes.mesh.inside.RoughStretch;
 import outrigger.shapes.num.Interrupt;
@@ -17,13 +16,10 @@ import outrigger.shapes.num.Interrupt;
  */
 final class FacePairs implements BoxTree.PairVisitor {
   private final Faces faces;
-  /** The boxes of the faces. */
   private final int[] boxes;
   private final Spans spans;
-  /** Whether the faces are facets that may cross others of their own operand, and know no neighbours. */
   private final boolean soup;
   private final Hiding hiding;
-  private final ConvexOperands convex;
   private final Contacts contacts;
   private final RoughStretch rough;
   private final Meetings meetings;
@@ -46,28 +42,22 @@ final class FacePairs implements BoxTree.PairVisitor {
     void stretch(int f, int g, int axis, End low, End high);
   }
 
-  private FacePairs(Faces faces, int[] boxes, Contacts contacts, ConvexOperands convex, Hiding hiding, boolean soup,
-      Meetings meetings) {
+  /**
+   * For the faces of solid operands, or the facets of a soup.
+   *
+   * @param boxes the boxes of the faces
+   * @param soup whether they are facets that may cross others of their own operand, and know no neighbours
+   * @param meetings takes what comes of the pairs
+   */
+  FacePairs(Faces faces, int[] boxes, Contacts contacts, Hiding hiding, boolean soup, Meetings meetings) {
     this.faces = faces;
     this.boxes = boxes;
     this.contacts = contacts;
-    this.convex = convex;
     this.hiding = hiding;
     this.soup = soup;
     this.meetings = meetings;
     spans = new Spans(faces);
     rough = new RoughStretch(faces);
-  }
-
-  /** For the faces of solid operands. */
-  FacePairs(Faces faces, int[] boxes, Contacts contacts, ConvexOperands convex, Hiding hiding, Meetings meetings) {
-    this(faces, boxes, contacts, convex, hiding, false, meetings);
-  }
-
-  /** For the facets of a soup. */
-  static FacePairs ofSoup(Faces faces, int[] boxes, Contacts contacts, ConvexOperands convex, Hiding hiding,
-      Meetings meetings) {
-    return new FacePairs(faces, boxes, contacts, convex, hiding, true, meetings);
   }
 
   @Override
@@ -84,7 +74,7 @@ final class FacePairs implements BoxTree.PairVisitor {
       return;
     }
     if (face.plane == other.plane) {
-      if (!soup && !convex.areApart(face, other) && !convex.areApart(other, face)) {
+      if (!soup && !hiding.areApart(face, other)) {
         contacts.mark(f);
         contacts.mark(g);
       }

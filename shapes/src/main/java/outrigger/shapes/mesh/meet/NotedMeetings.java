@@ -6,7 +6,6 @@ import java.util.function.Consumer;
 import outrigger.shapes.exact.BoxTree;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.mesh.face.Faces;
-import outrigger.shapes.mesh.inside.ConvexOperands;
 import outrigger.shapes.mesh.inside.Hiding;
 
 /** Meets pairs of faces on one of several threads and notes what comes of them, to be told in their order later on. */
@@ -21,8 +20,8 @@ final class NotedMeetings implements BoxTree.PartVisitor<NotedMeetings.Notes>, F
     }
   }
 
-  NotedMeetings(Faces faces, int[] boxes, Contacts contacts, ConvexOperands convex, Hiding hiding) {
-    pairs = new FacePairs(faces, boxes, contacts, convex, hiding, this);
+  NotedMeetings(Faces faces, int[] boxes, Contacts contacts, Hiding hiding) {
+    pairs = new FacePairs(faces, boxes, contacts, hiding, false, this);
   }
 
   @Override

@@ -7,7 +7,6 @@ import outrigger.shapes.mesh.face.Face;
 import outrigger.shapes.mesh.face.Faces;
 import outrigger.shapes.mesh.face.Group;
 import outrigger.shapes.mesh.frame.Rounded;
-import outrigger.shapes.mesh.inside.ConvexOperands;
 import outrigger.shapes.mesh.inside.Hiding;
 import outrigger.shapes.mesh.inside.Locator;
 import outrigger.shapes.mesh.inside.Membership;
@@ -93,16 +92,15 @@ public final class Kernel {
     tree.operand();
     int[] boxes = BoxTree.boxesOfFacets(xyz, corners, workers);
     BoxTree boxTree = BoxTree.of(boxes, workers);
-    ConvexOperands convex = new ConvexOperands(faces);
-    Hiding hiding = new Hiding(faces, boxes, tree, convex, true);
-    Locator locator = new Locator(faces, boxTree, convex, hiding);
+    Hiding hiding = new Hiding(faces, boxes, tree, true);
+    Locator locator = new Locator(faces, boxTree, hiding);
     Contacts contacts = new Contacts(faces);
     new TouchedFacets(faces, xyz, contacts).mark(boxTree, boxes, mayMeet, workers);
     Untouched untouched = new Untouched(faces, contacts);
     Outline outline = new Outline(faces, 0);
     CornerNumbers numbers = new CornerNumbers(faces, outline);
     untouched.keep(locator, outline, numbers);
-    Arranger arranger = Arranger.ofSoup(faces, boxTree, boxes, convex, hiding, contacts);
+    Arranger arranger = Arranger.ofSoup(faces, boxTree, boxes, hiding, contacts);
     addSheets(faces, arranger, () -> new SheetWalker(locator, hiding, tree, 1), outline);
     return untouched.join(finish(outline, true), xyz, numbers);
   }
@@ -126,10 +124,9 @@ public final class Kernel {
   private static void addBoundary(Faces faces, Membership.Tree tree, boolean hide, Outline outline) {
     int[] boxes = faces.boxes();
     BoxTree boxTree = BoxTree.of(boxes, faces.workers());
-    ConvexOperands convex = new ConvexOperands(faces);
-    Hiding hiding = new Hiding(faces, boxes, tree, convex, hide);
-    Arranger arranger = Arranger.of(faces, boxTree, boxes, convex, hiding);
-    Supplier<Locator> locator = () -> new Locator(faces, boxTree, convex, hiding);
+    Hiding hiding = new Hiding(faces, boxes, tree, hide);
+    Arranger arranger = Arranger.of(faces, boxTree, boxes, hiding);
+    Supplier<Locator> locator = () -> new Locator(faces, boxTree, hiding);
     new Wires(faces, arranger, hiding, locator, tree, outline).outline();
     addSheets(faces, arranger, () -> new SheetWalker(locator.get(), hiding, tree, faces.operandCount()), outline);
   }
