@@ -42,8 +42,8 @@
  *     to piercing, along which two faces pass clean through each other. If faces meet otherwise, they are in <i>contact</i>;
  *     an edge that may lie in another operand's face is <i>blocked</i>: its two sides need not see the same.
  * <li><i>Sheet</i>: a plane with all that lies in it or crosses it, in one triangulation. <i>Segment</i>: a piece of line
- *     laid into it. <i>Cell</i>: an area between segments. <i>Free loops</i> of stretches and <i>lone faces</i> keep clear of all
- *     else on their plane and are not laid.
+ *     laid into it. <i>Cell</i>: an area between segments. <i>Free loops</i> of stretches and <i>lone faces</i> keep clear
+ *     of all else on their plane and are not laid.
  * <li><i>Winding number</i> of an operand at a place: how often its surface goes round that. The operand <i>holds</i> where
  *     it is positive. Numbers are carried along from a first <i>look</i>.
  * <li><i>Hidden</i>: where one operand settles the expression whatever others do there. Hidden things are left out, so

@@ -95,13 +95,9 @@ public final class Membership {
   private final int[] parts;
   private final boolean[] first;
   private final int[] other;
-  /** Of each operand its first node, and its winding number. */
+  /** Of each operand its first node. */
   private final int[] leaf;
-  private final int[] winding;
-  /** The operands whose winding numbers are not 0, {@code counted} of them, and the place of each among them. */
-  private final int[] listed;
-  private final int[] placeOf;
-  private int counted;
+  private final Windings windings;
   private long changes;
   /** Of each node how many of its parts hold, of a cut only of those that are cut away. */
   private final int[] holding;
@@ -122,9 +118,7 @@ public final class Membership {
     }
     leaf = array(tree.nodeOfOperand);
     other = array(tree.others);
-    winding = new int[leaf.length];
-    listed = new int[leaf.length];
-    placeOf = new int[leaf.length];
+    windings = new Windings(leaf.length);
     holding = new int[n];
     base = new boolean[n];
     on = new boolean[n];
@@ -140,12 +134,9 @@ public final class Membership {
 
   /** Changes the winding number of an operand. */
   public void add(int operand, int change) {
-    int before = winding[operand];
-    winding[operand] = before + change;
+    int before = windings.of(operand);
+    windings.add(operand, change);
     changes++;
-    if (before == 0 != (before + change == 0)) {
-      list(operand, before == 0);
-    }
     if (before > 0 != before + change > 0) {
       for (int node = leaf[operand]; node >= 0; node = other[node]) {
         climb(node, before <= 0);
@@ -153,24 +144,12 @@ public final class Membership {
     }
   }
 
-  /** Enters an operand in the list of those whose winding number is not 0, or takes it out. */
-  private void list(int operand, boolean enters) {
-    if (enters) {
-      placeOf[operand] = counted;
-      listed[counted++] = operand;
-    } else {
-      int last = listed[--counted];
-      listed[placeOf[operand]] = last;
-      placeOf[last] = placeOf[operand];
-    }
-  }
-
   /** All winding numbers that are not 0: operand, number, operand, number, ... */
   public int[] numbers() {
-    int[] numbers = new int[2 * counted];
-    for (int i = 0; i < counted; i++) {
-      numbers[2 * i] = listed[i];
-      numbers[2 * i + 1] = winding[listed[i]];
+    int[] numbers = new int[2 * windings.count()];
+    for (int i = 0; i < windings.count(); i++) {
+      numbers[2 * i] = windings.operand(i);
+      numbers[2 * i + 1] = windings.of(numbers[2 * i]);
     }
     return numbers;
   }
@@ -185,8 +164,9 @@ public final class Membership {
 
   /** Sets all winding numbers to 0. */
   public void clear() {
-    while (counted > 0) {
-      add(listed[counted - 1], -winding[listed[counted - 1]]);
+    while (windings.count() > 0) {
+      int last = windings.operand(windings.count() - 1);
+      add(last, -windings.of(last));
     }
   }
 
@@ -197,7 +177,7 @@ public final class Membership {
 
   /** Winding number of an operand here. */
   public int winding(int operand) {
-    return winding[operand];
+    return windings.of(operand);
   }
 
   /** Whether this place belongs to the result. */

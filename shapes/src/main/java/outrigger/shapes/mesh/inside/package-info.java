@@ -6,8 +6,9 @@
  *
  * <p><b>Steps.</b>
  * <ol>
- * <li>An operand holds where its winding number is positive. {@link Membership} keeps the numbers, and of each node of the
- *     expression whether it holds: a step over a surface changes one number and climbs only as far as that matters.
+ * <li>An operand holds where its winding number is positive. {@link Membership} keeps the numbers, in {@link Windings}, and
+ *     of each node of the expression whether it holds: a step over a surface changes one number and climbs only as far as
+ *     that matters.
  * <li>{@link Locator} finds the numbers at one place. Of the operands whose boxes hold it, {@code ConvexOperands} tells by
  *     the planes of their faces ({@code Convexity}, {@code Walls}), the others by a ray that is taken to run a breath
  *     beside all edges. {@link WindingCount} hands on what was found.
