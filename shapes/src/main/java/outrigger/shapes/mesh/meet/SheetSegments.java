@@ -1,7 +1,6 @@
 package outrigger.shapes.mesh.meet;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.function.BiConsumer;
 import outrigger.shapes.exact.ExactPoint;
@@ -105,11 +104,7 @@ public final class SheetSegments {
       way = Plane.direction(p, q, v);
     }
     int change = way > 0 == face.up ? -1 : 1;
-    int order = ExactPoint.compare(a, b, u);
-    if (order == 0) {
-      order = ExactPoint.compare(a, b, v);
-    }
-    return order < 0 ? new Segment(a, b, f, change, above, below, rim)
+    return compare(a, b, u, v) < 0 ? new Segment(a, b, f, change, above, below, rim)
         : new Segment(b, a, f, change, above, below, rim);
   }
 
@@ -117,17 +112,13 @@ public final class SheetSegments {
   private static List<Segment> apart(List<Segment> segments, Plane plane) {
     int u = plane.firstAxis();
     int v = plane.secondAxis();
-    Comparator<ExactPoint> along = (p, q) -> {
-      int c = ExactPoint.compare(p, q, u);
-      return c != 0 ? c : ExactPoint.compare(p, q, v);
-    };
     List<Segment> sorted = new ArrayList<>(segments);
-    sorted.sort((s, t) -> s.face() != t.face() ? Integer.compare(s.face(), t.face()) : along.compare(s.from(), t.from()));
+    sorted.sort((s, t) -> s.face() != t.face() ? Integer.compare(s.face(), t.face()) : compare(s.from(), t.from(), u, v));
     List<Segment> result = new ArrayList<>(sorted.size());
     Segment before = null;
     for (Segment s : sorted) {
-      if (before != null && before.face() == s.face() && along.compare(s.from(), before.to()) < 0) {
-        if (along.compare(s.to(), before.to()) <= 0) {
+      if (before != null && before.face() == s.face() && compare(s.from(), before.to(), u, v) < 0) {
+        if (compare(s.to(), before.to(), u, v) <= 0) {
           continue;
         }
         s = new Segment(before.to(), s.to(), s.face(), s.change(), s.above(), s.below(), s.rim());
@@ -136,5 +127,11 @@ public final class SheetSegments {
       before = s;
     }
     return result;
+  }
+
+  /** Order of two points by their first coordinate, then their second. */
+  private static int compare(ExactPoint p, ExactPoint q, int u, int v) {
+    int first = ExactPoint.compare(p, q, u);
+    return first != 0 ? first : ExactPoint.compare(p, q, v);
   }
 }

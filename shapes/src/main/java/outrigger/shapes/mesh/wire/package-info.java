@@ -1,6 +1,6 @@
 /**
- * Outlines the faces that others only pass through, and free loops on the rest, by walking along lines: nothing is
- * triangulated for them.
+ * Outlines the faces that others only pass through, and free loops on the rest, by walking along wires, which are rims of
+ * faces and stretches: nothing is triangulated for them.
  *
  * <p><b>Input.</b> Faces that were arranged. <b>Output.</b> The pieces of their edges, and of the stretches on them, that
  * bound the result, written into an outline.
