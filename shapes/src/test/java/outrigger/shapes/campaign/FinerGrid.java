@@ -7,22 +7,34 @@ import outrigger.shapes.num.Grid;
 import outrigger.shapes.solid.Solid;
 
 /**
- * The same operands on a grid many times finer, as far as the operands stay within its range: tells a touch that is there
+ * The same operands on grids many times finer, as far as the operands stay within their range: tells a touch that is there
  * from one that rounding made.
  *
  * <p>Operands stand on the grid exactly, so those that touch do so on any finer grid as well; where only rounding closed
- * a gap, a finer grid keeps it open.
+ * a gap, a finer grid keeps it open. Where rounding makes facets meet beside a touch, cutting them anew may open it: so
+ * several grids are asked, and one that shows it is enough.
  */
 final class FinerGrid {
+  /** So many times finer at least: gaps of a fifth of a step are too wide there for rounding to close. */
+  private static final int LEAST = 8;
   /** So many times finer at most. */
-  private static final int TIMES = 32;
+  private static final int MOST = 32;
 
   private FinerGrid() {}
 
   /** Whether an expression touches itself there just the same. */
   static boolean touches(Expression expression) {
     int reach = expression.leaves().stream().mapToInt(leaf -> reach(Mesher.mesh(leaf))).max().orElseThrow();
-    int times = Math.min(TIMES, Grid.LIMIT / reach);
+    int most = Math.min(MOST, Grid.LIMIT / reach);
+    for (int times = most; times == most || times >= LEAST; times /= 2) {
+      if (touches(expression, times)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean touches(Expression expression, int times) {
     Outcome.Cause cause = Outcome.of(expression.map(leaf -> scaled(leaf, times)).solid()).refusal();
     return cause == Outcome.Cause.LINE || cause == Outcome.Cause.TOUCH;
   }
