@@ -1,23 +1,14 @@
 package outrigger.shapes.mesh.sheet;
 
 import java.util.Arrays;
-import java.util.function.Predicate;
 import outrigger.shapes.exact.ExactPoint;
+import outrigger.shapes.mesh.inside.InnerLook;
 import outrigger.shapes.mesh.inside.Locator;
 import outrigger.shapes.mesh.inside.WindingCount;
 import outrigger.shapes.mesh.triangulation.Triangulation;
 
 /** Chooses places in the cells of a sheet to look from, and looks what holds there. */
 final class CellLook {
-  /** So near to one corner that even in a triangle as large as the grid it is at most six units away on each axis. */
-  private static final int AT_CORNER = 1 << 24;
-  /**
-   * Weights for a start inside a triangle; others, any will do, are tried where the first lies on a face, or in a loop or a
-   * face that was not laid. No such thing is at a corner.
-   */
-  private static final int[][] WEIGHTS = {{1, 1, 1}, {1, 2, 4}, {3, 1, 2}, {5, 7, 3}, {11, 4, 9}, {13, 29, 17},
-      {97, 89, 31}, {AT_CORNER, 1, 1}, {1, AT_CORNER, 2}, {2, 1, AT_CORNER}};
-
   private final Locator locator;
   private Sheet sheet;
   private Triangulation tri;
@@ -43,28 +34,7 @@ final class CellLook {
 
   /** What holds in a cell, seen from inside a triangle of it. */
   WindingCount from(int t) {
-    return inside(corner(t, 0), corner(t, 1), corner(t, 2), sheet.planeNumber(), sheet::isInUnlaid);
-  }
-
-  /**
-   * What holds at a plane inside a triangle that nothing passes through.
-   *
-   * @param a one of its corners; the other two may be one
-   * @param isBarred whether a point is not to be looked from
-   */
-  WindingCount inside(ExactPoint a, ExactPoint b, ExactPoint c, int plane, Predicate<ExactPoint> isBarred) {
-    for (int[] weight : WEIGHTS) {
-      ExactPoint q = ExactPoint.mean(a, weight[0], b, weight[1], c, weight[2]);
-      if (isBarred.test(q)) {
-        continue;
-      }
-      try {
-        return locator.look(q, plane);
-      } catch (Locator.OnFace chance) {
-        // the next weights give another point of the same triangle
-      }
-    }
-    throw new IllegalStateException("every point tried in a cell lies on a face");
+    return InnerLook.of(locator, corner(t, 0), corner(t, 1), corner(t, 2), sheet.planeNumber(), sheet::isInUnlaid);
   }
 
   /** The largest triangle of the cell that one belongs to: the best place to look from. */

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.function.Predicate;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.mesh.inside.Hiding;
+import outrigger.shapes.mesh.inside.InnerLook;
 import outrigger.shapes.mesh.inside.Locator;
 import outrigger.shapes.mesh.inside.Membership;
 import outrigger.shapes.mesh.inside.WindingCount;
@@ -181,7 +182,7 @@ public final class SheetWalker {
    * @param isBarred whether a point is not to be looked from
    */
   byte labelInside(ExactPoint a, ExactPoint b, ExactPoint c, int plane, Predicate<ExactPoint> isBarred) {
-    return labelBy(look.inside(a, b, c, plane, isBarred));
+    return labelBy(InnerLook.of(locator, a, b, c, plane, isBarred));
   }
 
   /**

@@ -1,12 +1,12 @@
 package outrigger.shapes.mesh.spatial;
 
 import java.util.Arrays;
-import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.mesh.face.Face;
 import outrigger.shapes.mesh.face.Faces;
 import outrigger.shapes.mesh.face.Group;
 import outrigger.shapes.mesh.face.HalfEdges;
 import outrigger.shapes.mesh.frame.Rounded;
+import outrigger.shapes.mesh.inside.InnerLook;
 import outrigger.shapes.mesh.inside.Locator;
 import outrigger.shapes.mesh.meet.Contacts;
 import outrigger.shapes.mesh.outline.CornerNumbers;
@@ -27,9 +27,6 @@ import outrigger.shapes.num.Interrupt;
  * a neighbour that is outlined, its edge is pinned there.
  */
 final class Untouched {
-  /** Weights of a facet's corners for a point in it; others, any will do, are tried where the first lies on another. */
-  private static final int[][] WEIGHTS = {{1, 1, 1}, {1, 2, 3}, {5, 3, 1}, {2, 7, 11}, {13, 29, 17}, {97, 89, 83}};
-
   private final Faces faces;
   private final Contacts contacts;
   /** Of each facet whether it is untouched and has a neighbour that is not. */
@@ -107,21 +104,10 @@ final class Untouched {
 
   /** Whether a facet bounds what is wound round as it is (1), turned over (-1) or not at all (0). */
   private int way(int f, Locator locator) {
-    for (int[] weight : WEIGHTS) {
-      try {
-        return way(f, weight, locator);
-      } catch (Locator.OnFace chance) {
-        // another facet touches this one there: the next weights give another point
-      }
-    }
-    throw new IllegalStateException("every point tried on a facet lies on another");
-  }
-
-  private int way(int f, int[] weight, Locator locator) {
     Face face = faces.face(f);
     int[] sides = new int[2];
-    locator.look(ExactPoint.mean(faces.point(face.from[0]), weight[0], faces.point(face.from[1]), weight[1],
-        faces.point(face.from[2]), weight[2]), face.plane).replay((operand, above, below) -> {
+    InnerLook.of(locator, faces.point(face.from[0]), faces.point(face.from[1]), faces.point(face.from[2]), face.plane,
+        q -> false).replay((operand, above, below) -> {
           sides[0] += above;
           sides[1] += below;
         }, 1);
