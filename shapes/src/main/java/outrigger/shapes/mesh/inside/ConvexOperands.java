@@ -24,11 +24,10 @@ final class ConvexOperands {
 
   private final Faces faces;
   private final boolean[] convex;
-  private final boolean[] nearly;
   private final int[] boxes;
   private final BoxTree tree;
-  /** Of each convex or nearly convex operand its {@link Walls}. */
-  private final double[][] walls;
+  /** Of each convex or nearly convex operand its walls; null of others. */
+  private final Walls[] walls;
   /** Of each operand the face, counted from its first, that last was found to have a point outside. */
   private final int[] last;
 
@@ -37,19 +36,17 @@ final class ConvexOperands {
     this.faces = faces;
     int n = faces.operandCount();
     convex = new boolean[n];
-    nearly = new boolean[n];
     boxes = new int[6 * n];
     last = new int[n];
-    walls = new double[n][];
+    walls = new Walls[n];
     boolean[] counted = new boolean[faces.vertexCount()];
     Shares.of(faces.workers(), n, k -> faces.firstFace(k + 1) - faces.firstFace(k)).each(() -> (from, to) -> {
       for (int k = from; k < to; k++) {
         boolean few = faces.firstFace(k + 1) - faces.firstFace(k) <= FEW;
         Convexity found = few ? Convexity.of(faces, k, counted) : Convexity.NONE;
         convex[k] = found == Convexity.WHOLLY;
-        nearly[k] = found != Convexity.NONE;
         System.arraycopy(faces.operandBox(k), 0, boxes, 6 * k, 6);
-        walls[k] = nearly[k] ? Walls.of(faces, k, convex[k]) : new double[0];
+        walls[k] = found == Convexity.NONE ? null : Walls.of(faces, k, convex[k]);
       }
       return to;
     });
@@ -63,7 +60,12 @@ final class ConvexOperands {
 
   /** Whether it is convex but for what rounding has bent. */
   boolean isNearlyConvex(int operand) {
-    return nearly[operand];
+    return walls[operand] != null;
+  }
+
+  /** The walls of a nearly convex operand. */
+  Walls walls(int operand) {
+    return walls[operand];
   }
 
   /** Whether an edge of a face of a convex operand is seen to have all of another face of its plane outside of it. */
@@ -137,11 +139,12 @@ final class ConvexOperands {
   int side(int operand, ExactPoint p, int except) {
     int from = faces.firstFace(operand);
     int count = faces.firstFace(operand + 1) - from;
+    Walls own = walls[operand];
     int side = -1;
     int i = last[operand];
     for (int n = 0; n < count; n++) {
       if (faces.planeOf(from + i) != except) {
-        int clear = Walls.side(walls[operand], Walls.WIDTH * i, p);
+        int clear = own.side(i, p);
         int s = clear != 0 ? clear : exactSide(from + i, p);
         if (s > 0) {
           last[operand] = i;
@@ -157,46 +160,6 @@ final class ConvexOperands {
   private int exactSide(int face, ExactPoint p) {
     int exact = p.side(faces.plane(faces.planeOf(face)));
     return faces.face(face).up ? exact : -exact;
-  }
-
-  /**
-   * Whether a point known in doubles is seen to lie strictly behind all planes of a nearly convex operand.
-   *
-   * @param doubt how many times 2^-24 its coordinates may be off
-   */
-  boolean holdsClearly(int operand, double x, double y, double z, int doubt) {
-    return Walls.holdClearly(walls[operand], x, y, z, doubt);
-  }
-
-  /**
-   * Adds the part of a straight piece, known in doubles, that is seen to lie strictly behind all planes of a nearly convex
-   * operand.
-   *
-   * @param ends x, y, z of both its ends
-   * @param doubt how many times 2^-24 these may be off
-   */
-  void addHeld(int operand, double[] ends, int doubt, HiddenParts parts) {
-    Walls.addHeld(walls[operand], operand, ends, doubt, parts);
-  }
-
-  /** Whether all corners of a face are seen to lie on the far side of one plane of a nearly convex operand. */
-  boolean areClearlyBeyond(int operand, Face face) {
-    return Walls.areBeyond(walls[operand], faces, face);
-  }
-
-  /**
-   * Whether two points known in doubles are seen to lie on the far side of one plane of a nearly convex operand.
-   *
-   * @param ends x, y, z of both
-   * @param doubt how many times 2^-24 these may be off
-   */
-  boolean areClearlyBeyond(int operand, double[] ends, int doubt) {
-    return Walls.areBeyond(walls[operand], ends, doubt);
-  }
-
-  /** Where the planes of a nearly convex operand show a point to lie: -1 inside, 1 outside; 0 where they do not tell. */
-  int clearSide(int operand, ExactPoint p) {
-    return Walls.clearSide(walls[operand], p);
   }
 
   /** Which way a convex operand's face in a plane looks: 1 up the plane's normal, -1 down it, 0 where it has none there. */

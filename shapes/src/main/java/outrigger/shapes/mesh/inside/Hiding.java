@@ -134,7 +134,7 @@ public final class Hiding {
       }
     }
     for (int k : hidersOutside) {
-      if (dominance.dominatesOutside(k, face.operand) && convex.areClearlyBeyond(k, face)) {
+      if (dominance.dominatesOutside(k, face.operand) && convex.walls(k).areBeyond(faces, face)) {
         note(k, hidesOutside);
         return true;
       }
@@ -196,7 +196,7 @@ public final class Hiding {
 
       @Override
       public boolean isOutside(ConvexOperands operands, int k) {
-        return operands.areClearlyBeyond(k, ends, 1);
+        return operands.walls(k).areBeyond(ends, 1);
       }
     });
   }
@@ -206,12 +206,12 @@ public final class Hiding {
     return isHidden(f, g, new Test() {
       @Override
       public boolean isInside(ConvexOperands operands, int k) {
-        return stretch.isInside(operands, k);
+        return stretch.isInside(operands.walls(k));
       }
 
       @Override
       public boolean isOutside(ConvexOperands operands, int k) {
-        return stretch.isOutside(operands, k);
+        return stretch.isOutside(operands.walls(k));
       }
     });
   }
@@ -227,7 +227,7 @@ public final class Hiding {
     }
     for (int k : fewerNear(f, g)) {
       if (dominatesInside(k, a, b)) {
-        convex.addHeld(k, ends, RoughStretch.DOUBT, parts);
+        convex.walls(k).addHeld(ends, RoughStretch.DOUBT, parts);
       }
     }
     return parts.order();

@@ -148,7 +148,7 @@ public final class Locator {
             return;
           }
           if (!convex.isConvex(k)) {
-            int clear = convex.isNearlyConvex(k) ? convex.clearSide(k, q) : 0;
+            int clear = convex.isNearlyConvex(k) ? convex.walls(k).clearSide(q) : 0;
             if (clear == 0 && convex.isNear(k, q)) {
               rayOf[k] = looks;
               others[0] = true;

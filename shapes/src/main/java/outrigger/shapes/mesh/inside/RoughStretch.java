@@ -55,15 +55,14 @@ public final class RoughStretch {
     return ends[axis] < ends[3 + axis] - APART;
   }
 
-  /** Whether both ends, and so all of it, are seen to lie strictly inside a convex operand. */
-  boolean isInside(ConvexOperands convex, int operand) {
-    return convex.holdsClearly(operand, ends[0], ends[1], ends[2], DOUBT)
-        && convex.holdsClearly(operand, ends[3], ends[4], ends[5], DOUBT);
+  /** Whether both ends, and so all of it, are seen to lie strictly inside an operand, by its walls. */
+  boolean isInside(Walls walls) {
+    return walls.holdClearly(ends[0], ends[1], ends[2], DOUBT) && walls.holdClearly(ends[3], ends[4], ends[5], DOUBT);
   }
 
-  /** Whether both ends, and so all of it, are seen to lie strictly beyond one plane of a convex operand. */
-  boolean isOutside(ConvexOperands convex, int operand) {
-    return convex.areClearlyBeyond(operand, ends, DOUBT);
+  /** Whether both ends, and so all of it, are seen to lie strictly beyond one wall of an operand. */
+  boolean isOutside(Walls walls) {
+    return walls.areBeyond(ends, DOUBT);
   }
 
   private void cut(Face face, Plane plane) {

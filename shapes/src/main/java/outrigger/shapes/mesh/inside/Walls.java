@@ -8,17 +8,22 @@ import outrigger.shapes.mesh.face.Faces;
 /**
  * The planes of a convex or nearly convex operand's faces in doubles, its walls, and what they tell of points without doubt.
  *
- * <p>Walls of one operand are kept in one row of numbers, {@link #WIDTH} each, in the order of its faces: inner loops run
- * over them.
+ * <p>They are kept in one row of numbers, in the order of the faces: inner loops run over them.
  */
 final class Walls {
   /**
    * Numbers a wall has: three of its normal, which points outward, its offset, how far off zero leaves no doubt, and the
    * offset of the corner that is farthest out.
    */
-  static final int WIDTH = 6;
+  private static final int WIDTH = 6;
 
-  private Walls() {}
+  private final int operand;
+  private final double[] walls;
+
+  private Walls(int operand, double[] walls) {
+    this.operand = operand;
+    this.walls = walls;
+  }
 
   /**
    * The walls of an operand.
@@ -28,7 +33,7 @@ final class Walls {
    *
    * @param isConvex whether it is wholly convex, so that no corner lies farther out than its wall
    */
-  static double[] of(Faces faces, int operand, boolean isConvex) {
+  static Walls of(Faces faces, int operand, boolean isConvex) {
     int from = faces.firstFace(operand);
     int to = faces.firstFace(operand + 1);
     double[] walls = new double[WIDTH * (to - from)];
@@ -45,7 +50,7 @@ final class Walls {
       walls[w + 4] = size * 0x1.8p-24;
       walls[w + 5] = isConvex ? walls[w + 3] : farthest(faces, operand, walls, w);
     }
-    return walls;
+    return new Walls(operand, walls);
   }
 
   private static double farthest(Faces faces, int operand, double[] walls, int w) {
@@ -57,8 +62,9 @@ final class Walls {
     return farthest;
   }
 
-  /** Side of a point against the wall at a place: 1 outside, -1 behind it; 0 where that is in doubt. */
-  static int side(double[] walls, int w, ExactPoint p) {
+  /** Side of a point against the wall of the operand's i-th face: 1 outside, -1 behind it; 0 where that is in doubt. */
+  int side(int i, ExactPoint p) {
+    int w = WIDTH * i;
     double s = walls[w] * p.rough(0) + walls[w + 1] * p.rough(1) + walls[w + 2] * p.rough(2) - walls[w + 3];
     return Math.abs(s) > walls[w + 4] ? s > 0 ? 1 : -1 : 0;
   }
@@ -68,7 +74,7 @@ final class Walls {
    *
    * @param doubt how many times 2^-24 its coordinates may be off
    */
-  static boolean holdClearly(double[] walls, double x, double y, double z, int doubt) {
+  boolean holdClearly(double x, double y, double z, int doubt) {
     for (int w = 0; w < walls.length; w += WIDTH) {
       if (walls[w] * x + walls[w + 1] * y + walls[w + 2] * z - walls[w + 3] >= -doubt * walls[w + 4]) {
         return false;
@@ -78,12 +84,12 @@ final class Walls {
   }
 
   /**
-   * Adds the part of a straight piece, known in doubles, that is seen to lie strictly behind all walls of an operand.
+   * Adds the part of a straight piece, known in doubles, that is seen to lie strictly behind all walls.
    *
    * @param ends x, y, z of both its ends
    * @param doubt how many times 2^-24 these may be off
    */
-  static void addHeld(double[] walls, int operand, double[] ends, int doubt, HiddenParts parts) {
+  void addHeld(double[] ends, int doubt, HiddenParts parts) {
     double begin = 0;
     double end = 1;
     for (int w = 0; w < walls.length && begin < end; w += WIDTH) {
@@ -104,11 +110,11 @@ final class Walls {
   }
 
   /** Whether all corners of a face are seen to lie on the far side of one wall. */
-  static boolean areBeyond(double[] walls, Faces faces, Face face) {
+  boolean areBeyond(Faces faces, Face face) {
     for (int w = 0; w < walls.length; w += WIDTH) {
       int e = 0;
       while (e < face.edges()
-          && isBeyond(walls, w, faces.x(face.from[e]), faces.y(face.from[e]), faces.z(face.from[e]), 1)) {
+          && isBeyond(w, faces.x(face.from[e]), faces.y(face.from[e]), faces.z(face.from[e]), 1)) {
         e++;
       }
       if (e == face.edges()) {
@@ -124,21 +130,21 @@ final class Walls {
    * @param ends x, y, z of both
    * @param doubt how many times 2^-24 these may be off
    */
-  static boolean areBeyond(double[] walls, double[] ends, int doubt) {
+  boolean areBeyond(double[] ends, int doubt) {
     for (int w = 0; w < walls.length; w += WIDTH) {
-      if (isBeyond(walls, w, ends[0], ends[1], ends[2], doubt) && isBeyond(walls, w, ends[3], ends[4], ends[5], doubt)) {
+      if (isBeyond(w, ends[0], ends[1], ends[2], doubt) && isBeyond(w, ends[3], ends[4], ends[5], doubt)) {
         return true;
       }
     }
     return false;
   }
 
-  private static boolean isBeyond(double[] walls, int w, double x, double y, double z, int doubt) {
+  private boolean isBeyond(int w, double x, double y, double z, int doubt) {
     return walls[w] * x + walls[w + 1] * y + walls[w + 2] * z - walls[w + 5] > doubt * walls[w + 4];
   }
 
   /** Where all walls together show a point to lie: -1 inside, 1 outside; 0 where they do not tell. */
-  static int clearSide(double[] walls, ExactPoint p) {
+  int clearSide(ExactPoint p) {
     double x = p.rough(0);
     double y = p.rough(1);
     double z = p.rough(2);

@@ -9,10 +9,10 @@
  * <li>An operand holds where its winding number is positive. {@link Membership} keeps the numbers, in {@link Windings}, and
  *     of each node of the expression whether it holds: a step over a surface changes one number and climbs only as far as
  *     that matters.
- * <li>{@link Locator} finds the numbers at one place. Of the operands whose boxes hold it, {@code ConvexOperands} tells by
- *     the planes of their faces ({@code Convexity}, {@code Walls}), the others by a ray that is taken to run a breath
- *     beside all edges. {@link WindingCount} hands on what was found. {@link InnerLook}
- *     tries points of a triangle until one is on no face.
+ * <li>{@link Locator} finds the numbers at one place. Of the operands whose boxes hold it, {@code ConvexOperands} tells
+ *     by the planes of their faces ({@code Convexity}, {@code Walls}), the others by a ray that is taken to run a breath
+ *     beside all edges. {@link WindingCount} hands on what was found. {@link InnerLook} tries points of a triangle until
+ *     one is on no face.
  * <li>{@code Dominance} reads off the expression inside which operand others cannot matter, and outside of which. {@link
  *     Hiding} looks whether a face, or what two faces may have in common, lies strictly inside such a one that is convex but
  *     for rounding, or beyond a plane of it: its ends suffice for that. For most pairs {@link RoughStretch} tells it in
