@@ -70,7 +70,7 @@ public final class Faces {
     return face != null ? face : facet(f);
   }
 
-  /** A facet of a soup, of which most are never asked for: made when one is. */
+  /** Makes a facet of a soup when it is first asked for: most never are. */
   private Face facet(int f) {
     int h = 3 * f;
     int[] from = {halfEdges.from(h), halfEdges.from(h + 1), halfEdges.from(h + 2)};

@@ -11,8 +11,8 @@ import outrigger.shapes.num.Shares;
 import outrigger.shapes.num.Workers;
 
 /**
- * Makes the faces of closed operands, in blocks: several threads may. Only planes are numbered in the order of the faces, as
- * blocks are ready.
+ * Makes the faces of closed operands, in blocks that several threads may share out. Planes alone are numbered by one thread
+ * at a time, in the order of the faces.
  */
 final class SolidFaces {
   /** Faces a block. Any number would do that is worth a thread's while and leaves some blocks for each. */

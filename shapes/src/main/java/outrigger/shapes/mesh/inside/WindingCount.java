@@ -4,6 +4,7 @@ import java.util.Arrays;
 
 /** What a look from a point found: operands, and how often each winds round it just above a plane and just below. */
 public final class WindingCount implements WindingTaker {
+  /** Operand, above and below, one after the other. */
   private int[] items = new int[24];
   private int size;
 

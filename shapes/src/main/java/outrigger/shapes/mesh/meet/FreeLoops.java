@@ -15,7 +15,8 @@ import outrigger.shapes.num.Shares;
  *
  * <p>Only that operand begins or ends at such a loop, so walking along it tells what it bounds, as on a face without a
  * sheet; of a lone face a look inside and one beside it do. And the rest of the sheet is as if they were not there. For that
- * it is not enough that they do not meet: their box holds nothing else of the sheet, but that free loops may lie in a face.
+ * it is not enough that they meet nothing: their box must hold nothing else of the sheet, though that of a lone face may
+ * hold free loops.
  */
 final class FreeLoops {
   private final Faces faces;

@@ -61,8 +61,8 @@ final class LoneFaces {
   }
 
   /**
-   * Whether a face has one rim, no neighbour goes on flat from it, and it comes to no corner twice. What lies within an
-   * inner rim need not be as it is outside: the operand may go on there, as above a shoulder.
+   * Whether a face has one rim, no neighbour goes on flat from it, and it comes to no corner twice. Within an inner rim it
+   * need not be as it is outside: the operand may go on there, as above a shoulder.
    */
   private boolean isOnItsOwn(Face face) {
     HalfEdges halfEdges = faces.halfEdges();

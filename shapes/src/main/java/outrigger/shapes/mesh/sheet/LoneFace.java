@@ -11,9 +11,9 @@ import outrigger.shapes.mesh.inside.Locator;
 /**
  * A face apart from all else on its plane: a look inside and one beside it tell what it bounds there.
  *
- * <p>Both are taken at its greatest corner, by x, then y, then z: such a corner is convex, what is beyond it is outside of
- * the face, and of the face's corners in the triangle with its neighbours the one nearest to it is seen from it through
- * nothing but inside.
+ * <p>Both are taken at its greatest corner, by x, then y, then z. Such a corner is convex, and what is beyond it is outside
+ * of the face. Of the face's corners in the triangle that it makes with its neighbours, the nearest can be joined to it
+ * within the face; if there are none, all of the triangle is inside.
  */
 final class LoneFace {
   /** How far beyond the corner at most, grid units: half of what is left round a lone face, {@code PlaneBounds.GAP}. */

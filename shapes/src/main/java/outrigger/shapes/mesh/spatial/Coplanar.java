@@ -12,8 +12,8 @@ import outrigger.shapes.num.LongMap;
 import outrigger.shapes.num.Workers;
 
 /**
- * Finds the facets of a soup that lie in a plane in which another needs a sheet: a sheet is for all of its plane. Of the
- * facets that it passes over, no plane is worked out.
+ * Finds the facets of a soup that lie in a plane in which another needs a sheet: a sheet is for all of its plane. Planes
+ * of facets that it passes over are not worked out.
  */
 final class Coplanar {
   /** Facets that are worth a thread. */
@@ -21,8 +21,9 @@ final class Coplanar {
 
   private final Faces faces;
   private final int[] xyz;
-  /** Where in the list those planes with sheets are that have one direction. */
+  /** By the key of a direction, where in {@link #planes} the planes with sheets are that have it. */
   private final LongMap directions = new LongMap(64);
+  /** Numbers of the planes with sheets, those of one direction together. */
   private final List<IntList> planes = new ArrayList<>();
   private final Set<Integer> entered = new HashSet<>();
 
@@ -62,6 +63,7 @@ final class Coplanar {
     planes.get(at).add(number);
   }
 
+  /** Whether a facet lies in a plane with a sheet. */
   private boolean isOnAny(int f) {
     int a = faces.halfEdges().from(3 * f);
     int b = faces.halfEdges().from(3 * f + 1);
