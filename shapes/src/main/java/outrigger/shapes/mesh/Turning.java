@@ -35,7 +35,8 @@ final class Turning {
     boolean[] moved = new boolean[mesh.vertexCount()];
     Arrays.fill(moved, true);
     Rounded facets = new Rounded(xyz, corners, moved, (v, k) -> exactly(rows[k], mesh, v).add(Rounded.fixed(by[k])));
-    return new Settler(frame.in(facets), frame, workers, isSound).mesh();
+    Workers some = workers.from(Mesher.MANY, mesh.vertexCount());
+    return new Settler(frame.in(facets), frame, some, isSound).mesh();
   }
 
   /** A row of a turn times a corner, rounded; the row turned round gives the same turned round, halves included. */

@@ -26,8 +26,8 @@
  * <p><b>Steps.</b> The unit of work is a <i>face</i>, a flat many-cornered area, not a facet.
  * <ol>
  * <li>Where all operands are straight prisms along one axis, the planar way comes first. If it makes a mesh, that is it.
- * <li>Else {@code Mesher} gathers the operands and the expression over them. What is turned by other than quarters is meshed
- *     first, by itself, and the turned mesh is an operand.
+ * <li>Else {@code Operands} gathers the leaves where they are placed, and the expression over them. What is turned by other
+ *     than quarters is meshed first, by itself, and the turned mesh is an operand.
  * <li>In the {@code Frame} that the operands set, {@code Kernel} evaluates the expression to rounded facets.
  * <li>{@code Settler} makes a mesh of them. What does not come to rest is evaluated as one of the turned operands sees it,
  *     and turned as a whole ({@code Turning}); if that does not do, or there is none, corners are put clear of each other.

@@ -9,7 +9,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import outrigger.shapes.mesh.face.Faces;
 import outrigger.shapes.mesh.frame.Rounded;
-import outrigger.shapes.mesh.inside.Membership;
+import outrigger.shapes.mesh.inside.ExpressionTree;
 import outrigger.shapes.mesh.leaf.Polyhedron;
 import outrigger.shapes.mesh.spatial.Kernel;
 import outrigger.shapes.num.Axis;
@@ -19,8 +19,8 @@ import outrigger.shapes.solid.Prism;
 import outrigger.shapes.solid.Solid;
 
 /**
- * Boxes about one middle, joined, cut and met at random: what is left out because it is hidden changes nothing. It did, in 1 of
- * 100, while numbers at a point were taken from beside it: from there on others change unseen where that is hidden.
+ * Boxes about one middle, joined, cut and met at random: what is left out because it is hidden changes nothing. It did, in 1
+ * of 100, while numbers at a point were taken from beside it: from there on others change unseen where that is hidden.
  */
 class HidingRandomTest {
   /** Expressions; more by a property, for a long run. */
@@ -54,13 +54,14 @@ class HidingRandomTest {
   private static double volume(int seed, int boxes, boolean hide) {
     Random random = new Random(seed);
     List<Polyhedron> operands = new ArrayList<>();
-    Membership.Tree tree = new Membership.Tree();
+    ExpressionTree tree = new ExpressionTree();
     List<Integer> open = new ArrayList<>();
     for (int i = 0; i < boxes; i++) {
       operands.add(polyhedron(box(random)));
       open.add(tree.operand());
     }
-    Membership.Kind[] kinds = {Membership.Kind.COMMON, Membership.Kind.COMMON, Membership.Kind.UNION, Membership.Kind.CUT};
+    ExpressionTree.Kind[] kinds = {ExpressionTree.Kind.COMMON, ExpressionTree.Kind.COMMON,
+        ExpressionTree.Kind.UNION, ExpressionTree.Kind.CUT};
     while (open.size() > 1) {
       List<Integer> parts = new ArrayList<>();
       int count = Math.min(open.size(), 2 + random.nextInt(3));

@@ -11,7 +11,7 @@ import java.util.function.Predicate;
 import outrigger.shapes.mesh.face.Faces;
 import outrigger.shapes.mesh.frame.Frame;
 import outrigger.shapes.mesh.frame.Rounded;
-import outrigger.shapes.mesh.inside.Membership;
+import outrigger.shapes.mesh.inside.ExpressionTree;
 import outrigger.shapes.mesh.leaf.Polyhedron;
 import outrigger.shapes.mesh.leaf.Upright;
 import outrigger.shapes.mesh.planar.PlanarWay;
@@ -82,7 +82,7 @@ final class ReferencePart {
 
   /** The part evaluated by the planar way. */
   Mesh planarMesh() {
-    Membership.Tree tree = new Membership.Tree();
+    ExpressionTree tree = new ExpressionTree();
     List<Upright> operands = new ArrayList<>();
     node(lines.size() - 1, line -> operands.add(upright(line)), tree);
     return PlanarWay.mesh(operands, tree).orElseThrow();
@@ -107,15 +107,15 @@ final class ReferencePart {
     return Kernel.evaluate(faces, tree(faces), hide);
   }
 
-  private Membership.Tree tree(Faces faces) {
-    Membership.Tree tree = new Membership.Tree();
+  private ExpressionTree tree(Faces faces) {
+    ExpressionTree tree = new ExpressionTree();
     List<Line> operands = new ArrayList<>();
     node(lines.size() - 1, operands::add, tree);
     faces.addAll(faces.workers().each(operands.size(), i -> polyhedron(operands.get(i))));
     return tree;
   }
 
-  private int node(int id, Consumer<Line> operands, Membership.Tree tree) {
+  private int node(int id, Consumer<Line> operands, ExpressionTree tree) {
     Line line = lines.get(id);
     if (line.kind == 'P' || line.kind == 'M') {
       operands.accept(line);
@@ -125,7 +125,7 @@ final class ReferencePart {
     for (int i = 1; i < line.numbers.length; i++) {
       parts.add(node(line.whole(i), operands, tree));
     }
-    return tree.node(line.kind == 'U' ? Membership.Kind.UNION : Membership.Kind.CUT, parts);
+    return tree.node(line.kind == 'U' ? ExpressionTree.Kind.UNION : ExpressionTree.Kind.CUT, parts);
   }
 
   private static Polyhedron polyhedron(Line line) {

@@ -12,7 +12,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import outrigger.shapes.mesh.face.Faces;
 import outrigger.shapes.mesh.frame.Rounded;
-import outrigger.shapes.mesh.inside.Membership;
+import outrigger.shapes.mesh.inside.ExpressionTree;
 import outrigger.shapes.mesh.leaf.Polyhedron;
 import outrigger.shapes.mesh.leaf.SamePlace;
 import outrigger.shapes.mesh.spatial.Kernel;
@@ -94,7 +94,7 @@ class SameOperandsTest {
   private static double volume(int seed, boolean once) {
     Random random = new Random(seed);
     List<Polyhedron> operands = new ArrayList<>();
-    Membership.Tree tree = new Membership.Tree();
+    ExpressionTree tree = new ExpressionTree();
     List<Integer> open = new ArrayList<>();
     for (int i = 0; i < 4; i++) {
       Polyhedron box = box(random);
@@ -102,7 +102,8 @@ class SameOperandsTest {
       open.add(tree.operand());
       open.add(once ? tree.again(i) : tree.operand());
     }
-    Membership.Kind[] kinds = {Membership.Kind.UNION, Membership.Kind.COMMON, Membership.Kind.UNION, Membership.Kind.CUT};
+    ExpressionTree.Kind[] kinds = {ExpressionTree.Kind.UNION, ExpressionTree.Kind.COMMON,
+        ExpressionTree.Kind.UNION, ExpressionTree.Kind.CUT};
     while (open.size() > 1) {
       List<Integer> parts = new ArrayList<>();
       for (int i = Math.min(open.size(), 2 + random.nextInt(2)); i > 0; i--) {

@@ -35,7 +35,7 @@ public final class TouchException extends ShapeException {
       double x = Grid.toMm(q.x());
       double y = Grid.toMm(q.y());
       double z = Grid.toMm(q.z());
-      return new Place((int) Grid.fromMm(p.x(x, y, z)), (int) Grid.fromMm(p.y(x, y, z)), (int) Grid.fromMm(p.z(x, y, z)));
+      return new Place(Grid.fromMm(p.x(x, y, z)), Grid.fromMm(p.y(x, y, z)), Grid.fromMm(p.z(x, y, z)));
     };
     return to == null ? near(placed.apply(from)) : along(placed.apply(from), placed.apply(to));
   }

@@ -22,7 +22,7 @@ final class Dominance {
   /** Of each operand whether it stands in a common part. */
   private final boolean[] inCommon;
 
-  Dominance(Membership.Tree tree) {
+  Dominance(ExpressionTree tree) {
     int n = tree.nodeCount();
     first = new int[n];
     end = new int[n];
@@ -38,13 +38,13 @@ final class Dominance {
         next[node] = tree.other(node);
         top[node] = top(tree, node, true);
         topOutside[node] = top(tree, node, false);
-        inCommon[k] |= tree.parent(node) >= 0 && tree.kind(tree.parent(node)) == Membership.Kind.COMMON;
+        inCommon[k] |= tree.parent(node) >= 0 && tree.kind(tree.parent(node)) == ExpressionTree.Kind.COMMON;
       }
     }
   }
 
   /** Numbers wholes before their parts, each one's in a row; in the tree wholes come after their parts. */
-  private void number(Membership.Tree tree, int n) {
+  private void number(ExpressionTree tree, int n) {
     int[] size = new int[n];
     for (int node = 0; node < n; node++) {
       size[node]++;
@@ -68,17 +68,17 @@ final class Dominance {
   }
 
   /** The highest node that a leaf settles by holding, or by not holding. */
-  private static int top(Membership.Tree tree, int leaf, boolean byHolding) {
+  private static int top(ExpressionTree tree, int leaf, boolean byHolding) {
     int node = leaf;
     boolean holds = byHolding;
     while (tree.parent(node) >= 0) {
       int parent = tree.parent(node);
-      boolean cutAway = tree.kind(parent) == Membership.Kind.CUT && !tree.isFirst(node);
-      boolean settles = tree.kind(parent) == Membership.Kind.UNION || cutAway;
+      boolean cutAway = tree.kind(parent) == ExpressionTree.Kind.CUT && !tree.isFirst(node);
+      boolean settles = tree.kind(parent) == ExpressionTree.Kind.UNION || cutAway;
       if (holds != settles) {
         return node;
       }
-      holds = tree.kind(parent) == Membership.Kind.UNION;
+      holds = tree.kind(parent) == ExpressionTree.Kind.UNION;
       node = parent;
     }
     return node;

@@ -66,7 +66,7 @@ public final class Hiding {
    * @param boxes the boxes of the faces
    * @param look whether to look at all; if not, nothing is hidden
    */
-  public Hiding(Faces faces, int[] boxes, Membership.Tree tree, boolean look) {
+  public Hiding(Faces faces, int[] boxes, ExpressionTree tree, boolean look) {
     this.faces = faces;
     this.boxes = boxes;
     convex = new ConvexOperands(faces);

@@ -1,8 +1,5 @@
 package outrigger.shapes.mesh.inside;
 
-import java.util.ArrayList;
-import java.util.List;
-
 /**
  * Whether a place belongs to the result, kept up to date while walking across the operands' surfaces.
  *
@@ -11,86 +8,8 @@ import java.util.List;
  * places of the expression, once each.
  */
 public final class Membership {
-  /** What a node of an expression does with its parts. */
-  public enum Kind { OPERAND, UNION, COMMON, CUT }
-
-  /** The fixed shape of an expression: nodes numbered, parts before wholes. */
-  public static final class Tree {
-    private final List<Kind> kinds = new ArrayList<>();
-    private final List<Integer> parents = new ArrayList<>();
-    private final List<Integer> parts = new ArrayList<>();
-    /** Whether a node is the first part of a cut, the one the others are taken from. */
-    private final List<Boolean> firsts = new ArrayList<>();
-    private final List<Integer> nodeOfOperand = new ArrayList<>();
-    /** Of each node another one of the same operand; -1 where there is none. */
-    private final List<Integer> others = new ArrayList<>();
-
-    /** Adds the next operand and returns its node. */
-    public int operand() {
-      nodeOfOperand.add(kinds.size());
-      return node(Kind.OPERAND, List.of());
-    }
-
-    /** Adds one more node of an operand that is there already and returns it. */
-    public int again(int operand) {
-      int node = node(Kind.OPERAND, List.of());
-      others.set(node, others.get(leaf(operand)));
-      others.set(leaf(operand), node);
-      return node;
-    }
-
-    /** Adds an inner node over parts, the first of which a cut cuts from. */
-    public int node(Kind kind, List<Integer> of) {
-      int id = kinds.size();
-      kinds.add(kind);
-      parents.add(-1);
-      parts.add(of.size());
-      firsts.add(false);
-      others.add(-1);
-      for (int part : of) {
-        parents.set(part, id);
-      }
-      if (kind == Kind.CUT) {
-        firsts.set(of.get(0), true);
-      }
-      return id;
-    }
-
-    int nodeCount() {
-      return kinds.size();
-    }
-
-    int operandCount() {
-      return nodeOfOperand.size();
-    }
-
-    Kind kind(int node) {
-      return kinds.get(node);
-    }
-
-    /** The node that a node is part of; -1 for the whole. */
-    int parent(int node) {
-      return parents.get(node);
-    }
-
-    /** Whether a node is the first part of a cut. */
-    boolean isFirst(int node) {
-      return firsts.get(node);
-    }
-
-    /** Node of an operand, the first of them. */
-    int leaf(int operand) {
-      return nodeOfOperand.get(operand);
-    }
-
-    /** The next node of the same operand after one; -1 after the last. */
-    int other(int node) {
-      return others.get(node);
-    }
-  }
-
   /** Of each node what the tree says of it. */
-  private final Kind[] kind;
+  private final ExpressionTree.Kind[] kind;
   private final int[] parent;
   private final int[] parts;
   private final boolean[] first;
@@ -107,29 +26,28 @@ public final class Membership {
   private final boolean[] on;
 
   /** For an expression, with no operand holding yet. */
-  public Membership(Tree tree) {
-    int n = tree.kinds.size();
-    kind = tree.kinds.toArray(new Kind[0]);
-    parent = array(tree.parents);
-    parts = array(tree.parts);
+  public Membership(ExpressionTree tree) {
+    int n = tree.nodeCount();
+    kind = new ExpressionTree.Kind[n];
+    parent = new int[n];
+    parts = new int[n];
     first = new boolean[n];
+    other = new int[n];
     for (int i = 0; i < n; i++) {
-      first[i] = tree.firsts.get(i);
+      kind[i] = tree.kind(i);
+      parent[i] = tree.parent(i);
+      parts[i] = tree.parts(i);
+      first[i] = tree.isFirst(i);
+      other[i] = tree.other(i);
     }
-    leaf = array(tree.nodeOfOperand);
-    other = array(tree.others);
+    leaf = new int[tree.operandCount()];
+    for (int k = 0; k < leaf.length; k++) {
+      leaf[k] = tree.leaf(k);
+    }
     windings = new Windings(leaf.length);
     holding = new int[n];
     base = new boolean[n];
     on = new boolean[n];
-  }
-
-  private static int[] array(List<Integer> list) {
-    int[] array = new int[list.size()];
-    for (int i = 0; i < array.length; i++) {
-      array[i] = list.get(i);
-    }
-    return array;
   }
 
   /** Changes the winding number of an operand. */

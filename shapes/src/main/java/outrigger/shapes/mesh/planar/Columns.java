@@ -2,6 +2,7 @@ package outrigger.shapes.mesh.planar;
 
 import java.util.Arrays;
 import java.util.List;
+import outrigger.shapes.mesh.inside.ExpressionTree;
 import outrigger.shapes.mesh.inside.Membership;
 import outrigger.shapes.mesh.inside.Windings;
 import outrigger.shapes.mesh.leaf.Upright;
@@ -24,7 +25,7 @@ final class Columns {
   private long[] events = new long[16];
   private int[] heights = new int[16];
 
-  Columns(List<Upright> operands, Membership.Tree tree) {
+  Columns(List<Upright> operands, ExpressionTree tree) {
     membership = new Membership(tree);
     int n = operands.size();
     low = new int[n];

@@ -5,7 +5,7 @@ import java.util.Optional;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.mesh.face.Faces;
 import outrigger.shapes.mesh.frame.Frame;
-import outrigger.shapes.mesh.inside.Membership;
+import outrigger.shapes.mesh.inside.ExpressionTree;
 import outrigger.shapes.mesh.leaf.Upright;
 import outrigger.shapes.mesh.outline.Outline;
 import outrigger.shapes.mesh.settle.Settler;
@@ -40,7 +40,7 @@ public final class PlanarWay {
   }
 
   /** The mesh of an expression over operands; empty also where they do not all stand along one axis. */
-  public static Optional<Mesh> mesh(List<Upright> operands, Membership.Tree tree) {
+  public static Optional<Mesh> mesh(List<Upright> operands, ExpressionTree tree) {
     int axis = operands.get(0).axis();
     if (operands.stream().anyMatch(operand -> operand.axis() != axis)) {
       return Optional.empty();

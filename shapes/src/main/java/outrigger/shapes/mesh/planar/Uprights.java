@@ -3,7 +3,7 @@ package outrigger.shapes.mesh.planar;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import outrigger.shapes.mesh.inside.Membership;
+import outrigger.shapes.mesh.inside.ExpressionTree;
 import outrigger.shapes.mesh.leaf.LeafBuilder;
 import outrigger.shapes.mesh.leaf.Upright;
 import outrigger.shapes.num.Placement;
@@ -18,7 +18,7 @@ import outrigger.shapes.solid.Union;
 final class Uprights {
   private final List<Upright> operands = new ArrayList<>();
   private final List<Boolean> cutAway = new ArrayList<>();
-  private final Membership.Tree tree = new Membership.Tree();
+  private final ExpressionTree tree = new ExpressionTree();
   /** Whether what is being added is taken away from the whole. */
   private boolean taken;
 
@@ -44,7 +44,7 @@ final class Uprights {
     return cutAway;
   }
 
-  Membership.Tree tree() {
+  ExpressionTree tree() {
     return tree;
   }
 
@@ -54,16 +54,16 @@ final class Uprights {
       Placement all = placed.placement().then(placement);
       return all.turnsQuarterly() ? add(placed.solid(), all) : -1;
     } else if (solid instanceof Union union) {
-      return node(Membership.Kind.UNION, union.solids(), placement);
+      return node(ExpressionTree.Kind.UNION, union.solids(), placement);
     } else if (solid instanceof Common common) {
-      return node(Membership.Kind.COMMON, common.solids(), placement);
+      return node(ExpressionTree.Kind.COMMON, common.solids(), placement);
     } else if (solid instanceof Cut cut) {
       return addCut(cut, placement);
     }
     return solid instanceof Prism prism && Upright.is(prism) ? addOperand(prism, placement) : -1;
   }
 
-  private int node(Membership.Kind kind, List<Solid> solids, Placement placement) {
+  private int node(ExpressionTree.Kind kind, List<Solid> solids, Placement placement) {
     List<Integer> nodes = new ArrayList<>();
     return addAll(solids, placement, nodes) ? tree.node(kind, nodes) : -1;
   }
@@ -76,7 +76,7 @@ final class Uprights {
     taken = !taken;
     boolean all = addAll(cut.cutters(), placement, nodes);
     taken = !taken;
-    return all ? tree.node(Membership.Kind.CUT, nodes) : -1;
+    return all ? tree.node(ExpressionTree.Kind.CUT, nodes) : -1;
   }
 
   private boolean addAll(List<? extends Solid> solids, Placement placement, List<Integer> nodes) {

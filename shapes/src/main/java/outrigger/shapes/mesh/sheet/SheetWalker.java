@@ -3,6 +3,7 @@ package outrigger.shapes.mesh.sheet;
 import java.util.Arrays;
 import java.util.function.Predicate;
 import outrigger.shapes.exact.ExactPoint;
+import outrigger.shapes.mesh.inside.ExpressionTree;
 import outrigger.shapes.mesh.inside.Hiding;
 import outrigger.shapes.mesh.inside.InnerLook;
 import outrigger.shapes.mesh.inside.Locator;
@@ -50,7 +51,7 @@ public final class SheetWalker {
   }
 
   /** A walker for one thread, to label one sheet after the other. */
-  public SheetWalker(Locator locator, Hiding hiding, Membership.Tree tree, int operands) {
+  public SheetWalker(Locator locator, Hiding hiding, ExpressionTree tree, int operands) {
     this.locator = locator;
     look = new CellLook(locator);
     this.hiding = hiding;

@@ -7,6 +7,7 @@ import outrigger.shapes.mesh.face.Face;
 import outrigger.shapes.mesh.face.Faces;
 import outrigger.shapes.mesh.face.Group;
 import outrigger.shapes.mesh.frame.Rounded;
+import outrigger.shapes.mesh.inside.ExpressionTree;
 import outrigger.shapes.mesh.inside.Hiding;
 import outrigger.shapes.mesh.inside.Locator;
 import outrigger.shapes.mesh.inside.Membership;
@@ -34,7 +35,7 @@ public final class Kernel {
   private Kernel() {}
 
   /** Evaluates an expression over solid operands. */
-  public static Rounded evaluate(Faces faces, Membership.Tree tree) {
+  public static Rounded evaluate(Faces faces, ExpressionTree tree) {
     Rounded facets = evaluateAny(faces, tree);
     if (facets.corners().length == 0) {
       throw new ShapeException("nothing is left of the solid, whose first part reaches " + reach(faces, 0)
@@ -50,7 +51,7 @@ public final class Kernel {
   }
 
   /** The same, without facets where nothing is left. */
-  public static Rounded evaluateAny(Faces faces, Membership.Tree tree) {
+  public static Rounded evaluateAny(Faces faces, ExpressionTree tree) {
     if (faces.operandCount() == 1) {
       Outline outline = new Outline(faces);
       Membership within = new Membership(tree);
@@ -73,7 +74,7 @@ public final class Kernel {
    *
    * @param hide whether what is hidden is left out
    */
-  public static Rounded evaluate(Faces faces, Membership.Tree tree, boolean hide) {
+  public static Rounded evaluate(Faces faces, ExpressionTree tree, boolean hide) {
     Outline outline = new Outline(faces);
     addBoundary(faces, tree, hide, outline);
     return finish(outline, false);
@@ -88,7 +89,7 @@ public final class Kernel {
   public static Rounded resolve(int[] xyz, int[] corners, boolean[] mayMeet, Workers workers) {
     Faces faces = new Faces();
     faces.addSoup(xyz, corners, workers);
-    Membership.Tree tree = new Membership.Tree();
+    ExpressionTree tree = new ExpressionTree();
     tree.operand();
     int[] boxes = BoxTree.boxesOfFacets(xyz, corners, workers);
     BoxTree boxTree = BoxTree.of(boxes, workers);
@@ -121,7 +122,7 @@ public final class Kernel {
     }
   }
 
-  private static void addBoundary(Faces faces, Membership.Tree tree, boolean hide, Outline outline) {
+  private static void addBoundary(Faces faces, ExpressionTree tree, boolean hide, Outline outline) {
     int[] boxes = faces.boxes();
     BoxTree boxTree = BoxTree.of(boxes, faces.workers());
     Hiding hiding = new Hiding(faces, boxes, tree, hide);

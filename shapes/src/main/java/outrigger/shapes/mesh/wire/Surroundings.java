@@ -1,6 +1,7 @@
 package outrigger.shapes.mesh.wire;
 
 import outrigger.shapes.exact.ExactPoint;
+import outrigger.shapes.mesh.inside.ExpressionTree;
 import outrigger.shapes.mesh.inside.Hiding;
 import outrigger.shapes.mesh.inside.Locator;
 import outrigger.shapes.mesh.inside.Membership;
@@ -23,7 +24,7 @@ final class Surroundings {
   private int labelOf;
   private long labelledAt;
 
-  Surroundings(Hiding hiding, Locator locator, Membership.Tree tree) {
+  Surroundings(Hiding hiding, Locator locator, ExpressionTree tree) {
     this.hiding = hiding;
     this.locator = locator;
     place = new Membership(tree);

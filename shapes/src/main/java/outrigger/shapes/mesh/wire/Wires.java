@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.function.Supplier;
 import outrigger.shapes.exact.ExactPoint;
 import outrigger.shapes.mesh.face.Faces;
+import outrigger.shapes.mesh.inside.ExpressionTree;
 import outrigger.shapes.mesh.inside.Hiding;
 import outrigger.shapes.mesh.inside.Locator;
-import outrigger.shapes.mesh.inside.Membership;
 import outrigger.shapes.mesh.meet.Arranger;
 import outrigger.shapes.mesh.meet.Piercing;
 import outrigger.shapes.mesh.meet.Stretch;
@@ -40,7 +40,7 @@ public final class Wires {
    * @param locator gives each thread one
    * @param outline where it writes to
    */
-  public Wires(Faces faces, Arranger arranger, Hiding hiding, Supplier<Locator> locator, Membership.Tree tree,
+  public Wires(Faces faces, Arranger arranger, Hiding hiding, Supplier<Locator> locator, ExpressionTree tree,
       Outline outline) {
     this.faces = faces;
     this.arranger = arranger;

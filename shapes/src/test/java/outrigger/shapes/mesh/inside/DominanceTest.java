@@ -17,7 +17,7 @@ class DominanceTest {
     int found = 0;
     for (int seed = 0; seed < 300; seed++) {
       Random random = new Random(seed);
-      Membership.Tree tree = new Membership.Tree();
+      ExpressionTree tree = new ExpressionTree();
       List<Integer> open = new ArrayList<>();
       for (int i = 0; i < OPERANDS; i++) {
         open.add(tree.operand());
@@ -48,7 +48,7 @@ class DominanceTest {
     int outside = 0;
     for (int seed = 0; seed < 300; seed++) {
       Random random = new Random(seed);
-      Membership.Tree tree = tree(random);
+      ExpressionTree tree = tree(random);
       Dominance dominance = new Dominance(tree);
       boolean[][] matters = new boolean[OPERANDS][OPERANDS];
       boolean[][] mattersOutside = new boolean[OPERANDS][OPERANDS];
@@ -77,8 +77,8 @@ class DominanceTest {
   }
 
   /** Parts gathered at random until one is left; kinds differ from part to whole, so that each operand can matter. */
-  private static Membership.Tree tree(Random random) {
-    Membership.Tree tree = new Membership.Tree();
+  private static ExpressionTree tree(Random random) {
+    ExpressionTree tree = new ExpressionTree();
     List<Integer> open = new ArrayList<>();
     for (int i = 0; i < OPERANDS; i++) {
       open.add(tree.operand());
@@ -87,19 +87,19 @@ class DominanceTest {
     return tree;
   }
 
-  private static void whole(Membership.Tree tree, List<Integer> open, Random random) {
+  private static void whole(ExpressionTree tree, List<Integer> open, Random random) {
     while (open.size() > 1) {
       List<Integer> parts = new ArrayList<>();
       int count = Math.min(open.size(), 2 + random.nextInt(3));
       for (int i = 0; i < count; i++) {
         parts.add(open.remove(random.nextInt(open.size())));
       }
-      Membership.Kind[] kinds = {Membership.Kind.UNION, Membership.Kind.COMMON, Membership.Kind.CUT};
+      ExpressionTree.Kind[] kinds = {ExpressionTree.Kind.UNION, ExpressionTree.Kind.COMMON, ExpressionTree.Kind.CUT};
       open.add(tree.node(kinds[random.nextInt(3)], parts));
     }
   }
 
-  private static boolean inside(Membership.Tree tree, int state) {
+  private static boolean inside(ExpressionTree tree, int state) {
     Membership membership = new Membership(tree);
     for (int k = 0; k < OPERANDS; k++) {
       membership.add(k, state >> k & 1);

@@ -11,15 +11,15 @@ class MembershipTest {
 
   @Test
   void inside_randomChanges_equalsTheExpression() {
-    Membership.Tree tree = new Membership.Tree();
+    ExpressionTree tree = new ExpressionTree();
     int a = tree.operand();
     int b = tree.operand();
     int c = tree.operand();
     int d = tree.operand();
     int e = tree.operand();
-    int cut = tree.node(Membership.Kind.CUT, List.of(a, b, c));
-    int common = tree.node(Membership.Kind.COMMON, List.of(d, e));
-    tree.node(Membership.Kind.UNION, List.of(cut, common));
+    int cut = tree.node(ExpressionTree.Kind.CUT, List.of(a, b, c));
+    int common = tree.node(ExpressionTree.Kind.COMMON, List.of(d, e));
+    tree.node(ExpressionTree.Kind.UNION, List.of(cut, common));
     Membership membership = new Membership(tree);
     int[] w = new int[5];
     Random random = new Random(3);
@@ -35,13 +35,13 @@ class MembershipTest {
 
   @Test
   void inside_operandAtSeveralPlaces_holdsAtAllOfThem() {
-    Membership.Tree tree = new Membership.Tree();
+    ExpressionTree tree = new ExpressionTree();
     int a = tree.operand();
     int b = tree.operand();
     int c = tree.operand();
-    int cut = tree.node(Membership.Kind.CUT, List.of(a, b));
-    int common = tree.node(Membership.Kind.COMMON, List.of(tree.again(0), c, tree.again(0)));
-    tree.node(Membership.Kind.UNION, List.of(cut, common, tree.again(1)));
+    int cut = tree.node(ExpressionTree.Kind.CUT, List.of(a, b));
+    int common = tree.node(ExpressionTree.Kind.COMMON, List.of(tree.again(0), c, tree.again(0)));
+    tree.node(ExpressionTree.Kind.UNION, List.of(cut, common, tree.again(1)));
     Membership membership = new Membership(tree);
     int[] w = new int[3];
     Random random = new Random(4);
