@@ -47,6 +47,7 @@ public final class InnerEdges {
   private final FacetTree tree;
   private final BallField.Reach reach;
   private final NearRegions regions;
+  private final boolean[] needles;
 
   private InnerEdges(Specimen specimen, BallField.Reach reach, NearRegions regions) {
     this.regions = regions;
@@ -55,6 +56,10 @@ public final class InnerEdges {
     seams = specimen.slicer().seams();
     tree = specimen.facetTree();
     this.reach = reach;
+    needles = new boolean[tree.size()];
+    for (int slot = 0; slot < needles.length; slot++) {
+      needles[tree.facet(slot)] = tree.isNeedle(slot);
+    }
   }
 
   /**
@@ -88,16 +93,6 @@ public final class InnerEdges {
     return product < BLUNT && (reach.inward() ? rise > 0 : rise < 0);
   }
 
-  /** Whether a facet is too narrow to tell which way it faces. */
-  private boolean isNeedle(int facet) {
-    double longest = 0;
-    for (int half = 3 * facet; half < 3 * facet + 3; half++) {
-      longest = Math.max(longest, square(half));
-    }
-    double area = facets.area(facet);
-    return 4 * area * area < FacetTree.NEEDLE * FacetTree.NEEDLE * longest;
-  }
-
   /** Length of an edge, squared, mm^2. */
   private double square(int half) {
     int a = Seams.from(mesh, half);
@@ -111,12 +106,12 @@ public final class InnerEdges {
   /** The half-edge across, or where that is one of a needle, the one across the needle's other long edge; -1 for none. */
   private int across(int half) {
     int across = seams.across(half);
-    for (int i = 0; i < NEEDLES && isNeedle(across / 3); i++) {
+    for (int i = 0; i < NEEDLES && needles[across / 3]; i++) {
       int first = across / 3 * 3 + (across + 1) % 3;
       int second = across / 3 * 3 + (across + 2) % 3;
       across = seams.across(square(first) > square(second) ? first : second);
     }
-    return across / 3 == half / 3 || isNeedle(across / 3) ? -1 : across;
+    return across / 3 == half / 3 || needles[across / 3] ? -1 : across;
   }
 
   /** Whether of the two facets at an edge the first tells of it: the larger one. */
@@ -143,7 +138,7 @@ public final class InnerEdges {
 
     List<Spot> of(int from, int to) {
       for (int slot = from; slot < to; slot++) {
-        if (regions.meets(slot) && !isNeedle(tree.facet(slot))) {
+        if (regions.meets(slot) && !needles[tree.facet(slot)]) {
           round(slot, tree.facet(slot));
         }
       }
@@ -218,13 +213,13 @@ public final class InnerEdges {
   private static final class Fan {
     private final Vec middle;
     private final Vec side;
-    private final double half;
+    private final Vec first;
 
     private Fan(Vec along, Vec first, Vec second) {
       Vec sum = first.plus(second, 1);
       middle = sum.times(1 / sum.length());
       side = along.cross(middle);
-      half = WITHIN * StrictMath.acos(Math.min(1, middle.dot(first)));
+      this.first = first;
     }
 
     Vec way(double angle) {
@@ -238,6 +233,7 @@ public final class InnerEdges {
 
     /** The angle of the way nearest to a direction. */
     double towards(Vec v) {
+      double half = WITHIN * StrictMath.acos(Math.min(1, middle.dot(first)));
       double angle = StrictMath.atan2(v.dot(side), v.dot(middle));
       return Math.max(-half, Math.min(half, angle));
     }
