@@ -91,7 +91,10 @@ public record NarrowPlace(Spot narrowest, Form form, double length, double bread
 
   /** Whether it runs out to nothing within a short way: the last of a sharp edge or tip, not a wall. */
   public boolean isSharp(double bound) {
-    double widest = spots.stream().mapToDouble(Spot::width).max().orElseThrow();
+    double widest = 0;
+    for (Spot spot : spots) {
+      widest = Math.max(widest, spot.width());
+    }
     boolean runsOut = mayRunOut(bound) && widest > WALL * bound || runsOut(bound);
     return runsOut && breadth < SHORT_RUN * bound;
   }
@@ -130,8 +133,15 @@ public record NarrowPlace(Spot narrowest, Form form, double length, double bread
 
   /** Surface narrower than a bound, mm^2. */
   public double area(double bound) {
-    Stream<Spot> samples = fine.isEmpty() ? Stream.concat(spots.stream(), rim.stream()) : fine.stream();
-    return samples.mapToDouble(s -> s.areaBelow(bound)).sum();
+    return fine.isEmpty() ? area(spots, bound) + area(rim, bound) : area(fine, bound);
+  }
+
+  private static double area(List<Spot> spots, double bound) {
+    double sum = 0;
+    for (Spot spot : spots) {
+      sum += spot.areaBelow(bound);
+    }
+    return sum;
   }
 
   /** The part of it that lies on inner edges, if any does. */
@@ -179,9 +189,8 @@ public record NarrowPlace(Spot narrowest, Form form, double length, double bread
     if (spots.stream().allMatch(Spot::isEdge)) {
       return ofGrips.value(1) > RING * ofGrips.value(0) ? Form.NECK : Form.NOTCH;
     }
-    boolean severalWays = ofGrips.value(1) > ROUND * ofGrips.value(0);
-    boolean allRound = severalWays && across(facing, axis).length() < CLOSED;
-    if (allRound && Math.sqrt(Math.max(0, trace(spread) - along(spread, axis))) < STRAIGHT * width
+    boolean severalWays = isSeveralWays(ofGrips);
+    if (isAllRound(ofGrips, facing) && Math.sqrt(Math.max(0, trace(spread) - along(spread, axis))) < STRAIGHT * width
         && length > SHORT * width) {
       return Form.ROUND;
     }
@@ -199,6 +208,19 @@ public record NarrowPlace(Spot narrowest, Form form, double length, double bread
         : severalWays ? Form.LUMP : Form.SHEET;
   }
 
+  private static boolean isSeveralWays(Axes ofGrips) {
+    return ofGrips.value(1) > ROUND * ofGrips.value(0);
+  }
+
+  private static boolean isAllRound(Axes ofGrips, Vec facing) {
+    return isSeveralWays(ofGrips) && across(facing, ofGrips.axis(2)).length() < CLOSED;
+  }
+
+  /** Whether spots have sides all round, as those of a pin or hole: nothing else is one. */
+  static boolean isAllRound(List<Spot> spots) {
+    return isAllRound(new Axes(grips(spots)), facing(spots));
+  }
+
   /**
    * Whether more than some area faces along a direction and next to none against it, as the top of a rib does; a web between
    * two holes through a plate has a top and a bottom.
@@ -213,7 +235,8 @@ public record NarrowPlace(Spot narrowest, Form form, double length, double bread
     return spots.stream().filter(s -> s.normal().dot(along) > ALONG).mapToDouble(Spot::area).sum();
   }
 
-  private static double area(List<Spot> spots) {
+  /** Surface that spots stand for, mm^2. */
+  static double area(List<Spot> spots) {
     return spots.stream().mapToDouble(Spot::area).sum();
   }
 

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import outrigger.shapes.num.DisjointSets;
+import outrigger.shapes.num.LongMap;
 import outrigger.shapes.print.ball.BallProbe;
 import outrigger.shapes.print.facet.Vec;
 import outrigger.shapes.print.spot.Spot;
@@ -33,13 +34,14 @@ public final class NarrowPlaces {
 
   private final double link;
   private final double cell;
-  private final Map<Long, Integer> numbers = new HashMap<>();
+  private final LongMap numbers;
   private final List<List<Spot>> cells = new ArrayList<>();
   private final List<long[]> where = new ArrayList<>();
   private DisjointSets together = new DisjointSets(0);
 
-  private NarrowPlaces(double link) {
+  private NarrowPlaces(double link, int spots) {
     this.link = link;
+    numbers = new LongMap(spots);
     cell = link / Math.sqrt(3);
   }
 
@@ -71,13 +73,17 @@ public final class NarrowPlaces {
     if (closer.isOne()) {
       return List.of(place);
     }
+    // asked before any descent, for most parts of what is no row of pins are none
+    if (!closer.groups().values().stream().allMatch(group -> isSmall(group, least) || NarrowPlace.isAllRound(group))) {
+      return List.of(place);
+    }
     List<NarrowPlace> parts = grouped(closer, place.rim(), least, descent);
     boolean allRound = parts.stream().allMatch(part -> part.form() == NarrowPlace.Form.ROUND);
     return parts.size() > 1 && allRound ? parts : List.of(place);
   }
 
   private static NarrowPlaces joined(List<Spot> spots, double link) {
-    NarrowPlaces places = new NarrowPlaces(link);
+    NarrowPlaces places = new NarrowPlaces(link, spots.size());
     spots.forEach(places::put);
     places.join();
     return places;
@@ -97,11 +103,16 @@ public final class NarrowPlaces {
     Map<Integer, List<Spot>> rimsOf = places.besideGroups(rims);
     List<NarrowPlace> found = new ArrayList<>();
     places.groups().forEach((root, group) -> {
-      if (group.stream().mapToDouble(Spot::area).sum() >= least || group.stream().anyMatch(Spot::isEdge)) {
+      if (!isSmall(group, least)) {
         add(found, narrowest(group, descent), group, rimsOf.getOrDefault(root, List.of()), places.link);
       }
     });
     return found;
+  }
+
+  /** Whether a group is dropped: a few facets that rounding has tilted are no wall. */
+  private static boolean isSmall(List<Spot> group, double least) {
+    return NarrowPlace.area(group) < least && group.stream().noneMatch(Spot::isEdge);
   }
 
   /** Adds a place, or joins it to one whose narrowest spot is linked to its own: what lies round one tip is one place. */
@@ -124,11 +135,14 @@ public final class NarrowPlaces {
   private void put(Spot spot) {
     Vec m = spot.ball().middle();
     long[] at = {index(m.x()), index(m.y()), index(m.z())};
-    int number = numbers.computeIfAbsent(key(at[0], at[1], at[2]), k -> {
+    long key = key(at[0], at[1], at[2]);
+    int number = numbers.get(key);
+    if (number < 0) {
+      number = cells.size();
+      numbers.put(key, number);
       cells.add(new ArrayList<>());
       where.add(at);
-      return cells.size() - 1;
-    });
+    }
     cells.get(number).add(spot);
   }
 
@@ -146,9 +160,9 @@ public final class NarrowPlaces {
       long[] at = where.get(c);
       // half of the cells about it: of each pair one finds the other
       for (int near = 0; near < (SIDE * SIDE * SIDE) / 2; near++) {
-        Integer other = numbers.get(key(at[0] + near / (SIDE * SIDE) - NEAR, at[1] + near / SIDE % SIDE - NEAR,
+        int other = numbers.get(key(at[0] + near / (SIDE * SIDE) - NEAR, at[1] + near / SIDE % SIDE - NEAR,
             at[2] + near % SIDE - NEAR));
-        if (other != null && together.find(c) != together.find(other) && isLinked(cells.get(c), cells.get(other))) {
+        if (other >= 0 && together.find(c) != together.find(other) && isLinked(cells.get(c), cells.get(other))) {
           together.join(c, other);
         }
       }
@@ -157,8 +171,9 @@ public final class NarrowPlaces {
 
   private boolean isLinked(List<Spot> a, List<Spot> b) {
     for (Spot s : a) {
+      Vec middle = s.ball().middle();
       for (Spot t : b) {
-        if (s.ball().middle().distance(t.ball().middle()) <= link) {
+        if (middle.distance(t.ball().middle()) <= link) {
           return true;
         }
       }
@@ -183,8 +198,8 @@ public final class NarrowPlaces {
     for (long i = index(m.x()) - NEAR; i <= index(m.x()) + NEAR; i++) {
       for (long j = index(m.y()) - NEAR; j <= index(m.y()) + NEAR; j++) {
         for (long k = index(m.z()) - NEAR; k <= index(m.z()) + NEAR; k++) {
-          Integer cell = numbers.get(key(i, j, k));
-          if (cell != null && isLinked(List.of(spot), cells.get(cell))) {
+          int cell = numbers.get(key(i, j, k));
+          if (cell >= 0 && isLinked(List.of(spot), cells.get(cell))) {
             return cell;
           }
         }
