@@ -53,6 +53,8 @@ public record NarrowPlace(Spot narrowest, Form form, double length, double bread
   private static final double WALL = 0.6;
   private static final double NOTHING = 0.2;
   private static final double SHORT_RUN = 3;
+  /** What lies within this part of the breadth from the middle lies amid; where an edge runs out it is a half. */
+  private static final double AMID = 0.125;
   /** No wall is so thin a part of the bound, but every tip is. */
   private static final double FOIL = 0.02;
 
@@ -95,8 +97,19 @@ public record NarrowPlace(Spot narrowest, Form form, double length, double bread
     for (Spot spot : spots) {
       widest = Math.max(widest, spot.width());
     }
-    boolean runsOut = mayRunOut(bound) && widest > WALL * bound || runsOut(bound);
+    boolean runsOut = mayRunOut(bound) && widest > WALL * bound && !isNarrowestAmid() || runsOut(bound);
     return runsOut && breadth < SHORT_RUN * bound;
+  }
+
+  /** Whether its narrowest spot lies amid the others, as under a dent, and not at an end, as where it runs out. */
+  private boolean isNarrowestAmid() {
+    Vec sum = new Vec(0, 0, 0);
+    double area = 0;
+    for (Spot spot : spots) {
+      sum = sum.plus(spot.ball().middle(), spot.area());
+      area += spot.area();
+    }
+    return sum.times(1 / area).distance(narrowest.ball().middle()) < AMID * breadth;
   }
 
   /** Whether it is nothing at its thinnest, as no wall is meant to be. */

@@ -47,6 +47,25 @@ class TipsTest {
     }
   }
 
+  /** A blunt dent leaves a thin web under its tip, all round which the wall grows thicker: it is no tip of the part. */
+  @Test
+  void bluntDents_areWalls() {
+    for (double half : new double[] {66, 68, 70}) {
+      for (double rest : new double[] {0.1, 0.15, 0.3}) {
+        for (double turn : TURNS) {
+          double top = rest + 1.25 / StrictMath.tan(StrictMath.toRadians(half));
+          Solid dented = WallShapes.block(20, 20, top + 1).cut(Revolution.cone(0, 2.5, rest, top, 24),
+              Revolution.cone(2.5, 2.5, top - 0.01, top + 2, 24)).turn(Axis.X, turn).turn(Axis.Z, 2 * turn);
+          List<Concern> told = read(dented).concerns();
+          String words = half + " degrees, " + rest + " mm, turned by " + turn + ": " + told;
+          assertEquals("thin-wall", told.get(0).rule(), words);
+          assertEquals(Severity.ERROR, told.get(0).severity(), words);
+          assertEquals(rest, told.get(0).measured(), 0.01, words);
+        }
+      }
+    }
+  }
+
   @Test
   void hollowsFartherApart_showNothing() {
     Solid part = block().cut(Revolution.cone(0, 6, 4.7, 8.1), Revolution.cone(6, 0, -0.1, 3.7));
