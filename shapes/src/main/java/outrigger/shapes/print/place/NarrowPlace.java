@@ -103,13 +103,7 @@ public record NarrowPlace(Spot narrowest, Form form, double length, double bread
 
   /** Whether its narrowest spot lies amid the others, as under a dent, and not at an end, as where it runs out. */
   private boolean isNarrowestAmid() {
-    Vec sum = new Vec(0, 0, 0);
-    double area = 0;
-    for (Spot spot : spots) {
-      sum = sum.plus(spot.ball().middle(), spot.area());
-      area += spot.area();
-    }
-    return sum.times(1 / area).distance(narrowest.ball().middle()) < AMID * breadth;
+    return middle(spots).distance(narrowest.ball().middle()) < AMID * breadth;
   }
 
   /** Whether it is nothing at its thinnest, as no wall is meant to be. */
