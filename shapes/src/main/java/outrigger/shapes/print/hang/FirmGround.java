@@ -50,10 +50,10 @@ final class FirmGround {
     int apart = (hangs.size() - 1) / PIECES + 1;
     double most = 0;
     for (int i = 0; i < hangs.size() && NEARER * depths[i] > most; i += apart) {
-      List<Double> loose = hangs.get(i).loose();
-      int step = 2 * ((loose.size() / 2 - 1) / POINTS + 1);
-      for (int p = 0; p < loose.size() && most < NEARER * depths[i]; p += step) {
-        most = Math.max(most, distance(loose.get(p), loose.get(p + 1), hangs.get(i).z() + layer / 2, depths[i]));
+      double[] loose = hangs.get(i).loose().points();
+      int step = 2 * ((loose.length / 2 - 1) / POINTS + 1);
+      for (int p = 0; p < loose.length && most < NEARER * depths[i]; p += step) {
+        most = Math.max(most, distance(loose[p], loose[p + 1], hangs.get(i).z() + layer / 2, depths[i]));
       }
     }
     return most < NEARER * depths[0] ? most : depths[0];

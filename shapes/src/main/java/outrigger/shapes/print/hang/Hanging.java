@@ -117,12 +117,15 @@ record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area)
    */
   double[] place(Mesh mesh) {
     double[] middle = middle();
-    if (area == 0 || patches.stream().anyMatch(patch -> Shadow.holds(mesh, patch.facet(), middle[0], middle[1]))) {
+    if (area == 0) {
       return middle;
     }
     Patch nearest = patches.get(0);
     double least = Double.POSITIVE_INFINITY;
     for (Patch patch : patches) {
+      if (Shadow.holds(mesh, patch.facet(), middle[0], middle[1])) {
+        return middle;
+      }
       double square = square(patch, middle);
       if (square < least) {
         least = square;
@@ -133,7 +136,7 @@ record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area)
   }
 
   private Hang deepest() {
-    return hangs.stream().filter(hang -> !hang.loose().isEmpty()).max(Comparator.comparingDouble(Hang::depth)).orElseThrow();
+    return hangs.stream().filter(hang -> hang.depth() > 0).max(Comparator.comparingDouble(Hang::depth)).orElseThrow();
   }
 
   /** Of the lowest pieces that start in the air the largest. */
@@ -157,7 +160,8 @@ record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area)
   /** Where it stands out farthest, in the height of its undersides. */
   double[] farthest() {
     Hang deepest = deepest();
-    return new double[] {deepest.loose().get(0), deepest.loose().get(1), Hanging.of(List.of(deepest), 0).middle()[2]};
+    double[] at = deepest.loose().farthest();
+    return new double[] {at[0], at[1], Hanging.of(List.of(deepest), 0).middle()[2]};
   }
 
   private static double square(Patch patch, double... p) {

@@ -20,8 +20,6 @@ import outrigger.shapes.print.slice.FlatHull;
 final class HangingWords {
   /** Good cooling gets so much further than the limit, degrees: 50 to 60 instead of 45; common practice. */
   private static final double COOLED = 15;
-  /** Undersides of steps are level but for rounding, degrees from the vertical. */
-  private static final double LEVEL = 89;
   /** What is exactly at a limit is within it, however the part is turned: lengths change by as much in rounding, mm. */
   private static final double ROUNDING = 5e-3;
   /** What is too far out over less than this part of an underside is so at corners. */
@@ -86,7 +84,7 @@ final class HangingWords {
   }
 
   private boolean isLevel(Hanging hanging) {
-    return isMostly(hanging, facet -> undersides.lean(facet) > LEVEL);
+    return isMostly(hanging, undersides::isLevel);
   }
 
   private static boolean isMostly(Hanging hanging, IntPredicate wanted) {

@@ -145,9 +145,13 @@ final class Hangings {
     }
     double all = before + hang.depth();
     int[] firm = under.isEmpty() ? new int[0] : firm(hang.rim(), under);
-    double most = firm.length == 0 ? all : 0;
-    for (int p = 0; p < hang.loose().size() && most < all; p += 2) {
-      most = Math.max(most, Math.min(all, toFirm(hang.rim(), firm, hang.loose().get(p), hang.loose().get(p + 1))));
+    if (firm.length == 0) {
+      return all;
+    }
+    double[] loose = hang.loose().points();
+    double most = 0;
+    for (int p = 0; p < loose.length && most < all; p += 2) {
+      most = Math.max(most, Math.min(all, toFirm(hang.rim(), firm, loose[p], loose[p + 1])));
     }
     return most;
   }

@@ -9,8 +9,6 @@ final class FreeEdges {
   /** Distance between the points asked on a free edge, mm, but no more than so many: own choice. */
   private static final double APART = 0.5;
   private static final int MOST_POINTS = 64;
-  /** Undersides are level but for rounding, degrees from the vertical. */
-  private static final double LEVEL = 89;
 
   private final Mesh mesh;
   private final Undersides undersides;
@@ -43,7 +41,10 @@ final class FreeEdges {
    */
   void askCorners(List<Patch> patches, Rim rim, double beside, OutPoints out, OutlineGrid below) {
     for (Patch patch : patches) {
-      for (int k = 0; k < 3 && undersides.lean(patch.facet()) > LEVEL; k++) {
+      if (!undersides.isLevel(patch.facet())) {
+        continue;
+      }
+      for (int k = 0; k < 3; k++) {
         int v = mesh.corner(patch.facet(), k);
         double x = Grid.toMm(mesh.x(v));
         double y = Grid.toMm(mesh.y(v));

@@ -10,24 +10,26 @@ import outrigger.shapes.profile.Section;
  * @param z height of the layer's lower face
  * @param piece what stands out
  * @param starts whether nothing below carries it anywhere: something starts in the air
- * @param depth how far it stands out from what carries it where it is not held at both ends; 0 if it is everywhere
  * @param span longest bead that is held at both ends, in the direction that suits best; 0 if there is none
  * @param alongX that direction
  * @param alongY that direction
  * @param midX middle of that bead
  * @param midY middle of that bead
- * @param loose x, y of points that stand out too far, the farthest first
+ * @param loose points that stand out too far
  * @param free what of it is not held at both ends
  * @param isPeaked whether it stands out farthest at a corner alone, not along an edge
  * @param rim its edges
  * @param patches undersides within this layer, with their areas
  */
-public record Hang(int layer, double z, Section piece, boolean starts, double depth, double span, double alongX,
-    double alongY, double midX, double midY, List<Double> loose, FreePart free, boolean isPeaked, Rim rim,
-    List<Patch> patches) {
+public record Hang(int layer, double z, Section piece, boolean starts, double span, double alongX, double alongY,
+    double midX, double midY, OutPoints loose, FreePart free, boolean isPeaked, Rim rim, List<Patch> patches) {
   public Hang {
-    loose = List.copyOf(loose);
     patches = List.copyOf(patches);
+  }
+
+  /** How far it stands out from what carries it where it is not held at both ends, mm; 0 if it is everywhere. */
+  public double depth() {
+    return loose.most();
   }
 
   /** Area of its undersides as seen from below, mm^2. */
@@ -41,6 +43,6 @@ public record Hang(int layer, double z, Section piece, boolean starts, double de
 
   /** The same with another part of it that is not held at both ends. */
   Hang withFree(FreePart part) {
-    return new Hang(layer, z, piece, starts, depth, span, alongX, alongY, midX, midY, loose, part, isPeaked, rim, patches);
+    return new Hang(layer, z, piece, starts, span, alongX, alongY, midX, midY, loose, part, isPeaked, rim, patches);
   }
 }

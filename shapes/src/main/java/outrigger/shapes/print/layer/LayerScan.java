@@ -171,8 +171,8 @@ public final class LayerScan {
     double span = chords.share() >= ALL || chords.share() >= SOME && isFlat ? chords.span() : 0;
     FreePart free = chords.share() >= ALL ? FreePart.NONE
         : span == 0 ? FreePart.all(piece.section) : FreePart.of(chords, piece.plain);
-    Hang hang = new Hang(piece.layer, layering.bottom(piece.layer), piece.section, false, out.most(), span, chords.x(),
-        chords.y(), chords.middle().get(0), chords.middle().get(1), out.points(), free,
+    Hang hang = new Hang(piece.layer, layering.bottom(piece.layer), piece.section, false, span, chords.x(), chords.y(),
+        chords.middle().get(0), chords.middle().get(1), out, free,
         out.most() > Math.max(ledge, reach) && RimReach.isPeaked(piece.plain, piece.below, out.most()), piece.rim,
         piece.patches);
     Hang best = (span > limits.bridge() || out.most() > Math.max(ledge, reach)) && isFlat
@@ -227,8 +227,7 @@ public final class LayerScan {
     double[] along = isOne ? new double[] {hang.alongX(), hang.alongY()} : laid.along();
     double[] middle = isOne ? new double[] {hang.midX(), hang.midY()} : laid.middle();
     return !better ? Optional.empty() : Optional.of(new Hang(hang.layer(), hang.z(), hang.piece(), false,
-        out.most(), span, along[0], along[1], middle[0], middle[1], out.points(),
-        free(hang, laid, out), true, rim, hang.patches()));
+        span, along[0], along[1], middle[0], middle[1], out, free(hang, laid, out), true, rim, hang.patches()));
   }
 
   /** The pieces lines leave that stand out too far; round a hole whose lines lie in the air, what lines left at first. */
@@ -254,16 +253,16 @@ public final class LayerScan {
 
   /** A piece held along its rim, on which no lines are laid. */
   private Hang ledge(Piece piece, OutPoints edges) {
-    return new Hang(piece.layer, layering.bottom(piece.layer), piece.section, false, edges.most(), 0, 0, 0, 0, 0,
-        edges.points(), FreePart.all(piece.section),
+    return new Hang(piece.layer, layering.bottom(piece.layer), piece.section, false, 0, 0, 0, 0, 0, edges,
+        FreePart.all(piece.section),
         edges.most() > limits.ledge() && RimReach.isPeaked(piece.plain, piece.below, edges.most()), piece.rim,
         piece.patches);
   }
 
   /** A piece of which it is not asked how far it stands out: it starts in the air, or no point of it is too far. */
   private Hang unmeasured(Piece piece, boolean starts) {
-    return new Hang(piece.layer, layering.bottom(piece.layer), piece.section, starts, 0, 0, 0, 0, 0, 0, List.of(),
-        FreePart.NONE, false, piece.rim, piece.patches);
+    return new Hang(piece.layer, layering.bottom(piece.layer), piece.section, starts, 0, 0, 0, 0, 0,
+        OutPoints.NONE, FreePart.NONE, false, piece.rim, piece.patches);
   }
 
   /** How far the nearest corner of a rim lies from what is below. */

@@ -29,6 +29,9 @@ public final class Undersides {
   /** From this lean on an underside is called flat, degrees from the vertical. Own choice. */
   private static final double FLAT = 80;
   private static final double FLAT_SLOPE = StrictMath.tan(StrictMath.toRadians(FLAT));
+  /** From this lean on it is level but for rounding. */
+  private static final double LEVEL = 89;
+  private static final double LEVEL_SLOPE = StrictMath.tan(StrictMath.toRadians(LEVEL));
 
   private final Mesh mesh;
   private final FacetTree tree;
@@ -124,10 +127,19 @@ public final class Undersides {
 
   /** Whether a facet that faces downward leans so far that it is called flat. */
   public boolean isFlat(int facet) {
+    return leansBy(facet, FLAT_SLOPE);
+  }
+
+  /** Whether a facet that faces downward is level but for rounding. */
+  public boolean isLevel(int facet) {
+    return leansBy(facet, LEVEL_SLOPE);
+  }
+
+  private boolean leansBy(int facet, double slope) {
     double x = normal(facet, 0);
     double y = normal(facet, 1);
     double down = -normal(facet, 2);
-    return down * down >= FLAT_SLOPE * FLAT_SLOPE * (x * x + y * y);
+    return down * down >= slope * slope * (x * x + y * y);
   }
 
   /** Layers from the second on that may lack support. */

@@ -73,7 +73,11 @@ public final class NearRegions {
     }
   }
 
+  /** Widens a node's box by another, which may hold nothing. */
   private void enclose(int node, float[] from, int at) {
+    if (from[WIDTH * at] > from[WIDTH * at + 3]) {
+      return;
+    }
     for (int k = 0; k < 3; k++) {
       nodes[WIDTH * node + k] = Extremes.less(nodes[WIDTH * node + k], from[WIDTH * at + k]);
       nodes[WIDTH * node + 3 + k] = Extremes.greater(nodes[WIDTH * node + 3 + k], from[WIDTH * at + 3 + k]);
