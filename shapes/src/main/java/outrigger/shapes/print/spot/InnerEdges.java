@@ -36,6 +36,8 @@ public final class InnerEdges {
   private static final double INSET = 1e-3;
   /** So many needles beside each other are looked over for the facet behind them. */
   private static final int NEEDLES = 4;
+  /** What is narrower lies in a crease that rounding left along the edge itself, mm. */
+  private static final double LEAST = Grid.STEP;
   private static final int PIECE = 16384;
   /** Room for 20 bits of cell number along each axis, and for a side. */
   private static final int BITS = 20;
@@ -185,7 +187,7 @@ public final class InnerEdges {
         return;
       }
       BallProbe.Ball ball = ball(slot, p, fan);
-      if (ball.held() && ball.width() < reach.bound()) {
+      if (ball.held() && ball.width() > LEAST && ball.width() < reach.bound()) {
         spots.add(new Spot(slot, p, tree.normal(slot), ball.onEdge(), length * Spot.EDGE));
       }
     }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import outrigger.shapes.mesh.Mesher;
 import outrigger.shapes.num.Axis;
@@ -23,6 +24,7 @@ import outrigger.shapes.solid.Solid;
 
 class GapGaugeTest {
   private static final double CLOSE = 0.01;
+  private static final long SEED = 20;
 
   private static List<Concern> read(Solid solid) {
     return new GapGauge().read(WallShapes.specimen(solid)).concerns();
@@ -98,6 +100,21 @@ class GapGaugeTest {
     List<Concern> told = new GapGauge().read(WallShapes.specimen(block)).concerns();
     assertEquals(1, told.size(), told.toString());
     assertTrue(told.get(0).message().startsWith("the gap runs out to nothing, narrower"), told.get(0).message());
+  }
+
+  /** Turned off the axes, edges of the slit's wall and of the plate part by less than a grid step. */
+  @Test
+  void read_slitBetweenKnuckles_isAsWideHoweverTurned() {
+    Profile knuckle = Profile.post(8).move(0, 4).join(Profile.rectangle(8, 4).move(0, 2));
+    Solid hinge = Specimens.box(0, 0, 0, 40, 10, 3)
+        .join(Prism.of(knuckle, -4.5, 0).turn(Axis.X, 90), Prism.of(knuckle, -9.7, -4.7).turn(Axis.X, 90))
+        .cut(Specimens.box(-9, 4.5, -1, 19, 0.2, 10));
+    Random random = new Random(SEED);
+    for (int i = 0; i < 24; i++) {
+      double turn = 90 * random.nextDouble();
+      Concern c = only(hinge.turn(Axis.Z, turn).move(random.nextDouble(), random.nextDouble(), random.nextDouble()));
+      assertEquals(0.2, c.measured(), CLOSE, "seed " + SEED + ", turned by " + turn);
+    }
   }
 
   @Test
