@@ -126,9 +126,9 @@ record Beads(double held, double loose, double span) {
     }
   }
 
-  /** How well the direction suits: the share held, less a little for long lines. */
+  /** How well the direction suits: the share held, less a little for long lines; no area is narrower than lines are apart. */
   double merit() {
-    return share() - LONG * span / Math.sqrt(held + loose);
+    return share() - LONG * span / Math.sqrt(Math.max(held + loose, NEAR * span));
   }
 
   /** Share of the area held, 0 to 1. */

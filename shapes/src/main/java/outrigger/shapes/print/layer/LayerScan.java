@@ -73,8 +73,10 @@ public final class LayerScan {
   }
 
   private List<Hang> block(int[] layers, int from, int to) {
+    // what the layer below the first leaves out
+    int first = from > 0 && layers[from - 1] == layers[from] - 1 ? from - 1 : from;
     BitSet needed = new BitSet();
-    for (int i = from; i < to; i++) {
+    for (int i = first; i < to; i++) {
       needed.set(layers[i] - 1, layers[i] + 1);
     }
     int[] planes = needed.stream().toArray();
@@ -83,10 +85,14 @@ public final class LayerScan {
     int[] seen = new int[mesh.facetCount()];
     List<Hang> hangs = new ArrayList<>();
     Layer below = new Layer(Section.empty());
-    for (int i = 0, next = from; i < planes.length; i++) {
+    for (int i = 0, next = first; i < planes.length; i++) {
       Layer layer = new Layer(crossings.slice(i, seen).section(SIMPLER * layering.layer()));
       if (next < to && planes[i] == layers[next]) {
-        hangs.addAll(compare(layers[next], layer, below));
+        List<Section> out = out(layer, below);
+        if (next >= from) {
+          hangs.addAll(hangs(layers[next], out, below));
+        }
+        layer = layer.without(hairs(layers[next], out));
         next++;
       }
       below = layer;
@@ -99,19 +105,45 @@ public final class LayerScan {
     Layer(Section area) {
       this(area, new OutlineGrid(area.loops()));
     }
+
+    Layer without(List<Section> parts) {
+      Section left = area;
+      for (Section part : parts) {
+        left = left.minus(part);
+      }
+      return parts.isEmpty() ? this : new Layer(left);
+    }
   }
 
-  private List<Hang> compare(int layer, Layer above, Layer below) {
+  /** The pieces of a layer that do not lie on the one below. */
+  private List<Section> out(Layer above, Layer below) {
     double snap = limits.snap();
     boolean skims = above.grid.skims(below.grid, snap) || below.grid.skims(above.grid, snap);
-    Section over = skims ? above.area.minus(below.area, snap) : above.area.minus(below.area);
+    return (skims ? above.area.minus(below.area, snap) : above.area.minus(below.area)).pieces(LEAST_AREA);
+  }
+
+  private static boolean isHair(Section piece) {
+    return piece.meanWidth() < LEAST_WIDTH;
+  }
+
+  /** Hairs over an underside, as where the middle of a layer just meets a round bar from below: they carry nothing. */
+  private List<Section> hairs(int layer, List<Section> out) {
+    return out.stream().filter(piece -> isHair(piece) && !under(layer, piece).isEmpty())
+        .toList();
+  }
+
+  private SteepUnder under(int layer, Section piece) {
+    return new SteepUnder(undersides, piece, layering.middle(layer - 1), layering.middle(layer),
+        layering.step(layer) * tangent);
+  }
+
+  private List<Hang> hangs(int layer, List<Section> out, Layer below) {
     List<Hang> hangs = new ArrayList<>();
-    for (Section piece : over.pieces(LEAST_AREA)) {
-      if (piece.meanWidth() < LEAST_WIDTH) {
-        continue;
+    for (Section piece : out) {
+      if (!isHair(piece)) {
+        examine(layer, piece, below.grid).map(hang -> isCorners(hang)
+            ? hang.withFree(FreePart.of(piece.beyond(below.area, limits.ledge()), piece)) : hang).ifPresent(hangs::add);
       }
-      examine(layer, piece, below.grid).map(hang -> isCorners(hang)
-          ? hang.withFree(FreePart.of(piece.beyond(below.area, limits.ledge()), piece)) : hang).ifPresent(hangs::add);
     }
     return hangs;
   }
@@ -132,7 +164,7 @@ public final class LayerScan {
 
   private Optional<Hang> examine(int layer, Section section, OutlineGrid below) {
     double reach = layering.step(layer) * tangent;
-    SteepUnder under = new SteepUnder(undersides, section, layering.middle(layer - 1), layering.middle(layer), reach);
+    SteepUnder under = under(layer, section);
     List<Patch> patches = causes.patches(layer, section, under);
     if (patches.isEmpty() && !causes.holdPit(layer, section)) {
       return Optional.empty();

@@ -47,6 +47,11 @@ final class SteepUnder {
     undersides.forEachSteep(minX, minY, low, minX + width, minY + depth, high, this::add);
   }
 
+  /** Whether there are none. */
+  boolean isEmpty() {
+    return count == 0;
+  }
+
   /** Gives each of them, by its slot. */
   void forEach(IntConsumer consumer) {
     for (int i = 0; i < count; i++) {
