@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.locationtech.jts.algorithm.Orientation;
+import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.algorithm.locate.PointOnGeometryLocator;
 import org.locationtech.jts.geom.Coordinate;
@@ -85,6 +86,15 @@ public final class Section {
   /** Width of a strip of the same area and outline, mm; of an area that is not empty. */
   public double meanWidth() {
     return 2 * geometry.getArea() / geometry.getLength();
+  }
+
+  /**
+   * Radius of the largest circle within, mm; of an area that is not empty.
+   *
+   * @param within how near to it, mm, above 0
+   */
+  public double inscribedRadius(double within) {
+    return MaximumInscribedCircle.getRadiusLine(geometry, within).getLength();
   }
 
   /** This area without another. */

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.IntPredicate;
+import java.util.stream.Stream;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.print.layer.Hang;
 import outrigger.shapes.print.layer.Patch;
@@ -25,6 +27,8 @@ record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area)
   private static final float FIRST = 0.2f;
   /** Heights count ten times as much as ways along the bed in seeking what is nearest, their squares so much: own choice. */
   private static final double HEIGHT = 100;
+  /** How near the middle of what closes a gap is sought, mm. */
+  private static final double CLOSE = 0.01;
   /** Fewer steps have no lean on the whole. */
   private static final int STEPS = 3;
 
@@ -145,11 +149,32 @@ record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area)
         .thenComparingDouble(hang -> -hang.piece().area())).orElseThrow();
   }
 
-  /** Whether its highest pieces close a gap: held at both ends, or on most of their rims. */
-  boolean closes() {
+  /**
+   * Whether its highest pieces close a gap: held at both ends, or on most of their rims.
+   *
+   * @param ledge how far corners of what is held in several places may stand out, mm
+   */
+  boolean closes(double ledge) {
+    return highest().allMatch(hang -> !hang.starts() && (hang.depth() == 0 && hang.span() > 0
+        || hang.rim().isMostlyCarried() && hang.depth() <= (hang.rim().holds() > 1 ? ledge : 0)));
+  }
+
+  private Stream<Hang> highest() {
     int top = hangs.stream().mapToInt(Hang::layer).max().orElse(0);
-    return hangs.stream().filter(hang -> hang.layer() == top).allMatch(hang -> hang.depth() == 0 && !hang.starts()
-        && (hang.span() > 0 || hang.rim().isMostlyCarried()));
+    return hangs.stream().filter(hang -> hang.layer() == top);
+  }
+
+  /**
+   * How far what closes a gap stands out in all: on the way and, as far as undersides slope there, in the layer that closes
+   * it, which may be any part of the roof.
+   *
+   * @param slopes whether a facet is not level
+   */
+  double depthClosed(IntPredicate slopes) {
+    double corners = highest().mapToDouble(Hang::depth).max().orElse(0);
+    return depth - corners + highest().filter(hang -> hang.area() > 0).mapToDouble(hang -> hang.piece().inscribedRadius(CLOSE)
+        * hang.patches().stream().filter(patch -> slopes.test(patch.facet())).mapToDouble(Patch::area).sum() / hang.area())
+        .max().orElse(0);
   }
 
   /** Whether it stands out farthest at a corner alone. */

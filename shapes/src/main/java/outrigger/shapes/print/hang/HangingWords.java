@@ -46,9 +46,25 @@ final class HangingWords {
     return !hanging.starts() && isBeyond(hanging.depth(), specimen.limit(Limit.LEDGE)) && !isNarrowRoof(hanging);
   }
 
-  /** Whether it closes over a gap and stands out on the way no further than the roof of the widest round hole allowed. */
+  /**
+   * Whether it closes over a gap and stands out no further than the roof of the widest round hole allowed; where on a round
+   * roof the first layer begins that stands out, half a layer is chance.
+   */
   private boolean isNarrowRoof(Hanging hanging) {
-    return hanging.closes() && !isBeyond(hanging.depth(), specimen.limit(Limit.ROOF_HOLE) / 2 * Math.sqrt(0.5));
+    return closes(hanging) && !isBeyond(hanging.depthClosed(this::slopes), narrowest() + specimen.limit(Limit.LAYER) / 2);
+  }
+
+  private boolean closes(Hanging hanging) {
+    return hanging.closes(specimen.limit(Limit.LEDGE) + ROUNDING);
+  }
+
+  /** How far the roof of the widest round hole allowed stands out where it leans beyond 45 degrees, mm. */
+  private double narrowest() {
+    return specimen.limit(Limit.ROOF_HOLE) / 2 * Math.sqrt(0.5);
+  }
+
+  private boolean slopes(int facet) {
+    return !undersides.isLevel(facet);
   }
 
   List<Concern> concerns(Hanging hanging, Optional<RoundRoof> roof) {
@@ -141,12 +157,14 @@ final class HangingWords {
   }
 
   private Concern slope(Hanging hanging, double lean, String leans, String from) {
+    boolean closes = closes(hanging);
+    double depth = closes ? hanging.depthClosed(this::slopes) : hanging.depth();
     boolean hopeless = lean > specimen.limit(Limit.OVERHANG) + COOLED + Undersides.PLAY
-        && isBeyond(hanging.depth(), LayerScan.HOPELESS * specimen.limit(Limit.LEDGE));
+        && isBeyond(depth, LayerScan.HOPELESS * (closes ? narrowest() : specimen.limit(Limit.LEDGE)));
     double[] at = hanging.place(specimen.mesh());
     return new Concern("overhang", hopeless ? Severity.ERROR : Severity.CAUTION, at[0], at[1], at[2], lean,
         specimen.limit(Limit.OVERHANG), Limit.OVERHANG, hanging.area(),
-        leans + Words.degrees(lean) + from + " and stands out " + Words.mm(hanging.depth()) + ": " + extent(hanging),
+        leans + Words.degrees(lean) + from + " and stands out " + Words.mm(depth) + ": " + extent(hanging),
         isShutIn(hanging) ? shutIn() : "Lean it no further than " + Words.degrees(specimen.limit(Limit.OVERHANG))
             + ", turn the part, or print it with support.");
   }

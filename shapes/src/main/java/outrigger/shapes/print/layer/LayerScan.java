@@ -207,7 +207,9 @@ public final class LayerScan {
         chords.middle().get(0), chords.middle().get(1), out, free,
         out.most() > Math.max(ledge, reach) && RimReach.isPeaked(piece.plain, piece.below, out.most()), piece.rim,
         piece.patches);
-    Hang best = (span > limits.bridge() || out.most() > Math.max(ledge, reach)) && isFlat
+    // what closes a round roof that winds is held on both its sides, if not by lines of one direction
+    boolean closes = !isFlat && out.most() > reach && piece.rim.isMostlyCarried() && piece.rim.holds() > 1;
+    Hang best = closes || isFlat && (span > limits.bridge() || out.most() > Math.max(ledge, reach))
         ? lay(hang, chords, piece.below, out).orElse(hang) : hang;
     if (isNoBridge(best, edges)) {
       edges.add(out);

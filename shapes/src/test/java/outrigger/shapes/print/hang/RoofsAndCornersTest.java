@@ -57,6 +57,29 @@ class RoofsAndCornersTest {
     assertEquals(59, only("overhang", Severity.CAUTION, drilled, 0).measured(), 0.1);
   }
 
+  /** Wherever layers begin: a layer may close up to a third of a roof's width, or its last few hundredths. */
+  @Test
+  void domeAndWindingTunnelOf8_leanAsFarOutInAllHeights() {
+    Profile bore = Profile.post(8).move(14, 0);
+    for (double up : new double[] {0, 0.03, 0.06, 0.1, 0.13, 0.17}) {
+      Solid dome = Prism.of(Profile.post(14), 0, 10).cut(Revolution.sphere(8).move(0, 0, up));
+      Solid elbow = Specimens.box(0, 0, 0, 30, 30, 20).cut(new Revolution(bore, 96, false).move(0, 0, 8 + up));
+      for (double turn : TURNS) {
+        only("overhang", Severity.CAUTION, dome, turn);
+        only("overhang", Severity.CAUTION, elbow, turn);
+      }
+    }
+  }
+
+  /** How far a gable stands out is half its width, however its last layer closes. */
+  @Test
+  void gable_standsOutHalfItsWidth() {
+    for (double lean : new double[] {65, 70, 72, 76, 80}) {
+      List<Concern> told = concerns(tunnel(7, -1, 23, -1, 23, 8, 15, 8 + 8 / tan(lean), 7, 8), 0);
+      assertTrue(told.size() == 1 && told.get(0).message().contains("stands out 8 mm"), lean + ": " + told);
+    }
+  }
+
   /** The round ends of a slot of 5 mm are those of a hole as wide: what is left is the flat roof, 19 mm and 2 mm of them. */
   @Test
   void slotOnItsSide_isABridgeAlone() {
