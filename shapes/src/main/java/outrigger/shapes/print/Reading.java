@@ -5,7 +5,7 @@ import java.util.List;
 /**
  * What one gauge reads off a part.
  *
- * @param concerns worst first; several facets of one place are one concern
+ * @param concerns in the order they are told among those of one severity; several facets of one place are one concern
  * @param facts numbers worth telling
  * @param fields numbers a facet, for maps, in the order of the specimen's mesh
  * @param notExamined what was left out and why, one sentence each

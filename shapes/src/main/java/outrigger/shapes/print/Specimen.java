@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 import outrigger.shapes.check.CheckedMesh;
 import outrigger.shapes.check.Measures;
 import outrigger.shapes.mesh.Mesh;
@@ -13,11 +14,13 @@ import outrigger.shapes.num.Workers;
 import outrigger.shapes.print.facet.Arrangement;
 import outrigger.shapes.print.facet.DirectionSums;
 import outrigger.shapes.print.facet.Facets;
+import outrigger.shapes.print.facet.Seams;
 import outrigger.shapes.print.slice.Slicer;
 import outrigger.shapes.print.tree.FacetTree;
 
 /**
- * A proven part as it stands on the bed, with all that gauges share.
+ * A proven part as it stands on the bed, with all that gauges share: what is made of it is made once, when it is first asked
+ * for.
  *
  * <p>Z is up. The bed lies at the part's least z, wherever that is.
  */
@@ -29,12 +32,29 @@ public final class Specimen {
   private final Workers workers;
   private final boolean mapped;
   private final Optional<Axis> load;
-  private Facets facets;
-  private FacetTree facetTree;
-  private DirectionSums directions;
-  private Slicer slicer;
-  private Hollows hollows;
-  private final Map<String, Once> readings = new ConcurrentHashMap<>();
+  private final Once<Facets> facets = new Once<>(() -> new Facets(mesh()));
+  private final Once<FacetTree> facetTree;
+  private final Once<DirectionSums> directions = new Once<>(() -> new DirectionSums(mesh(), facets()));
+  private final Once<Slicer> slicer = new Once<>(() -> Slicer.of(mesh()));
+  private final Once<Hollows> hollows = new Once<>(() -> Hollows.of(this));
+  private final Map<String, Once<Reading>> readings = new ConcurrentHashMap<>();
+
+  /** Something made when it is first asked for; who asks meanwhile waits for it, and for it alone. */
+  private static final class Once<T> {
+    private final Supplier<T> maker;
+    private T made;
+
+    private Once(Supplier<T> maker) {
+      this.maker = maker;
+    }
+
+    private synchronized T get() {
+      if (made == null) {
+        made = maker.get();
+      }
+      return made;
+    }
+  }
 
   /**
    * A part to be measured for its concerns; its maps tell nothing beyond what these need.
@@ -55,6 +75,7 @@ public final class Specimen {
     this.limits = limits;
     this.heights = Collections.unmodifiableMap(new LinkedHashMap<>(heights));
     this.workers = workers;
+    facetTree = new Once<>(() -> FacetTree.of(arrangement, facets()));
   }
 
   /** The proven mesh, its facets in an order that hangs on their places alone. */
@@ -122,60 +143,38 @@ public final class Specimen {
     return measures.minZ();
   }
 
-  /** Normals and areas of the facets; made once. */
-  public synchronized Facets facets() {
-    if (facets == null) {
-      facets = new Facets(mesh());
-    }
-    return facets;
+  /** Normals and areas of the facets. */
+  public Facets facets() {
+    return facets.get();
   }
 
-  /** Facets by the way they face; made once. */
-  public synchronized DirectionSums directions() {
-    if (directions == null) {
-      directions = new DirectionSums(mesh(), facets());
-    }
-    return directions;
+  /** Facets in mm for asking what lies near a place. */
+  public FacetTree facetTree() {
+    return facetTree.get();
   }
 
-  /** Cuts the part by level planes; made once. */
-  public synchronized Slicer slicer() {
-    if (slicer == null) {
-      slicer = Slicer.of(mesh());
-    }
-    return slicer;
+  /** Facets by the way they face. */
+  public DirectionSums directions() {
+    return directions.get();
   }
 
-  /** Its closed hollows; sought once. */
-  public synchronized Hollows hollows() {
-    if (hollows == null) {
-      hollows = Hollows.of(this);
-    }
-    return hollows;
+  /** Cuts the part by level planes. */
+  public Slicer slicer() {
+    return slicer.get();
+  }
+
+  /** Which facet lies across each edge. */
+  public Seams seams() {
+    return slicer().seams();
+  }
+
+  /** Its closed hollows. */
+  public Hollows hollows() {
+    return hollows.get();
   }
 
   /** What a gauge reads off it; read once, though another gauge asks too. */
   public Reading reading(Gauge gauge) {
-    return readings.computeIfAbsent(gauge.name(), name -> new Once()).of(gauge, this);
-  }
-
-  /** A reading once it is taken; others wait for it, and for it alone. */
-  private static final class Once {
-    private Reading reading;
-
-    private synchronized Reading of(Gauge gauge, Specimen specimen) {
-      if (reading == null) {
-        reading = gauge.read(specimen);
-      }
-      return reading;
-    }
-  }
-
-  /** Facets in mm for asking what lies near a place; made once. */
-  public synchronized FacetTree facetTree() {
-    if (facetTree == null) {
-      facetTree = FacetTree.of(arrangement, facets());
-    }
-    return facetTree;
+    return readings.computeIfAbsent(gauge.name(), name -> new Once<>(() -> gauge.read(this))).get();
   }
 }

@@ -4,6 +4,9 @@ import outrigger.shapes.num.Decimals;
 
 /** Numbers as a maker reads them: no more places than asked for, no trailing zeros, a point. */
 public final class Words {
+  /** Areas below it would be told as nothing, in tenths, mm^2. */
+  public static final double LEAST_AREA = 0.05;
+
   private Words() {}
 
   /** A length, to the hundredth. */

@@ -28,6 +28,7 @@ public final class BallProbe {
   private static final double NEAREST = 0.05;
   /** A smaller radius has no direction that rounding has left, mm. */
   private static final double LEAST = 1e-6;
+  /** Times a ball sets out anew at most; and before its contacts are told apart less finely. */
   private static final int LEGS = 24;
   private static final int FINE = 7;
 
@@ -110,8 +111,15 @@ public final class BallProbe {
     guess = -1;
   }
 
+  /** Measures at a point as {@link #measure} does, whatever was measured before. */
+  public Ball measureAlone(int slot, Vec p, Vec u) {
+    reset();
+    return measure(slot, p, u);
+  }
+
   /**
-   * Measures at a point.
+   * Measures at a point. Of several facets that stop the ball at one width, that which stopped the last one is told, so
+   * points are given in an order of their own, or {@link #measureAlone alone}.
    *
    * @param slot the facet it lies on
    * @param p the point, mm, inside the facet's borders

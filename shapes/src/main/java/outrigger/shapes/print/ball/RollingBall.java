@@ -11,9 +11,11 @@ import outrigger.shapes.print.tree.NearSearch;
  * pass the first contact.
  */
 final class RollingBall extends NearSearch {
+  /** Steps towards a facet at most. */
   private static final int STEPS = 40;
   /** Facets approached more slowly are those touched already, their spokes taken together with a neighbour's. */
   private static final double FLAT = 2e-3;
+  /** A facet no farther from the ball is touched, mm. */
   private static final double TOUCH = 1e-9;
 
   private double fromX;

@@ -12,7 +12,9 @@ import outrigger.shapes.print.facet.Vec;
  * R^n has the same homotopy type as its medial axis, 2004).
  */
 final class Spokes {
+  /** Cosine of a thousandth of a radian: vectors no farther apart are one. */
   private static final double SAME = 1 - 5e-7;
+  /** Products of unit vectors that differ by less are equal. */
   private static final double ROUNDING = 1e-10;
   /** Parts of the nearer distance: by how much a place beside is farther away, and how far it lies off the plane. */
   private static final double FARTHER = 1 + 2e-4;
@@ -21,8 +23,11 @@ final class Spokes {
   private static final double ROUNDED = 2.0 / Grid.PER_MM;
   /** tan 3 degrees: facets of one face lie no farther off each other's planes, for a way along these. */
   private static final double FOLD = 0.0524;
+  /** Vectors tried one after another for the pull, at most. */
   private static final int ROUNDS = 60;
+  /** Vectors taken at most. */
   private static final int MOST = 160;
+  /** What standing along the wish weighs in choosing a pair, beside standing against each other. */
   private static final double WISH = 0.1;
 
   /** Three numbers a vector. */

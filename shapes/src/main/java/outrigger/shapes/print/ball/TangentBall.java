@@ -13,6 +13,7 @@ import outrigger.shapes.print.tree.NearSearch;
  * S. Choi, 3D medial axis point approximation using nearest neighbors and the normal field, 2012).
  */
 final class TangentBall extends NearSearch {
+  /** A facet deeper in the ball than this part of the square of its radius stops it. */
   private static final double ROUNDING = 1e-10;
   private int own;
   private double px;

@@ -23,7 +23,7 @@ public final class Cones {
   private final Mesh mesh;
   private final Facets facets;
   private final Seams seams;
-  private final boolean inward;
+  private final Edges edges;
   /** Of the corners asked for, by vertex; 0 for the others. Two threads may work out the same one. */
   private final float[] known;
 
@@ -36,7 +36,7 @@ public final class Cones {
     this.mesh = mesh;
     this.facets = facets;
     this.seams = seams;
-    this.inward = inward;
+    edges = new Edges(mesh, facets, inward);
     known = new float[mesh.vertexCount()];
   }
 
@@ -86,7 +86,7 @@ public final class Cones {
   private boolean isJutting(int first) {
     int half = first;
     for (int count = 0; count < FACETS; count++) {
-      if (juts(half)) {
+      if (edges.isJutting(half, seams.across(half), FLAT)) {
         return true;
       }
       half = next(half);
@@ -101,25 +101,6 @@ public final class Cones {
   private int next(int half) {
     int across = seams.across(half);
     return across / 3 * 3 + (across + 1) % 3;
-  }
-
-  /** Whether an edge reaches into what is measured. */
-  private boolean juts(int half) {
-    int facet = half / 3;
-    int across = seams.across(half);
-    int other = across / 3;
-    double product = 0;
-    for (int k = 0; k < 3; k++) {
-      product += facets.normal(facet, k) * facets.normal(other, k);
-    }
-    if (product > FLAT) {
-      return false;
-    }
-    int tip = mesh.corner(other, (across % 3 + 2) % 3);
-    int at = Seams.from(mesh, half);
-    double rise = facets.normal(facet, 0) * (mesh.x(tip) - mesh.x(at)) + facets.normal(facet, 1) * (mesh.y(tip) - mesh.y(at))
-        + facets.normal(facet, 2) * (mesh.z(tip) - mesh.z(at));
-    return inward ? rise > 0 : rise < 0;
   }
 
   /** The facet's angle at the vertex a half-edge begins at, radians. */

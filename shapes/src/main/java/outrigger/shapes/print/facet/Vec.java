@@ -1,7 +1,20 @@
 package outrigger.shapes.print.facet;
 
+import outrigger.shapes.mesh.Mesh;
+import outrigger.shapes.num.Grid;
+
 /** A place or direction in space, mm. */
 public record Vec(double x, double y, double z) {
+  /** The middle of three places. */
+  public static Vec middle(Vec a, Vec b, Vec c) {
+    return a.plus(b, 1).plus(c, 1).times(1 / 3.0);
+  }
+
+  /** Where a vertex of a mesh lies, mm. */
+  public static Vec of(Mesh mesh, int vertex) {
+    return new Vec(Grid.toMm(mesh.x(vertex)), Grid.toMm(mesh.y(vertex)), Grid.toMm(mesh.z(vertex)));
+  }
+
   /** This and another so many times. */
   public Vec plus(Vec v, double times) {
     return new Vec(x + times * v.x, y + times * v.y, z + times * v.z);

@@ -3,10 +3,12 @@
  *
  * <p><b>Input.</b> A proven mesh. <b>Output.</b> {@link Facets}: unit normals and areas. {@link Seams}: the half-edge
  * across each half-edge. {@link DirectionSums}: area, sum of normals and volume below all facets that face a way, without
- * a look at each. {@link Arrangement}: the mesh with its facets in an order that hangs on their places alone. Beside them
- * what all other parts reckon with: {@link Vec}, {@link Extremes} and {@link CubeMap}.
+ * a look at each. {@link Arrangement}: the mesh with its facets in an order that hangs on their places alone.
+ * {@link Edges}: which edges reach into what is measured. {@link Cones}: how far the ways a ball may rest at a facet's edges
+ * and corners reach beyond its normal. Beside them what all other parts reckon with: {@link Vec}, {@link Extremes} and
+ * {@link CubeMap}.
  *
- * <p><b>Steps.</b> Each is made in linear time but the first, in n log n.
+ * <p><b>Steps.</b> Each takes linear time but the first, in n log n; edges and cones are looked at where they are asked for.
  * <ol>
  * <li>{@code Arrangement} sorts facets along a space-filling curve, ties by their corners.
  * <li>{@code Facets} takes the cross product of two edges of each facet in grid units, and rounds its parts to 32 bits.

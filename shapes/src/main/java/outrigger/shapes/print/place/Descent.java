@@ -5,7 +5,7 @@ import outrigger.shapes.print.ball.BallProbe;
 import outrigger.shapes.print.ball.Touching;
 import outrigger.shapes.print.facet.Vec;
 import outrigger.shapes.print.sample.FacetSamples;
-import outrigger.shapes.print.spot.BallField;
+import outrigger.shapes.print.spot.Reach;
 import outrigger.shapes.print.spot.Spot;
 import outrigger.shapes.print.tree.FacetTree;
 
@@ -29,18 +29,16 @@ public final class Descent {
   private static final double CLOSE = 0.25;
 
   private final FacetTree tree;
-  private final FacetSamples samples;
   private final FacetPair pair;
   private final BallProbe probe;
   private final FarEnd farEnd;
   private final FineDescent fine;
-  private final BallField.Reach reach;
+  private final Reach reach;
 
   /** Descents among the facets of a tree, as far as a reach looks. */
-  public Descent(FacetTree tree, BallField.Reach reach) {
+  public Descent(FacetTree tree, Reach reach) {
     this.reach = reach;
     this.tree = tree;
-    samples = new FacetSamples(tree, reach.spacing());
     pair = new FacetPair(tree, new Touching(tree));
     probe = reach.probe(tree);
     farEnd = new FarEnd(tree, reach);
@@ -76,7 +74,7 @@ public final class Descent {
     probe.ask(width, width);
     for (int k = 0; k < 3; k++) {
       Vec corner = tree.corner(start.slot(), k);
-      BallProbe.Ball ball = ball(start, inside(start.slot(), corner));
+      BallProbe.Ball ball = ball(start, inside(tree, start.slot(), corner));
       if (ball.held() && ball.width() < best.map(Spot::width).orElse(width)) {
         best = Optional.of(start.moved(corner, ball, ball.middle(), ball.width()));
       }
@@ -85,19 +83,14 @@ public final class Descent {
     return best;
   }
 
-  private Vec inside(int slot, Vec border) {
-    return inside(samples, slot, border);
-  }
-
   /** A point of a facet's border moved a little into it. */
-  static Vec inside(FacetSamples samples, int slot, Vec border) {
-    Vec inward = samples.middle(slot).minus(border);
+  static Vec inside(FacetTree tree, int slot, Vec border) {
+    Vec inward = FacetSamples.middle(tree, slot).minus(border);
     return border.plus(inward, Math.min(INSET_PART, INSET / Math.max(INSET, inward.length())));
   }
 
   private BallProbe.Ball ball(Spot spot, Vec place) {
-    probe.reset();
-    return probe.measure(spot.slot(), place, reach.direction(spot.normal()));
+    return probe.measureAlone(spot.slot(), place, reach.direction(spot.normal()));
   }
 
   private Optional<Spot> closest(Spot spot) {
@@ -106,7 +99,7 @@ public final class Descent {
     Vec near = pair.onFirst();
     Vec middle = near.plus(pair.onSecond(), 1).times(0.5);
     double distance = near.distance(pair.onSecond());
-    BallProbe.Ball ball = ball(spot, inside(slot, near));
+    BallProbe.Ball ball = ball(spot, inside(tree, slot, near));
     return isBornOut(ball, middle, distance)
         ? Optional.of(spot.moved(near, ball, middle, Math.min(distance, ball.width()))) : Optional.empty();
   }

@@ -2,7 +2,7 @@ package outrigger.shapes.print.place;
 
 import outrigger.shapes.print.ball.BallProbe;
 import outrigger.shapes.print.facet.Vec;
-import outrigger.shapes.print.spot.BallField;
+import outrigger.shapes.print.spot.Reach;
 import outrigger.shapes.print.tree.FacetTree;
 import outrigger.shapes.print.tree.NearSearch;
 
@@ -24,13 +24,13 @@ final class FarEnd extends NearSearch {
   private static final double BORDER = 1e-6;
 
   private final BallProbe probe;
-  private final BallField.Reach reach;
+  private final Reach reach;
   private Vec from = new Vec(0, 0, 0);
   private Vec along = from;
   private double nearest;
   private int hit;
 
-  FarEnd(FacetTree tree, BallField.Reach reach) {
+  FarEnd(FacetTree tree, Reach reach) {
     super(tree);
     probe = reach.probe(tree);
     this.reach = reach;
@@ -52,8 +52,7 @@ final class FarEnd extends NearSearch {
       return false;
     }
     Vec u = reach.direction(tree.normal(hit));
-    probe.reset();
-    BallProbe.Ball ball = probe.measure(hit, from.plus(along, nearest), u);
+    BallProbe.Ball ball = probe.measureAlone(hit, from.plus(along, nearest), u);
     return u.dot(along) < -ALONG && ball.held() && ball.width() < reach.bound();
   }
 

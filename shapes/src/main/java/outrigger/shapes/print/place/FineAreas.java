@@ -5,8 +5,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import outrigger.shapes.print.ball.BallProbe;
 import outrigger.shapes.print.facet.Vec;
-import outrigger.shapes.print.sample.FacetSamples;
-import outrigger.shapes.print.spot.BallField;
+import outrigger.shapes.print.spot.Reach;
 import outrigger.shapes.print.spot.Spot;
 import outrigger.shapes.print.tree.FacetTree;
 
@@ -36,17 +35,15 @@ public final class FineAreas {
   private static final double LINK = 2;
 
   private final FacetTree tree;
-  private final BallField.Reach reach;
-  private final FacetSamples samples;
+  private final Reach reach;
   private final BallProbe probe;
   private final Around around;
   private int left = MOST_IN_ALL;
 
   /** Measures among the facets of a tree, as far as a reach looks. */
-  public FineAreas(FacetTree tree, BallField.Reach reach) {
+  public FineAreas(FacetTree tree, Reach reach) {
     this.tree = tree;
     this.reach = reach;
-    samples = new FacetSamples(tree, reach.spacing());
     probe = reach.probe(tree);
     around = new Around(tree);
   }
@@ -111,7 +108,7 @@ public final class FineAreas {
       left -= count;
       for (int slot : slots) {
         Vec normal = tree.normal(slot);
-        if (!samples.isNeedle(slot)) {
+        if (!tree.isNeedle(slot)) {
           split(slot, corners -> {
             Spot spot = spot(slot, normal, corners);
             if (spot.ball().held() && spot.reachesBelow(bound) && isOwn(spot.ball().middle())) {
@@ -126,7 +123,7 @@ public final class FineAreas {
     /** Whether the facets about the place have more samples than are taken, counted before any is. */
     private boolean isTooMany(int... slots) {
       for (int slot : slots) {
-        if (!samples.isNeedle(slot)) {
+        if (!tree.isNeedle(slot)) {
           split(slot, corners -> count++);
         }
         if (count > Math.min(left, MOST_SAMPLES)) {
@@ -141,10 +138,9 @@ public final class FineAreas {
     }
 
     private Spot spot(int slot, Vec normal, Vec... corners) {
-      Vec p = corners[0].plus(corners[1], 1).plus(corners[2], 1).times(1 / 3.0);
+      Vec p = Vec.middle(corners[0], corners[1], corners[2]);
       double area = corners[1].minus(corners[0]).cross(corners[2].minus(corners[0])).length() / 2;
-      probe.reset();
-      return new Spot(slot, p, normal, probe.measure(slot, p, reach.direction(normal)), area);
+      return new Spot(slot, p, normal, probe.measureAlone(slot, p, reach.direction(normal)), area);
     }
 
     /** Gives the parts of a triangle that lie in the ball searched. */
@@ -153,8 +149,7 @@ public final class FineAreas {
       double bc = b.distance(c);
       double ca = c.distance(a);
       double most = Math.max(ab, Math.max(bc, ca));
-      Vec p = a.plus(b, 1).plus(c, 1).times(1 / 3.0);
-      if (p.distance(middle) > radius + (most > longest ? most : 0)) {
+      if (Vec.middle(a, b, c).distance(middle) > radius + (most > longest ? most : 0)) {
         return;
       }
       if (most <= longest) {

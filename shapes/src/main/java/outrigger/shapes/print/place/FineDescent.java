@@ -5,7 +5,7 @@ import outrigger.shapes.print.ball.BallProbe;
 import outrigger.shapes.print.ball.Touching;
 import outrigger.shapes.print.facet.Vec;
 import outrigger.shapes.print.sample.FacetSamples;
-import outrigger.shapes.print.spot.BallField;
+import outrigger.shapes.print.spot.Reach;
 import outrigger.shapes.print.spot.Spot;
 import outrigger.shapes.print.tree.FacetTree;
 
@@ -36,17 +36,15 @@ final class FineDescent {
   private static final long PAIRS = 10_000_000;
 
   private final FacetTree tree;
-  private final BallField.Reach reach;
-  private final FacetSamples samples;
+  private final Reach reach;
   private final BallProbe probe;
   private final Around around;
   private final Touching touching;
   private long pairs;
 
-  FineDescent(FacetTree tree, BallField.Reach reach) {
+  FineDescent(FacetTree tree, Reach reach) {
     this.tree = tree;
     this.reach = reach;
-    samples = new FacetSamples(tree, reach.spacing());
     probe = reach.probe(tree);
     around = new Around(tree);
     touching = new Touching(tree);
@@ -86,7 +84,7 @@ final class FineDescent {
   }
 
   private boolean isFine(int slot) {
-    return samples.breadth(slot) < FINE * reach.spacing();
+    return tree.breadth(slot) < FINE * reach.spacing();
   }
 
   private Spot narrowestAround(Spot spot) {
@@ -97,10 +95,10 @@ final class FineDescent {
     for (int i = 0; i < near.length; i += every) {
       int slot = near[i];
       Vec normal = tree.normal(slot);
-      if (normal.dot(spot.normal()) < ALONG || samples.isNeedle(slot)) {
+      if (normal.dot(spot.normal()) < ALONG || tree.isNeedle(slot)) {
         continue;
       }
-      Vec place = samples.middle(slot);
+      Vec place = FacetSamples.middle(tree, slot);
       BallProbe.Ball ball = ball(slot, place);
       if (ball.grip() == BallProbe.Grip.FACING && ball.width() < best.width()) {
         best = new Spot(slot, place, normal, ball, spot.area());
@@ -112,8 +110,7 @@ final class FineDescent {
   }
 
   private BallProbe.Ball ball(int slot, Vec place) {
-    probe.reset();
-    return probe.measure(slot, place, reach.direction(tree.normal(slot)));
+    return probe.measureAlone(slot, place, reach.direction(tree.normal(slot)));
   }
 
   /** Where the two faces come closest within reach of the last ball, if a ball near there bears it out. */
@@ -153,7 +150,7 @@ final class FineDescent {
 
   private Spot bornOut(Spot spot, int slot, int other, Vec from, Vec to) {
     Vec middle = from.plus(to, 1).times(0.5);
-    BallProbe.Ball ball = ball(slot, Descent.inside(samples, slot, from));
+    BallProbe.Ball ball = ball(slot, Descent.inside(tree, slot, from));
     return !Descent.isBornOut(ball, middle, from.distance(to)) ? spot : new Spot(slot, from, tree.normal(slot),
         new BallProbe.Ball(middle, from.distance(to), spot.ball().grip(), spot.ball().across(), spot.ball().slope(), other,
             to), spot.area());
@@ -162,6 +159,6 @@ final class FineDescent {
   /** Those of some facets that face as one does. */
   private int[] alike(int slot, int... slots) {
     Vec normal = tree.normal(slot);
-    return Arrays.stream(slots).filter(s -> tree.normal(s).dot(normal) > SAME && !samples.isNeedle(s)).toArray();
+    return Arrays.stream(slots).filter(s -> tree.normal(s).dot(normal) > SAME && !tree.isNeedle(s)).toArray();
   }
 }

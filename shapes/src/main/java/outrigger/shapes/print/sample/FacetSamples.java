@@ -13,6 +13,8 @@ import outrigger.shapes.print.tree.FacetTree;
  * which edge is meant.
  */
 public final class FacetSamples {
+  /** A sample stands for little more than this part of the spacing about it: half the diagonal of a square. */
+  public static final double CELL = 0.75;
   /** Edges are equal if they differ by less than this part: rounding to the grid is not to decide. */
   private static final double EQUAL = 1e-3;
 
@@ -25,33 +27,14 @@ public final class FacetSamples {
     this.spacing = spacing;
   }
 
-  private Vec corner(int slot, int k) {
-    return tree.corner(slot, k % 3);
-  }
-
-  /** Area, mm^2. */
-  public double area(int slot) {
-    return tree.area(slot);
-  }
-
-  /** Height over the longest edge, mm. */
-  public double breadth(int slot) {
-    return tree.breadth(slot);
-  }
-
   /** Whether one colour cannot tell of all of it: it is broader than the spacing and has several samples. */
   public boolean isLarge(int slot) {
-    return breadth(slot) > spacing && !isAllNear(slot, middle(slot));
+    return tree.breadth(slot) > spacing && !isAllNear(slot);
   }
 
-  /** Whether it is too narrow to tell which way it faces, so that nothing can be measured from it. */
-  public boolean isNeedle(int slot) {
-    return tree.isNeedle(slot);
-  }
-
-  /** Middle of the corners. */
-  public Vec middle(int slot) {
-    return corner(slot, 0).plus(corner(slot, 1), 1).plus(corner(slot, 2), 1).times(1 / 3.0);
+  /** Middle of a facet's corners, mm. */
+  public static Vec middle(FacetTree tree, int slot) {
+    return Vec.middle(tree.corner(slot, 0), tree.corner(slot, 1), tree.corner(slot, 2));
   }
 
   /** Adds the points of a facet to a list, at least one. */
@@ -62,17 +45,17 @@ public final class FacetSamples {
   /** Adds those points of a facet to a list that are wanted; what each stands for does not hang on the others. */
   public void addTo(SampleList list, int slot, Predicate<Vec> wanted) {
     int k = base(slot);
-    Vec a = corner(slot, k);
-    Vec b = corner(slot, k + 1);
-    Vec c = corner(slot, k + 2);
+    Vec a = tree.corner(slot, k);
+    Vec b = tree.corner(slot, (k + 1) % 3);
+    Vec c = tree.corner(slot, (k + 2) % 3);
     double width = a.distance(b);
     Vec along = b.minus(a).times(1 / width);
     // over the shortest edge the corner may lie far to one side: rows are then laid aslant, towards it
     double foot = tree.edge(slot, k) < tree.edge(slot, (k + 1) % 3) ? width / 2 : c.minus(a).dot(along);
     Vec up = c.minus(a).plus(along, -foot);
     double height = up.length();
-    if (isAllNear(slot, middle(slot))) {
-      list.add(slot, middle(slot), area(slot));
+    if (isAllNear(slot)) {
+      list.add(slot, middle(tree, slot), tree.area(slot));
     } else {
       int from = list.size();
       spread(list, slot, new Frame(a, along, up.times(1 / height), width, height, foot));
@@ -80,20 +63,16 @@ public final class FacetSamples {
       for (int i = from; i < list.size(); i++) {
         sum += list.area(i);
       }
-      list.scaleAreas(from, area(slot) / sum);
+      list.scaleAreas(from, tree.area(slot) / sum);
       list.retain(from, wanted);
     }
   }
 
   /** Whether all of a facet lies within the spacing of its middle. */
   public boolean isAllNear(int slot) {
-    return isAllNear(slot, middle(slot));
-  }
-
-  /** Whether all of a facet lies within the spacing of a place. */
-  private boolean isAllNear(int slot, Vec p) {
-    return p.distance(corner(slot, 0)) <= spacing && p.distance(corner(slot, 1)) <= spacing
-        && p.distance(corner(slot, 2)) <= spacing;
+    Vec middle = middle(tree, slot);
+    return middle.distance(tree.corner(slot, 0)) <= spacing && middle.distance(tree.corner(slot, 1)) <= spacing
+        && middle.distance(tree.corner(slot, 2)) <= spacing;
   }
 
   /** A facet on its base: the base's left end, unit vectors along it and up or aslant, and the shape in these. */

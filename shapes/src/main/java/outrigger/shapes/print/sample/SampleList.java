@@ -9,6 +9,7 @@ import outrigger.shapes.print.facet.Vec;
 /** Samples of several facets, which may be ordered so that neighbours in the list lie near each other. */
 public final class SampleList {
   private static final int WIDTH = 4;
+  /** Steps along each axis of the box round all samples, as a power of two: places on the curve are told no finer. */
   private static final int BITS = 10;
   private static final int AXES = 3;
 

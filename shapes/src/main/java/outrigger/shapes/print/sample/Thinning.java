@@ -17,16 +17,14 @@ public final class Thinning {
   private static final double NEAR = 0.8;
 
   private final FacetTree tree;
-  private final FacetSamples samples;
   private final double narrowest;
   private final double apart;
   /** Whether facets are narrow, as far as they were asked for: the samples of one come back again and again. */
   private final byte[] known;
 
   /** @param spacing of samples, mm */
-  public Thinning(FacetTree tree, FacetSamples samples, double spacing) {
+  public Thinning(FacetTree tree, double spacing) {
     this.tree = tree;
-    this.samples = samples;
     narrowest = NARROW * spacing;
     apart = NEAR * spacing;
     known = new byte[tree.size()];
@@ -34,7 +32,7 @@ public final class Thinning {
 
   private boolean isNarrow(int slot) {
     if (known[slot] == 0) {
-      known[slot] = (byte) (samples.breadth(slot) < narrowest ? 1 : 2);
+      known[slot] = (byte) (tree.breadth(slot) < narrowest ? 1 : 2);
     }
     return known[slot] == 1;
   }

@@ -28,11 +28,10 @@ import outrigger.shapes.print.tree.NearRegions;
  * samples alone, so the result does not depend on the number of threads.
  */
 public final class BallField {
+  /** Samples that a thread takes at a time, about. */
   private static final int PIECE = 4096;
   /** Facets smaller than a square of this part of the spacing share samples: a finer mesh has no more of them. */
   private static final double FINER = 4;
-  /** A sample stands for little more than this part of the spacing about it: half the diagonal of a square. */
-  private static final double CELL = 0.75;
 
   private final FacetTree tree;
   private final FacetSamples samples;
@@ -46,41 +45,12 @@ public final class BallField {
   private final List<Spot> rims = new ArrayList<>();
   private final List<Spot> held = new ArrayList<>();
 
-  /**
-   * What is measured and how far.
-   *
-   * @param inward whether the solid is measured, not the air
-   * @param bound widths below it are kept as spots, mm
-   * @param enough where a ball out of a corner stops growing, mm, at least the bound
-   * @param most the greatest width told apart, mm, at least enough
-   * @param shown widths up to which the least of each facet is wanted, mm, from enough to most
-   * @param spacing of samples, mm
-   * @param mapped whether all places measured are kept, for a map
-   */
-  public record Reach(boolean inward, double bound, double enough, double most, double shown, double spacing,
-      boolean mapped) {
-    /** The same, no places kept for a map. */
-    public Reach(boolean inward, double bound, double enough, double most, double shown, double spacing) {
-      this(inward, bound, enough, most, shown, spacing, false);
-    }
-
-    /** A probe that looks as far; one for each thread. */
-    public BallProbe probe(FacetTree tree) {
-      return new BallProbe(tree, most, enough);
-    }
-
-    /** Where balls lie, seen from the surface. */
-    public Vec direction(Vec normal) {
-      return normal.times(inward ? -1 : 1);
-    }
-  }
-
   private BallField(FacetTree tree, Reach reach, NearRegions regions) {
     this.tree = tree;
     this.reach = reach;
     this.regions = regions;
-    samples = new FacetSamples(tree, reach.spacing);
-    cell = Math.pow(reach.spacing / FINER, 2);
+    samples = new FacetSamples(tree, reach.spacing());
+    cell = Math.pow(reach.spacing() / FINER, 2);
     meets = new boolean[tree.size()];
     standIn = new int[tree.size()];
     least = new double[tree.size()];
@@ -91,9 +61,9 @@ public final class BallField {
   public static BallField of(Specimen specimen, Reach reach) {
     FacetTree tree = specimen.facetTree();
     Workers workers = specimen.workers();
-    Cones cones = new Cones(specimen.mesh(), specimen.facets(), specimen.slicer().seams(), reach.inward);
+    Cones cones = new Cones(specimen.mesh(), specimen.facets(), specimen.seams(), reach.inward());
     BallField field = new BallField(tree, reach,
-        Facing.of(tree, cones, reach.inward, reach.shown, reach.shown + reach.spacing, workers));
+        Facing.of(tree, cones, reach.inward(), reach.shown(), reach.shown() + reach.spacing(), workers));
     if (field.regions.isEmpty()) {
       return field;
     }
@@ -123,9 +93,9 @@ public final class BallField {
         starts[count++] = slot;
         load = 0;
       }
-      meets[slot] = regions.meets(slot) && !samples.isNeedle(slot);
-      double area = meets[slot] ? samples.area(slot) : 0;
-      load += Math.min(1, area / cell) + area / (reach.spacing * reach.spacing);
+      meets[slot] = regions.meets(slot) && !tree.isNeedle(slot);
+      double area = meets[slot] ? tree.area(slot) : 0;
+      load += Math.min(1, area / cell) + area / (reach.spacing() * reach.spacing());
     }
     starts[count++] = tree.size();
     return Arrays.copyOf(starts, count);
@@ -133,7 +103,7 @@ public final class BallField {
 
   /** Whether a facet is so small that one beside it may stand for it; a long one reaches too far, however thin it is. */
   private boolean isFine(int slot) {
-    return samples.area(slot) < cell && samples.isAllNear(slot);
+    return tree.area(slot) < cell && samples.isAllNear(slot);
   }
 
   /** The samples that one thread spreads at a time. */
@@ -149,7 +119,7 @@ public final class BallField {
         }
       }
       list.sort();
-      new Thinning(tree, samples, reach.spacing).thin(list, standIn);
+      new Thinning(tree, reach.spacing()).thin(list, standIn);
       return list;
     }
 
@@ -169,11 +139,11 @@ public final class BallField {
       int largest = from;
       int end = from;
       for (; end < to && sum < cell && isFine(end) && meets[end]; end++) {
-        sum += samples.area(end);
-        largest = samples.area(end) > samples.area(largest) ? end : largest;
+        sum += tree.area(end);
+        largest = tree.area(end) > tree.area(largest) ? end : largest;
       }
       Arrays.fill(standIn, from, end, largest);
-      list.add(largest, samples.middle(largest), sum);
+      list.add(largest, FacetSamples.middle(tree, largest), sum);
       return end;
     }
   }
@@ -226,12 +196,12 @@ public final class BallField {
     for (Spot spot : spots) {
       int facet = tree.facet(spot.slot());
       least[facet] = Math.min(least[facet], spot.width());
-      if (reach.mapped) {
+      if (reach.mapped()) {
         held.add(spot);
       }
-      if (spot.width() < reach.bound) {
+      if (spot.width() < reach.bound()) {
         narrow.add(spot);
-      } else if (spot.reachesBelow(reach.bound)) {
+      } else if (spot.reachesBelow(reach.bound())) {
         rims.add(spot);
       }
     }
@@ -241,7 +211,7 @@ public final class BallField {
   public void show(List<Spot> spots) {
     for (Spot spot : spots) {
       int facet = tree.facet(spot.slot());
-      if (reach.mapped) {
+      if (reach.mapped()) {
         held.add(spot);
       }
       if (!samples.isLarge(spot.slot())) {
@@ -268,7 +238,7 @@ public final class BallField {
     for (Spot spot : held) {
       if (samples.isLarge(spot.slot())) {
         places.computeIfAbsent(tree.facet(spot.slot()), f -> new ArrayList<>()).add(new FacetField.Place(
-            spot.place().x(), spot.place().y(), spot.place().z(), CELL * reach.spacing, spot.width()));
+            spot.place().x(), spot.place().y(), spot.place().z(), FacetSamples.CELL * reach.spacing(), spot.width()));
       }
     }
     return places;

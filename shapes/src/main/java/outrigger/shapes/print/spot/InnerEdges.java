@@ -9,6 +9,7 @@ import outrigger.shapes.num.Grid;
 import outrigger.shapes.print.Specimen;
 import outrigger.shapes.print.ball.BallProbe;
 import outrigger.shapes.print.facet.CubeMap;
+import outrigger.shapes.print.facet.Edges;
 import outrigger.shapes.print.facet.Facets;
 import outrigger.shapes.print.facet.Seams;
 import outrigger.shapes.print.facet.Vec;
@@ -27,6 +28,7 @@ import outrigger.shapes.print.tree.NearRegions;
 public final class InnerEdges {
   /** cos 25 degrees: with less between their normals, balls that touch the faces stand straight enough to be held. */
   private static final double BLUNT = 0.906;
+  /** Ways tried after the middle one, at most. */
   private static final int TRIES = 4;
   /** A turn that small finds nothing new, radians. */
   private static final double TURN = 0.01;
@@ -38,6 +40,7 @@ public final class InnerEdges {
   private static final int NEEDLES = 4;
   /** What is narrower lies in a crease that rounding left along the edge itself, mm. */
   private static final double LEAST = Grid.STEP;
+  /** Facets that a thread takes at a time. */
   private static final int PIECE = 16384;
   /** Room for 20 bits of cell number along each axis, and for a side. */
   private static final int BITS = 20;
@@ -47,17 +50,19 @@ public final class InnerEdges {
   private final Facets facets;
   private final Seams seams;
   private final FacetTree tree;
-  private final BallField.Reach reach;
+  private final Reach reach;
   private final NearRegions regions;
+  private final Edges edges;
   private final boolean[] needles;
 
-  private InnerEdges(Specimen specimen, BallField.Reach reach, NearRegions regions) {
+  private InnerEdges(Specimen specimen, Reach reach, NearRegions regions) {
     this.regions = regions;
     mesh = specimen.mesh();
     facets = specimen.facets();
-    seams = specimen.slicer().seams();
+    seams = specimen.seams();
     tree = specimen.facetTree();
     this.reach = reach;
+    edges = new Edges(mesh, facets, reach.inward());
     needles = new boolean[tree.size()];
     for (int slot = 0; slot < needles.length; slot++) {
       needles[tree.facet(slot)] = tree.isNeedle(slot);
@@ -69,7 +74,7 @@ public final class InnerEdges {
    *
    * @param regions where facets stand against each other
    */
-  public static List<Spot> narrow(Specimen specimen, BallField.Reach reach, NearRegions regions) {
+  public static List<Spot> narrow(Specimen specimen, Reach reach, NearRegions regions) {
     if (regions.isEmpty()) {
       return List.of();
     }
@@ -81,28 +86,10 @@ public final class InnerEdges {
     return all;
   }
 
-  private boolean isInner(int facet, int half, int across) {
-    int other = across / 3;
-    double product = 0;
-    double rise = 0;
-    int tip = mesh.corner(other, (across % 3 + 2) % 3);
-    int at = Seams.from(mesh, half);
-    double[] way = {mesh.x(tip) - mesh.x(at), mesh.y(tip) - mesh.y(at), mesh.z(tip) - mesh.z(at)};
-    for (int k = 0; k < 3; k++) {
-      product += facets.normal(facet, k) * facets.normal(other, k);
-      rise += facets.normal(facet, k) * way[k];
-    }
-    return product < BLUNT && (reach.inward() ? rise > 0 : rise < 0);
-  }
-
   /** Length of an edge, squared, mm^2. */
   private double square(int half) {
-    int a = Seams.from(mesh, half);
-    int b = Seams.to(mesh, half);
-    double x = Grid.toMm(mesh.x(b) - mesh.x(a));
-    double y = Grid.toMm(mesh.y(b) - mesh.y(a));
-    double z = Grid.toMm(mesh.z(b) - mesh.z(a));
-    return x * x + y * y + z * z;
+    Vec edge = Vec.of(mesh, Seams.to(mesh, half)).minus(Vec.of(mesh, Seams.from(mesh, half)));
+    return edge.dot(edge);
   }
 
   /** The half-edge across, or where that is one of a needle, the one across the needle's other long edge; -1 for none. */
@@ -121,10 +108,6 @@ public final class InnerEdges {
     double own = facets.area(half / 3);
     double other = facets.area(across / 3);
     return own > other || own == other && half < across;
-  }
-
-  private Vec place(int vertex) {
-    return new Vec(Grid.toMm(mesh.x(vertex)), Grid.toMm(mesh.y(vertex)), Grid.toMm(mesh.z(vertex)));
   }
 
   private Vec normal(int facet) {
@@ -150,15 +133,15 @@ public final class InnerEdges {
     private void round(int slot, int facet) {
       for (int half = 3 * facet; half < 3 * facet + 3; half++) {
         int across = across(half);
-        if (across >= 0 && tells(half, across) && isInner(facet, half, across)) {
+        if (across >= 0 && tells(half, across) && edges.isJutting(half, across, BLUNT)) {
           along(slot, half, normal(across / 3));
         }
       }
     }
 
     private void along(int slot, int half, Vec otherNormal) {
-      Vec a = place(Seams.from(mesh, half));
-      Vec ab = place(Seams.to(mesh, half)).minus(a);
+      Vec a = Vec.of(mesh, Seams.from(mesh, half));
+      Vec ab = Vec.of(mesh, Seams.to(mesh, half)).minus(a);
       double length = ab.length();
       Fan fan = new Fan(ab.times(1 / length), reach.direction(tree.normal(slot)), reach.direction(otherNormal));
       if (length < reach.spacing() / 2) {

@@ -9,7 +9,6 @@ import outrigger.shapes.print.Specimen;
 import outrigger.shapes.print.ball.BallProbe;
 import outrigger.shapes.print.facet.Facets;
 import outrigger.shapes.print.facet.Vec;
-import outrigger.shapes.print.sample.FacetSamples;
 import outrigger.shapes.print.tree.FacetTree;
 import outrigger.shapes.print.tree.NearSearch;
 
@@ -31,24 +30,24 @@ public final class InnerTips {
   private InnerTips() {}
 
   /** All spots at tips that are narrower than the bound, by the numbers of the corners. */
-  public static List<Spot> narrow(Specimen specimen, BallField.Reach reach) {
+  public static List<Spot> narrow(Specimen specimen, Reach reach) {
     Mesh mesh = specimen.mesh();
     double[] axes = axes(mesh, specimen.facets());
     boolean[] blunt = blunt(mesh, axes);
     FacetTree tree = specimen.facetTree();
-    int[] slots = slots(mesh, tree, blunt, new FacetSamples(tree, reach.spacing()));
+    int[] slots = slots(mesh, tree, blunt);
     BallProbe probe = reach.probe(tree);
     Before before = new Before(tree);
     List<Spot> spots = new ArrayList<>();
     for (int v = 0; v < blunt.length; v++) {
       if (slots[v] >= 0) {
+        Vec tip = Vec.of(mesh, v);
         Vec axis = new Vec(axes[3 * v], axes[3 * v + 1], axes[3 * v + 2]).times(-1);
-        Vec way = before.nearest(place(mesh, v), axis, reach.bound()).minus(place(mesh, v));
+        Vec way = before.nearest(tip, axis, reach.bound()).minus(tip);
         probe.reset();
-        BallProbe.Ball ball = probe.first(slots[v], place(mesh, v), way.length() > 0 ? way.times(1 / way.length()) : axis);
+        BallProbe.Ball ball = probe.first(slots[v], tip, way.length() > 0 ? way.times(1 / way.length()) : axis);
         if (ball.held() && ball.width() < reach.bound()) {
-          spots.add(new Spot(slots[v], place(mesh, v), tree.normal(slots[v]), ball.onEdge(),
-              POINT * Spot.EDGE));
+          spots.add(new Spot(slots[v], tip, tree.normal(slots[v]), ball.onEdge(), POINT * Spot.EDGE));
         }
       }
     }
@@ -95,22 +94,18 @@ public final class InnerTips {
   }
 
   /** A facet of each tip, by its slot; -1 for other corners. */
-  private static int[] slots(Mesh mesh, FacetTree tree, boolean[] blunt, FacetSamples samples) {
+  private static int[] slots(Mesh mesh, FacetTree tree, boolean... blunt) {
     int[] slots = new int[blunt.length];
     Arrays.fill(slots, -1);
     for (int slot = 0; slot < tree.size(); slot++) {
       for (int k = 0; k < 3; k++) {
         int v = mesh.corner(tree.facet(slot), k);
-        if (!blunt[v] && (slots[v] < 0 || samples.area(slot) > samples.area(slots[v]))) {
+        if (!blunt[v] && (slots[v] < 0 || tree.area(slot) > tree.area(slots[v]))) {
           slots[v] = slot;
         }
       }
     }
     return slots;
-  }
-
-  private static Vec place(Mesh mesh, int v) {
-    return new Vec(Grid.toMm(mesh.x(v)), Grid.toMm(mesh.y(v)), Grid.toMm(mesh.z(v)));
   }
 
   /** Seeks what lies nearest before a tip. */

@@ -18,6 +18,7 @@ import outrigger.shapes.print.place.NarrowPlace;
 import outrigger.shapes.print.place.NarrowPlaces;
 import outrigger.shapes.print.spot.BallField;
 import outrigger.shapes.print.spot.InnerEdges;
+import outrigger.shapes.print.spot.Reach;
 import outrigger.shapes.print.spot.Spot;
 
 /**
@@ -28,7 +29,6 @@ import outrigger.shapes.print.spot.Spot;
  * the edges ({@link InnerEdges}).
  */
 public final class GapGauge implements Gauge {
-  private static final double LEAST_AREA = 0.06;
   /** Narrower gaps would be told as 0.00 mm wide. */
   private static final double NOTHING = 0.005;
   /** Balls with their middles so many spacings apart belong together. */
@@ -50,7 +50,7 @@ public final class GapGauge implements Gauge {
           List.of("Gaps and small holes were not measured: both limits are 0."));
     }
     double spacing = Widths.spacing(specimen);
-    BallField.Reach reach = new BallField.Reach(false, most, most, most, most, spacing, specimen.isMapped());
+    Reach reach = Reach.upTo(most, false, spacing, specimen.isMapped());
     BallField field = BallField.of(specimen, reach);
     Descent descent = new Descent(specimen.facetTree(), reach);
     FineAreas areas = new FineAreas(specimen.facetTree(), reach);
@@ -59,7 +59,7 @@ public final class GapGauge implements Gauge {
     areas.of(holes.stream().filter(p -> p.form() == NarrowPlace.Form.ROUND).toList(), holes, most)
         .forEach(p -> concerns.add(hole(specimen, p)));
     List<Spot> closing = new ArrayList<>(
-        InnerEdges.narrow(specimen, new BallField.Reach(false, gap, gap, gap, gap, spacing), field.regions()));
+        InnerEdges.narrow(specimen, Reach.upTo(gap, false, spacing, false), field.regions()));
     closing.addAll(field.narrow());
     closing.removeIf(s -> !Widths.isBelow(s.width(), gap));
     List<Spot> beside = field.narrow().stream()
@@ -75,13 +75,14 @@ public final class GapGauge implements Gauge {
   }
 
   private static List<NarrowPlace> places(List<Spot> spots, List<Spot> rims, double bound, double link, Descent descent) {
-    return NarrowPlaces.of(spots, rims, link, LEAST_AREA * bound * bound, descent);
+    return NarrowPlaces.of(spots, rims, link, Widths.leastArea(bound), descent);
   }
 
   private static Concern hole(Specimen specimen, NarrowPlace place) {
     double bound = specimen.limit(Limit.HOLE);
-    return concern("small-hole", place, bound, Limit.HOLE, "the hole is " + Widths.mm(place.narrowest().width())
-        + " mm wide, less than the " + Widths.mm(bound) + " mm that print open and true" + Widths.over(place.area(bound)),
+    return concern("small-hole", place, bound, Limit.HOLE, "the hole is " + Widths.hundredths(place.narrowest().width())
+        + " mm wide, less than the " + Widths.hundredths(bound) + " mm that print open and true"
+        + Widths.over(place.area(bound)),
         "Drill it to size after printing, or make it wider.");
   }
 
@@ -89,10 +90,10 @@ public final class GapGauge implements Gauge {
     double bound = specimen.limit(Limit.GAP);
     String what = place.form() == NarrowPlace.Form.STRIP ? "groove" : "gap";
     String wide = place.narrowest().width() < NOTHING ? " runs out to nothing" : " is "
-        + Widths.mm(place.narrowest().width()) + " mm wide";
+        + Widths.hundredths(place.narrowest().width()) + " mm wide";
     return concern("narrow-" + what, place, bound, Limit.GAP, "the " + what + wide + ", narrower than one printed line of "
-        + Widths.mm(bound) + " mm" + Widths.over(place, bound) + ": it will close up",
-        "Make it " + Widths.mm(bound) + " mm or wider, or join the two sides.");
+        + Widths.hundredths(bound) + " mm" + Widths.over(place, bound) + ": it will close up",
+        "Make it " + Widths.hundredths(bound) + " mm or wider, or join the two sides.");
   }
 
   private static Concern concern(String rule, NarrowPlace place, double bound, Limit limit, String message,

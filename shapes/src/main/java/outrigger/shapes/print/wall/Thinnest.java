@@ -9,7 +9,7 @@ import outrigger.shapes.print.facet.Vec;
 import outrigger.shapes.print.place.Descent;
 import outrigger.shapes.print.sample.FacetSamples;
 import outrigger.shapes.print.sample.SampleList;
-import outrigger.shapes.print.spot.BallField;
+import outrigger.shapes.print.spot.Reach;
 import outrigger.shapes.print.spot.Spot;
 import outrigger.shapes.print.tree.FacetTree;
 
@@ -21,6 +21,7 @@ import outrigger.shapes.print.tree.FacetTree;
  * than the narrowest held till then.
  */
 final class Thinnest {
+  /** Samples, and facets that have some, about. */
   private static final int SAMPLES = 200;
   /** Facets to look at before no more balls are laid, and then before no more are rolled out of corners. */
   private static final long LAID = 300_000;
@@ -31,27 +32,27 @@ final class Thinnest {
   private static final double NARROWER = 1 - 3e-3;
 
   private final FacetTree tree;
-  private final BallField.Reach reach;
+  private final Reach reach;
   private final BallProbe probe;
   private final SampleList list = new SampleList();
   private final List<BallProbe.Ball> firsts = new ArrayList<>();
   private Optional<Spot> best = Optional.empty();
 
-  private Thinnest(FacetTree tree, BallField.Reach reach, double area) {
+  private Thinnest(FacetTree tree, Reach reach, double area) {
     this.tree = tree;
     this.reach = reach;
     probe = reach.probe(tree);
     FacetSamples samples = new FacetSamples(tree, Math.max(reach.spacing(), Math.sqrt(area / SAMPLES)));
     int step = Math.max(1, tree.size() / SAMPLES);
     for (int slot = 0; slot < tree.size(); slot += step) {
-      if (!samples.isNeedle(slot)) {
+      if (!tree.isNeedle(slot)) {
         samples.addTo(list, slot);
       }
     }
   }
 
   /** The narrowest spot found; empty if no ball is held. */
-  static Optional<Spot> of(FacetTree tree, BallField.Reach reach, double area) {
+  static Optional<Spot> of(FacetTree tree, Reach reach, double area) {
     Thinnest thinnest = new Thinnest(tree, reach, area);
     thinnest.lay();
     thinnest.roll();

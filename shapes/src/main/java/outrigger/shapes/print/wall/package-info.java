@@ -9,7 +9,8 @@
  * <li>{@code Widths} sets the spacing of samples by the limits, wider where a part would need too many, and says so.
  * <li>Narrow spots are sought on faces and, for walls, on inner edges, and put together into places.
  * <li>Of walls, even ones are parted from the edges they run out to ({@code WallsAndEdges}).
- * <li>Each place is held against the limit that its form calls for, and told in words, the worst few of each rule.
+ * <li>Each place is held against the limit that its form calls for, and told in words, the worst few of each rule
+ *     ({@code WallConcerns}, and {@code GapGauge} itself).
  * <li>Where no wall is too thin, {@code Thinnest} looks for the thinnest one with few samples; no promise hangs on it.
  * </ol>
  *
