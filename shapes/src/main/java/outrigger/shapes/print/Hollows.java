@@ -17,7 +17,7 @@ public final class Hollows {
   static Hollows of(Specimen specimen) {
     Hollows hollows = new Hollows();
     if (specimen.measures().shells() > specimen.measures().pieces()) {
-      hollows.seek(specimen.mesh(), specimen.slicer().seams());
+      hollows.seek(specimen.mesh(), specimen.seams());
     }
     return hollows;
   }
@@ -73,11 +73,6 @@ public final class Hollows {
       box[k] = Math.min(box[k], p[k]);
       box[AXES + k] = Math.max(box[AXES + k], p[k]);
     }
-  }
-
-  /** Whether there is any. */
-  public boolean any() {
-    return !boxes.isEmpty();
   }
 
   /** Whether an underside lies in a hollow: in the box round one, whatever lies there being in it or a part of its wall. */

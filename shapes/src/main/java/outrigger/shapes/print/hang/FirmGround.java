@@ -13,11 +13,13 @@ import outrigger.shapes.print.tree.Plumb;
  * axis may be, are no ways.
  */
 final class FirmGround {
+  /** Places on a ring. */
   private static final int WAYS = 32;
   /** The first way from X, a quarter of the angle between two: no axis is one. */
   private static final double FIRST = Math.PI / 2 / WAYS;
   /** Ground is nearer than what was added up by more than this factor: it is sought in some directions only. */
   private static final double NEARER = 0.95;
+  /** Rings looked at one after another, and steps in between to where the ground begins. */
   private static final int RINGS = 16;
   private static final int HALVINGS = 8;
   /** Of a piece's points so many are asked, of all pieces so many. */

@@ -11,6 +11,7 @@ import outrigger.shapes.print.layer.Hang;
 import outrigger.shapes.print.layer.Patch;
 import outrigger.shapes.print.layer.Shadow;
 import outrigger.shapes.print.layer.Undersides;
+import outrigger.shapes.print.slice.FlatBox;
 
 /**
  * All that hangs together over layers.
@@ -44,9 +45,9 @@ record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area)
       patches.addAll(hang.patches());
       area += hang.area();
     }
-    double[] b = bounds(hangs);
+    FlatBox box = bounds(hangs);
     // along a coil it adds up to more than it is wide
-    return new Hanging(hangs, Math.min(depth, Math.hypot(b[2] - b[0], b[3] - b[1])), patches, area);
+    return new Hanging(hangs, Math.min(depth, Math.hypot(box.width(), box.depth())), patches, area);
   }
 
   /** The same without some of its pieces, each a hanging of its own. */
@@ -62,18 +63,10 @@ record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area)
         .mapToDouble(hang -> hang.free().share() * hang.area()).sum();
   }
 
-  /** Least and greatest x and y of that. */
-  double[] freeBounds() {
-    double[] b = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
-    for (Hang hang : hangs) {
-      if (hang.depth() > 0) {
-        b[0] = Math.min(b[0], hang.free().minX());
-        b[1] = Math.min(b[1], hang.free().minY());
-        b[2] = Math.max(b[2], hang.free().maxX());
-        b[3] = Math.max(b[3], hang.free().maxY());
-      }
-    }
-    return b;
+  /** The box round that. */
+  FlatBox freeBounds() {
+    return hangs.stream().filter(hang -> hang.depth() > 0).map(hang -> hang.free().box())
+        .reduce(FlatBox.NONE, FlatBox::with);
   }
 
   /** Whether any of it starts in the air. */
@@ -244,25 +237,18 @@ record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area)
 
   /** Least x, y, z and greatest of its undersides; of the lowest piece if there is none to speak of. */
   double[] box() {
-    double[] b = bounds();
+    FlatBox b = bounds();
     double low = patches.stream().mapToDouble(Patch::low).min().orElse(hangs.get(0).z());
     double high = patches.stream().mapToDouble(Patch::z).max().orElse(hangs.get(0).z());
-    return new double[] {b[0], b[1], low, b[2], b[3], high};
+    return new double[] {b.minX(), b.minY(), low, b.maxX(), b.maxY(), high};
   }
 
-  /** Least and greatest x and y over all pieces. */
-  double[] bounds() {
+  /** The box round all pieces. */
+  FlatBox bounds() {
     return bounds(hangs);
   }
 
-  private static double[] bounds(List<Hang> hangs) {
-    double[] b = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
-    for (Hang hang : hangs) {
-      b[0] = Math.min(b[0], hang.piece().minX());
-      b[1] = Math.min(b[1], hang.piece().minY());
-      b[2] = Math.max(b[2], hang.piece().maxX());
-      b[3] = Math.max(b[3], hang.piece().maxY());
-    }
-    return b;
+  private static FlatBox bounds(List<Hang> hangs) {
+    return hangs.stream().map(hang -> FlatBox.of(hang.piece())).reduce(FlatBox.NONE, FlatBox::with);
   }
 }

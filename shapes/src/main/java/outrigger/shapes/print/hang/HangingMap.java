@@ -20,8 +20,6 @@ final class HangingMap {
   /** Distance of samples, mm, and how many there may be: own choice. */
   private static final double SPACING = 0.8;
   private static final double MOST = 1e5;
-  /** A sample stands for little more than this part of the spacing about it: half the diagonal of a square. */
-  private static final double CELL = 0.75;
 
   private final Undersides undersides;
   private final Layering layering;
@@ -70,7 +68,7 @@ final class HangingMap {
   private void add(SampleList list, Hang hang, double low, double high, double lean, List<FacetField.Place> found) {
     for (int i = 0; i < list.size(); i++) {
       if (list.z(i) >= low && list.z(i) < high && hang.piece().holds(list.x(i), list.y(i))) {
-        found.add(new FacetField.Place(list.x(i), list.y(i), list.z(i), CELL * spacing, lean));
+        found.add(new FacetField.Place(list.x(i), list.y(i), list.z(i), FacetSamples.CELL * spacing, lean));
       }
     }
   }

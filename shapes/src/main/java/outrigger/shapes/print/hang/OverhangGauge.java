@@ -39,13 +39,13 @@ public final class OverhangGauge implements Gauge {
     List<Double> sagging = new ArrayList<>();
     double leaning = 0;
     double[] leans = undersides.leans(specimen.isMapped());
-    HangingWords words = new HangingWords(specimen, undersides);
+    HangingConcerns judge = new HangingConcerns(specimen, undersides);
     Optional<HangingMap> map = specimen.isMapped() ? Optional.of(new HangingMap(specimen, undersides, layering))
         : Optional.empty();
     for (Hanging hanging : Hangings.of(hangs, specimen)) {
       Optional<RoundRoof> roof = hanging.starts() || hanging.depth() <= specimen.limit(Limit.LEDGE) ? Optional.empty()
           : RoundRoof.of(hanging, undersides, specimen.mesh());
-      List<Concern> found = words.concerns(hanging, roof);
+      List<Concern> found = judge.concerns(hanging, roof);
       roof.ifPresent(round -> {
         roofs.add(round);
         sagging.add(hanging.area());
@@ -59,8 +59,8 @@ public final class OverhangGauge implements Gauge {
     }
     concerns.sort((a, b) -> a.severity() != b.severity() ? a.severity().compareTo(b.severity())
         : Double.compare(-a.area(), -b.area()));
-    List<Fact> facts = new ArrayList<>(words.facts(roofs, sagging));
-    facts.add(words.support(concerns, leaning));
+    List<Fact> facts = new ArrayList<>(judge.facts(roofs, sagging));
+    facts.add(judge.support(concerns, leaning));
     return new Reading(concerns, facts, List.of(field(leans, undersides, layering, specimen)
         .withPlaces(map.map(HangingMap::places).orElse(Map.of()), Double.NaN)), List.of());
   }

@@ -10,7 +10,7 @@
  *     winds round a core stands out from that ({@code FirmGround}).
  * <li>{@code RoundRoof} tells whether undersides are the roof of a round hole that lies on its side: their normals lie
  *     square to one level axis, their corners on a circle about it.
- * <li>{@code HangingWords} holds each {@code Hanging} against the limits and tells it in words.
+ * <li>{@code HangingConcerns} holds each {@code Hanging} against the limits and tells it in words.
  * <li>{@code HangingMap} paints large undersides place by place, where what hangs is a concern.
  * </ol>
  *

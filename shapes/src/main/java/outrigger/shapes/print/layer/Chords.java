@@ -5,20 +5,18 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Parallel lines laid across an area in one direction, as a printer lays beads over a gap.
+ * Parallel lines laid across an area in one direction, and points of those that are not held.
  *
  * @param x direction, a unit vector
  * @param y direction
- * @param held area under lines with both ends on the edge of what carries, mm^2
- * @param loose area under the others, mm^2
- * @param span length of the longest line held at both ends, mm; 0 if there is none
- * @param middle x and y of the middle of the lines about as long
+ * @param sums of their lengths
+ * @param middle x and y of the middle of the held lines about as long as the longest
  * @param looseEnds x, y of points on lines not held: their free ends and, where both are free, their middles
  * @param looseMiddles of these the middles
  * @param looseLines x, y of both ends of each line not held
  */
-record Chords(double x, double y, double held, double loose, double span, List<Double> middle,
-    List<Double> looseEnds, List<Double> looseMiddles, List<Double> looseLines) {
+record Chords(double x, double y, Beads sums, List<Double> middle, List<Double> looseEnds, List<Double> looseMiddles,
+    List<Double> looseLines) {
   /** Lines that differ by so small a share count as alike. */
   private static final double ALIKE = 0.01;
   /** Directions no further apart are one, radians. */
@@ -37,76 +35,72 @@ record Chords(double x, double y, double held, double loose, double span, List<D
     looseLines = List.copyOf(looseLines);
   }
 
+  /** A line held at both ends: its length, and where its middle lies along and across it. */
+  private record Held(double length, double along, double across) {}
+
   /** Lays the lines. */
   static Chords laid(Rim rim, double x, double y) {
-    double[] across = rim.extent(-y, x);
-    int lines = Beads.lines(across[1] - across[0]);
-    double apart = (across[1] - across[0]) / lines;
-    Beads.Cuts cuts = new Beads.Cuts(rim, x, y, across[0] + apart / 2, apart, lines);
-    double held = 0;
-    double loose = 0;
-    double span = 0;
-    List<double[]> heldLines = new ArrayList<>();
+    Cuts cuts = new Cuts(rim, x, y);
+    Beads sums = Beads.of(cuts);
+    List<Held> held = new ArrayList<>();
     List<Double> ends = new ArrayList<>();
     List<Double> middles = new ArrayList<>();
     List<Double> lineEnds = new ArrayList<>();
-    for (int j = 0; j < lines; j++) {
-      double t = across[0] + apart * (j + 0.5);
-      for (int i = cuts.start[j]; i + 1 < cuts.start[j + 1]; i += 2) {
-        double[] a = {cuts.at[i], cuts.carried[i] ? 1 : 0};
-        double[] b = {cuts.at[i + 1], cuts.carried[i + 1] ? 1 : 0};
-        double length = b[0] - a[0];
-        if (a[1] + b[1] == 2) {
-          held += length * apart;
-          span = Math.max(span, length);
-          heldLines.add(new double[] {length, (a[0] + b[0]) / 2, t});
-        } else {
-          loose += length * apart;
-          addLoose(a, b, x, y, t, ends);
-          lineEnds.addAll(point(x, y, a[0], t));
-          lineEnds.addAll(point(x, y, b[0], t));
-          middles.addAll(a[1] + b[1] == 0 ? point(x, y, (a[0] + b[0]) / 2, t) : List.of());
+    for (int j = 0; j < cuts.lines(); j++) {
+      double t = cuts.across(j);
+      for (int i = cuts.begin(j); i < cuts.end(j); i += 2) {
+        double along = (cuts.at(i) + cuts.at(i + 1)) / 2;
+        if (cuts.isHeld(i)) {
+          held.add(new Held(cuts.at(i + 1) - cuts.at(i), along, t));
+          continue;
+        }
+        for (int end = i; end <= i + 1; end++) {
+          List<Double> point = point(x, y, cuts.at(end), t);
+          lineEnds.addAll(point);
+          ends.addAll(cuts.isCarried(end) ? List.of() : point);
+        }
+        if (!cuts.isCarried(i) && !cuts.isCarried(i + 1)) {
+          ends.addAll(point(x, y, along, t));
+          middles.addAll(point(x, y, along, t));
         }
       }
     }
-    return new Chords(x, y, held, loose, span, middle(heldLines, span, apart, x, y), ends, middles, lineEnds);
+    return new Chords(x, y, sums, middle(held, sums.span(), cuts.apart(), x, y), ends, middles, lineEnds);
   }
 
   /**
    * Where the middle one of the lines about as long as the longest has its middle; of two middle ones next to each other,
    * between.
    */
-  private static List<Double> middle(List<double[]> lines, double span, double apart, double x, double y) {
-    List<double[]> longest = lines.stream().filter(line -> line[0] >= span * (1 - ALIKE)).toList();
+  private static List<Double> middle(List<Held> lines, double span, double apart, double x, double y) {
+    List<Held> longest = lines.stream().filter(line -> line.length >= span * (1 - ALIKE)).toList();
     if (longest.isEmpty()) {
       return List.of(0.0, 0.0);
     }
-    double[] a = longest.get((longest.size() - 1) / 2);
-    double[] b = longest.get(longest.size() / 2);
-    boolean isNext = Math.abs(a[2] - b[2]) < 1.5 * apart && Math.abs(a[1] - b[1]) < span / 2;
-    double[] other = isNext ? b : a;
-    return point(x, y, (a[1] + other[1]) / 2, (a[2] + other[2]) / 2);
-  }
-
-  private static void addLoose(double[] a, double[] b, double x, double y, double t, List<Double> ends) {
-    if (a[1] == 0) {
-      ends.addAll(point(x, y, a[0], t));
-    }
-    if (b[1] == 0) {
-      ends.addAll(point(x, y, b[0], t));
-    }
-    if (a[1] + b[1] == 0) {
-      ends.addAll(point(x, y, (a[0] + b[0]) / 2, t));
-    }
+    Held a = longest.get((longest.size() - 1) / 2);
+    Held b = longest.get(longest.size() / 2);
+    boolean isNext = Math.abs(a.across - b.across) < 1.5 * apart && Math.abs(a.along - b.along) < span / 2;
+    Held other = isNext ? b : a;
+    return point(x, y, (a.along + other.along) / 2, (a.across + other.across) / 2);
   }
 
   private static List<Double> point(double x, double y, double along, double across) {
     return List.of(along * x - across * y, along * y + across * x);
   }
 
+  /** Area under lines held, mm^2. */
+  double held() {
+    return sums.held();
+  }
+
   /** Share of the area held, 0 to 1. */
   double share() {
-    return held + loose == 0 ? 0 : held / (held + loose);
+    return sums.share();
+  }
+
+  /** Length of the longest line held, mm; 0 if there is none. */
+  double span() {
+    return sums.span();
   }
 
   /** Whether an edge of the rim is a free one at which lines end. */
@@ -175,12 +169,17 @@ record Chords(double x, double y, double held, double loose, double span, List<D
   /** Adds an angle unless one about the same, or half a turn off, is there; returns how many there are. */
   private static int put(double angle, double[] angles, int count) {
     for (int i = 0; i < count; i++) {
-      double turns = (angle - angles[i]) / Math.PI;
-      if (Math.abs(turns - Math.rint(turns)) * Math.PI < SAME) {
+      if (isSame(angle, angles[i], SAME)) {
         return count;
       }
     }
     angles[count] = angle;
     return count + 1;
+  }
+
+  /** Whether two angles, or one and half a turn on from the other, differ by less than some, all radians. */
+  static boolean isSame(double angle, double other, double within) {
+    double turns = (angle - other) / Math.PI;
+    return Math.abs(turns - Math.rint(turns)) * Math.PI < within;
   }
 }

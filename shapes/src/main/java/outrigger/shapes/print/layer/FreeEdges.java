@@ -18,19 +18,26 @@ final class FreeEdges {
     this.undersides = undersides;
   }
 
+  /** Something to be done for a place, mm. */
+  interface Place {
+    void take(double x, double y);
+  }
+
+  /** Gives points of a rim's free edges, from the beginning of each on, no fewer of each than some. */
+  static void forEachPoint(Rim rim, int fewest, Place place) {
+    for (int e = 0; e < rim.size(); e++) {
+      int steps = rim.isCarried(e) ? 0 : (int) Math.min(MOST_POINTS, Math.max(fewest, Math.ceil(rim.length(e) / APART)));
+      for (int i = 0; i < steps; i++) {
+        double t = (double) i / steps;
+        place.take(rim.x0(e) + t * (rim.x1(e) - rim.x0(e)), rim.y0(e) + t * (rim.y1(e) - rim.y0(e)));
+      }
+    }
+  }
+
   /** The points of a piece's free edges above steep facets, as far as they stand out from the layer below, mm. */
   static OutPoints asked(SteepUnder under, Rim rim, OutlineGrid below, double reach) {
     OutPoints out = new OutPoints(reach, under);
-    for (int e = 0; e < rim.size(); e++) {
-      if (rim.isCarried(e)) {
-        continue;
-      }
-      int steps = (int) Math.min(MOST_POINTS, Math.max(1, Math.ceil(rim.length(e) / APART)));
-      for (int i = 0; i < steps; i++) {
-        double t = (double) i / steps;
-        out.ask(rim.x0(e) + t * (rim.x1(e) - rim.x0(e)), rim.y0(e) + t * (rim.y1(e) - rim.y0(e)), below);
-      }
-    }
+    forEachPoint(rim, 1, (x, y) -> out.ask(x, y, below));
     return out;
   }
 

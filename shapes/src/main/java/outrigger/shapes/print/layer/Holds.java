@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import outrigger.shapes.print.slice.FlatBox;
 
 /**
  * The carried lengths of a rim, and the straight ways between them.
@@ -38,20 +39,20 @@ record Holds(double apart, List<Double> directions) {
     double apart = 0;
     List<double[]> angles = new ArrayList<>();
     for (int i = 0; i < reach.length && reach.length > 1; i++) {
-      List<double[]> ways = nearest(runs, reach, i);
-      apart = Math.max(apart, ways.get(0)[0]);
-      ways.stream().filter(way -> way[0] > TOUCH).forEach(way -> {
-        add(way[1], angles);
-        add(way[2], angles);
+      List<Way> ways = nearest(runs, reach, i);
+      apart = Math.max(apart, ways.get(0).length);
+      ways.stream().filter(way -> way.length > TOUCH).forEach(way -> {
+        add(way.angle, angles);
+        add(way.ofMiddles, angles);
       });
     }
     return new Holds(apart, mostTaken(angles, runs.size()));
   }
 
   /** The ways to the nearest others, nearest first; those are looked at whose boxes lie near enough. */
-  private static List<double[]> nearest(List<Run> runs, double[] reach, int i) {
+  private static List<Way> nearest(List<Run> runs, double[] reach, int i) {
     Run run = runs.get(i);
-    List<double[]> ways = new ArrayList<>();
+    List<Way> ways = new ArrayList<>();
     for (int j = i + 1; j < runs.size() && runs.get(j).minX() - run.maxX() < farthest(ways); j++) {
       addIfNear(run, runs.get(j), ways);
     }
@@ -61,43 +62,47 @@ record Holds(double apart, List<Double> directions) {
     return ways;
   }
 
-  private static double farthest(List<double[]> ways) {
-    return ways.size() < NEAREST ? Double.POSITIVE_INFINITY : ways.get(NEAREST - 1)[0];
+  private static double farthest(List<Way> ways) {
+    return ways.size() < NEAREST ? Double.POSITIVE_INFINITY : ways.get(NEAREST - 1).length;
   }
 
-  private static void addIfNear(Run run, Run other, List<double[]> ways) {
+  private static void addIfNear(Run run, Run other, List<Way> ways) {
     if (run.apart(other) < farthest(ways)) {
-      ways.add(way(run.points, other.points));
-      ways.sort((a, b) -> Double.compare(a[0], b[0]));
+      ways.add(Way.between(run.points, other.points));
+      ways.sort(Comparator.comparingDouble(Way::length));
       ways.subList(Math.min(NEAREST, ways.size()), ways.size()).clear();
     }
   }
 
   /** One run of carried edges, x, y of its points, with the box round it. */
-  private record Run(double[] points, double minX, double minY, double maxX, double maxY) {
+  private record Run(double[] points, FlatBox box) {
     static Run of(double[] p) {
-      double[] b = {p[0], p[1], p[0], p[1]};
+      FlatBox box = FlatBox.NONE;
       for (int i = 0; i < p.length; i += 2) {
-        b[0] = Math.min(b[0], p[i]);
-        b[1] = Math.min(b[1], p[i + 1]);
-        b[2] = Math.max(b[2], p[i]);
-        b[3] = Math.max(b[3], p[i + 1]);
+        box = box.with(p[i], p[i + 1]);
       }
-      return new Run(p, b[0], b[1], b[2], b[3]);
+      return new Run(p, box);
+    }
+
+    double minX() {
+      return box.minX();
+    }
+
+    double maxX() {
+      return box.maxX();
     }
 
     /** How far the boxes lie apart. */
     double apart(Run other) {
-      return Math.hypot(Math.max(0, Math.max(minX - other.maxX, other.minX - maxX)),
-          Math.max(0, Math.max(minY - other.maxY, other.minY - maxY)));
+      return Math.hypot(Math.max(0, Math.max(minX() - other.maxX(), other.minX() - maxX())),
+          Math.max(0, Math.max(box.minY() - other.box.maxY(), other.box.minY() - box.maxY())));
     }
   }
 
-  /** Counts an angle, as one that is there already if it is the same or half a turn off. */
+  /** Counts an angle among angles and their counts, as one that is there already if it is the same or half a turn off. */
   private static void add(double angle, List<double[]> angles) {
     for (double[] other : angles) {
-      double turns = (angle - other[0]) / Math.PI;
-      if (Math.abs(turns - Math.rint(turns)) * Math.PI < SAME) {
+      if (Chords.isSame(angle, other[0], SAME)) {
         other[1]++;
         return;
       }
@@ -170,38 +175,46 @@ record Holds(double apart, List<Double> directions) {
     return both;
   }
 
-  /** Length and direction of the shortest way from one run's points and edges to the other's, and from middle to middle. */
-  private static double[] way(double[] a, double[] b) {
-    double[] forth = pointsTo(a, b);
-    double[] back = pointsTo(b, a);
-    double[] least = forth[0] <= back[0] ? forth : back;
-    return new double[] {least[0], least[1], StrictMath.atan2(mean(b, 1) - mean(a, 1), mean(b, 0) - mean(a, 0))};
-  }
-
-  private static double mean(double[] points, int axis) {
-    double sum = 0;
-    for (int i = axis; i < points.length; i += 2) {
-      sum += points[i];
+  /**
+   * The shortest way from one run's points and edges to the other's, and the direction from middle to middle.
+   *
+   * @param length mm
+   * @param angle radians
+   * @param ofMiddles radians
+   */
+  private record Way(double length, double angle, double ofMiddles) {
+    static Way between(double[] a, double[] b) {
+      double middles = StrictMath.atan2(mean(b, 1) - mean(a, 1), mean(b, 0) - mean(a, 0));
+      Way forth = from(a, b, middles);
+      Way back = from(b, a, middles);
+      return forth.length <= back.length ? forth : back;
     }
-    return 2 * sum / points.length;
-  }
 
-  private static double[] pointsTo(double[] points, double[] run) {
-    double[] best = {Double.POSITIVE_INFINITY, 0};
-    for (int i = 0; i < points.length; i += 2) {
-      for (int j = 0; j + 3 < run.length; j += 2) {
-        double dx = run[j + 2] - run[j];
-        double dy = run[j + 3] - run[j + 1];
-        double px = points[i] - run[j];
-        double py = points[i + 1] - run[j + 1];
-        double square = dx * dx + dy * dy;
-        double t = square == 0 ? 0 : Math.max(0, Math.min(1, (px * dx + py * dy) / square));
-        double length = Math.hypot(t * dx - px, t * dy - py);
-        if (length < best[0]) {
-          best = new double[] {length, StrictMath.atan2(t * dy - py, t * dx - px)};
+    private static double mean(double[] points, int axis) {
+      double sum = 0;
+      for (int i = axis; i < points.length; i += 2) {
+        sum += points[i];
+      }
+      return 2 * sum / points.length;
+    }
+
+    private static Way from(double[] points, double[] run, double middles) {
+      Way best = new Way(Double.POSITIVE_INFINITY, 0, middles);
+      for (int i = 0; i < points.length; i += 2) {
+        for (int j = 0; j + 3 < run.length; j += 2) {
+          double dx = run[j + 2] - run[j];
+          double dy = run[j + 3] - run[j + 1];
+          double px = points[i] - run[j];
+          double py = points[i + 1] - run[j + 1];
+          double square = dx * dx + dy * dy;
+          double t = square == 0 ? 0 : Math.max(0, Math.min(1, (px * dx + py * dy) / square));
+          double length = Math.hypot(t * dx - px, t * dy - py);
+          if (length < best.length) {
+            best = new Way(length, StrictMath.atan2(t * dy - py, t * dx - px), middles);
+          }
         }
       }
+      return best;
     }
-    return best;
   }
 }

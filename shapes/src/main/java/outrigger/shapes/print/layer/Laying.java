@@ -125,7 +125,7 @@ final class Laying {
   /** Gives places in one of the pieces left, the farthest out among them. */
   void forEachLeft(Rim rim, Place place) {
     onFreeEdges(rim, (x, y, out) -> place.take(x, y, Math.min(out, laid.distance(x, y))));
-    Beads.alongX(rim, (from, to, y) -> {
+    Cuts.alongX(rim, (from, to, y) -> {
       inside(from, to, y, place);
       return true;
     });
@@ -145,14 +145,6 @@ final class Laying {
   }
 
   private void onFreeEdges(Rim rim, Place place) {
-    for (int e = 0; e < rim.size(); e++) {
-      int steps = rim.isCarried(e) ? 0 : (int) Math.min(MOST_POINTS, Math.max(2, Math.ceil(rim.length(e) / APART)));
-      for (int i = 0; i < steps; i++) {
-        double t = (double) i / steps;
-        double x = rim.x0(e) + t * (rim.x1(e) - rim.x0(e));
-        double y = rim.y0(e) + t * (rim.y1(e) - rim.y0(e));
-        place.take(x, y, below.distance(x, y));
-      }
-    }
+    FreeEdges.forEachPoint(rim, 2, (x, y) -> place.take(x, y, below.distance(x, y)));
   }
 }

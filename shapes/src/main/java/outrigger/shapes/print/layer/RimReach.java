@@ -12,7 +12,7 @@ final class RimReach {
 
   /** Whether all that lies within a rim lies within a distance of what is below. */
   static boolean isWithin(Rim rim, OutlineGrid below, double distance) {
-    return Beads.alongX(rim, (from, to, y) -> {
+    return Cuts.alongX(rim, (from, to, y) -> {
       int steps = (int) Math.ceil((to - from) / APART) + 1;
       for (int k = 0; k < steps; k++) {
         if (!below.isWithin(distance, from + (to - from) * (k + 0.5) / steps, y)) {

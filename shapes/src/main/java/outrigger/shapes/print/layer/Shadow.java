@@ -33,17 +33,7 @@ public final class Shadow {
 
   /** Whether a place lies in a facet's shadow or on its edge. */
   public static boolean holds(Mesh mesh, int facet, double x, double y) {
-    int a = mesh.corner(facet, 2);
-    for (int k = 0; k < 3; k++) {
-      int b = mesh.corner(facet, k);
-      double ax = Grid.toMm(mesh.x(a));
-      double ay = Grid.toMm(mesh.y(a));
-      if ((Grid.toMm(mesh.x(b)) - ax) * (y - ay) > (Grid.toMm(mesh.y(b)) - ay) * (x - ax)) {
-        return false;
-      }
-      a = b;
-    }
-    return true;
+    return holds(ends(mesh, facet), x, y);
   }
 
   /** How far a place lies beside a shadow, mm; 0 in it. */

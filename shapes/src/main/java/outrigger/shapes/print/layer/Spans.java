@@ -54,7 +54,7 @@ final class Spans {
   static Optional<Laying> along(Section piece, Rim rim, OutlineGrid below, Chords chords, LayingLimits limits) {
     double[] across = rim.extent(-chords.y(), chords.x());
     // the longest line may lie between two of those known
-    double most = chords.span() + 2 * (across[1] - across[0]) / Beads.lines(across[1] - across[0]);
+    double most = chords.span() + 2 * (across[1] - across[0]) / Cuts.lines(across[1] - across[0]);
     return rim.size() > MOST_EDGES ? Optional.empty()
         : Optional.of(new Laying(piece, List.of(StrictMath.atan2(chords.y(), chords.x())), below, most, limits));
   }

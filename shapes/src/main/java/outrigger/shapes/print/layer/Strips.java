@@ -6,7 +6,7 @@ import java.util.List;
 
 /**
  * What of an area lies under parallel lines no longer than a bound, both ends on carried edges: the area cut at every corner
- * into trapezoids along the lines, and these put together into strips; exact, where {@link Beads} takes samples.
+ * into trapezoids along the lines, and these put together into strips; exact, where {@link Cuts} are samples.
  */
 final class Strips {
   /** Corners that lie so near to each other across the lines are at one place, mm. */

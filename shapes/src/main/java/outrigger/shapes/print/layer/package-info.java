@@ -14,9 +14,10 @@
  *     carried. {@code Causes} tells the undersides and corners of a piece. {@link OutlineGrid} and {@code LoopArea} tell
  *     what is near an outline or within it. {@code OutPoints} keeps the points that stand out, less what they lie beside the
  *     {@link Shadow} of the steep facet under them ({@code SteepUnder}).
- * <li>{@link Rim} tells which edges of such a piece are carried. {@code Beads} and {@link Chords} lay lines across it, as a
- *     printer lays beads: what holds both ends is a bridge, what does not is a {@link FreePart} and stands out into the air.
- *     {@code RimReach} tells how far all of it lies from what is below.
+ * <li>{@link Rim} tells which edges of such a piece are carried. {@code Cuts} are lines laid across it, as a printer lays
+ *     beads; {@code Beads} sums them up, {@link Chords} keeps points of them: what holds both ends is a bridge, what does
+ *     not is a {@link FreePart} and stands out into the air. {@code RimReach} tells how far all of it lies from what is
+ *     below.
  * <li>Where that leaves a concern and what carries lies in several places, {@code Holds} tells the ways between these, and
  *     {@code Spans} seeks the shortest lines that still lay as much: {@code Laying} lays them from hold to hold and then
  *     across, in {@code Strips} that are exact.

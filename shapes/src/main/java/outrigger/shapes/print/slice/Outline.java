@@ -2,7 +2,7 @@ package outrigger.shapes.print.slice;
 
 import java.util.Arrays;
 
-/** Sums over one closed loop of points x, y, the first not repeated. */
+/** The area of one closed loop of points x, y, the first not repeated, and the same loop with fewer points. */
 public final class Outline {
   private Outline() {}
 
@@ -13,15 +13,6 @@ public final class Outline {
       sum += (p[i] - p[0]) * (p[i + 3] - p[1]) - (p[i + 2] - p[0]) * (p[i + 1] - p[1]);
     }
     return sum / 2;
-  }
-
-  /** Length once round. */
-  static double length(double[] p) {
-    double sum = 0;
-    for (int i = 0, j = p.length - 2; i < p.length; j = i, i += 2) {
-      sum += Math.sqrt((p[i] - p[j]) * (p[i] - p[j]) + (p[i + 1] - p[j + 1]) * (p[i + 1] - p[j + 1]));
-    }
-    return sum;
   }
 
   /**

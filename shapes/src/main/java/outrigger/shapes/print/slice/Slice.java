@@ -36,11 +36,6 @@ public final class Slice {
     return areas.getSum();
   }
 
-  /** Length of all outlines, holes' too, mm. */
-  public double outline() {
-    return loops.stream().mapToDouble(Outline::length).sum();
-  }
-
   /** The area with its true corners. */
   public Section section() {
     return Section.of(loops);

@@ -2,8 +2,8 @@
  * What level planes cut out of a part, and flat outlines.
  *
  * <p><b>Input.</b> A proven mesh and a height. <b>Output.</b> A {@link Slice}: closed loops of points, mm. Of loops and
- * points {@link Outline} tells area and middle, {@link FlatHull} the convex hull, {@link FlatCircle} the circle that fits
- * best.
+ * points {@link Outline} tells the area and leaves corners out that hardly matter; {@link FlatBox} is the box round them,
+ * {@link FlatHull} the convex hull, {@link FlatCircle} the circle that fits best.
  *
  * <p><b>Steps</b> of {@link Slicer}.
  * <ol>

@@ -16,7 +16,7 @@ import outrigger.shapes.print.slice.FlatCircle;
 import outrigger.shapes.print.slice.Outline;
 import outrigger.shapes.print.slice.Slice;
 import outrigger.shapes.print.slice.Slicer;
-import outrigger.shapes.print.tree.Overhead;
+import outrigger.shapes.print.tree.Plumb;
 
 /**
  * Round holes that open on the bed with no bevel: the first layers bulge into them, and what should fit does not.
@@ -56,7 +56,7 @@ final class BedHoles {
     high.forEach(circle -> cells.computeIfAbsent(cell(circle, 0, 0), cell -> new ArrayList<>()).add(circle));
     for (FlatCircle hole : low) {
       above(hole, cells).map(circle -> new Bitten(hole, circle.radius(), circle.radius() - hole.radius() + bulge,
-          Overhead.isCovered(specimen.facetTree(), hole.x(), hole.y())))
+          Plumb.isCovered(specimen.facetTree(), hole.x(), hole.y())))
           .filter(b -> b.bite > bulge / 2 && 2 * b.radius <= WIDEST).ifPresent(bitten::add);
     }
   }

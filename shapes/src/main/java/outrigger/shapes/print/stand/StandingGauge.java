@@ -26,8 +26,6 @@ public final class StandingGauge implements Gauge {
   private static final double TALL = 2;
   /** What is exactly at a limit is within it, however the part is turned: rounding changes it by less than this part. */
   private static final double ROUNDING = 1e-3;
-  /** Smaller areas would be told as nothing, mm^2. */
-  private static final double POINT = 0.05;
 
   @Override
   public String name() {
@@ -60,7 +58,7 @@ public final class StandingGauge implements Gauge {
 
   /** How much lies on the bed: less than can be told in a number is a point or an edge. */
   private static String onBed(double area, String what) {
-    return (area < POINT ? "a point or an edge of the " + what + " lies"
+    return (area < Words.LEAST_AREA ? "a point or an edge of the " + what + " lies"
         : Words.number(area, 1) + " mm2 of the " + what + " lie") + " on the bed";
   }
 

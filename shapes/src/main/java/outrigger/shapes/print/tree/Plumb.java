@@ -2,7 +2,7 @@ package outrigger.shapes.print.tree;
 
 import outrigger.shapes.print.facet.Vec;
 
-/** A plumb line through a part, above one place of the bed. */
+/** A plumb line through a part, above one place of the bed, and what of it lies there. */
 public final class Plumb {
   private final FacetTree tree;
   private final double x;
@@ -18,6 +18,11 @@ public final class Plumb {
     this.y = y;
     this.from = from;
     this.to = to;
+  }
+
+  /** Whether a facet lies over a place of the bed, mm. */
+  public static boolean isCovered(FacetTree tree, double x, double y) {
+    return tree.size() > 0 && new Plumb(tree, x, y, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY).meetsBetween(1);
   }
 
   /** Whether a part is solid at a place all the way from one height up to another, all mm. */
@@ -36,7 +41,7 @@ public final class Plumb {
       return meetsBetween(2 * node) || meetsBetween(2 * node + 1);
     }
     for (int slot = tree.firstSlot(node); slot < tree.endSlot(node); slot++) {
-      int side = Overhead.side(tree, slot, x, y);
+      int side = side(slot);
       double height = side == 0 ? Double.NEGATIVE_INFINITY : height(slot);
       if (height > from && height < to) {
         return true;
@@ -44,6 +49,21 @@ public final class Plumb {
       above += height < to ? 0 : side;
     }
     return false;
+  }
+
+  /** 1 where a facet over the place faces up, -1 where it faces down, 0 where it does not lie over it. */
+  private int side(int slot) {
+    double a = side(slot, 0);
+    double b = side(slot, 1);
+    double c = side(slot, 2);
+    return a >= 0 && b >= 0 && c >= 0 && a + b + c > 0 ? 1 : a <= 0 && b <= 0 && c <= 0 && a + b + c < 0 ? -1 : 0;
+  }
+
+  private double side(int slot, int k) {
+    float[] p = tree.corners();
+    int a = 9 * slot + 3 * k;
+    int b = 9 * slot + 3 * ((k + 1) % 3);
+    return ((double) p[b] - p[a]) * (y - p[a + 1]) - ((double) p[b + 1] - p[a + 1]) * (x - p[a]);
   }
 
   /** Height of a facet's plane at the place. */

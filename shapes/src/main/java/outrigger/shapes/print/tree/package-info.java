@@ -3,7 +3,7 @@
  *
  * <p><b>Input.</b> A mesh and the normals of its facets. <b>Output.</b> A {@link FacetTree}, built once and read by several
  * threads, and the ways to ask it: {@link NearSearch} for what lies within a ball, {@link Facing} for where facets stand
- * against each other, {@link FarSide} for what lies farthest, {@link Overhead} for what lies straight above.
+ * against each other, {@link FarSide} for what lies farthest, {@link Plumb} for what lies straight above a place of the bed.
  *
  * <p><b>Steps.</b>
  * <ol>

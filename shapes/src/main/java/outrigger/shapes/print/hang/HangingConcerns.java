@@ -14,10 +14,11 @@ import outrigger.shapes.print.layer.Hang;
 import outrigger.shapes.print.layer.LayerScan;
 import outrigger.shapes.print.layer.Patch;
 import outrigger.shapes.print.layer.Undersides;
+import outrigger.shapes.print.slice.FlatBox;
 import outrigger.shapes.print.slice.FlatHull;
 
 /** Judges what hangs and puts it into words. */
-final class HangingWords {
+final class HangingConcerns {
   /** Good cooling gets so much further than the limit, degrees: 50 to 60 instead of 45; common practice. */
   private static final double COOLED = 15;
   /** What is exactly at a limit is within it, however the part is turned: lengths change by as much in rounding, mm. */
@@ -26,13 +27,11 @@ final class HangingWords {
   private static final double CORNERS = 0.05;
   /** What an island grows to within so much of its lowest place is its bottom, as that of a round bar, mm: own choice. */
   private static final double BOTTOM = 1;
-  /** Smaller areas would be told as nothing, mm^2. */
-  private static final double LEAST_TOLD = 0.05;
 
   private final Specimen specimen;
   private final Undersides undersides;
 
-  HangingWords(Specimen specimen, Undersides undersides) {
+  HangingConcerns(Specimen specimen, Undersides undersides) {
     this.specimen = specimen;
     this.undersides = undersides;
   }
@@ -196,7 +195,7 @@ final class HangingWords {
   }
 
   private boolean isShutIn(Hanging hanging) {
-    return specimen.hollows().any() && specimen.hollows().holds(hanging.box());
+    return specimen.hollows().holds(hanging.box());
   }
 
   /** What helps a roof under which no support can be taken out. */
@@ -229,7 +228,7 @@ final class HangingWords {
     String limit = Words.degrees(specimen.limit(Limit.OVERHANG));
     String words;
     if (concerns.isEmpty()) {
-      words = "no support needed: " + (leaning < LEAST_TOLD ? "nothing leans beyond " + limit
+      words = "no support needed: " + (leaning < Words.LEAST_AREA ? "nothing leans beyond " + limit
           : "the " + Words.number(leaning, 1) + " mm2 that lean beyond " + limit
               + " are short bridges, ledges and roofs that hold by themselves");
     } else {
@@ -248,8 +247,8 @@ final class HangingWords {
     return extent(hanging.area(), hanging.bounds());
   }
 
-  private static String extent(double area, double... b) {
-    String within = "within " + Words.number(b[2] - b[0], 1) + " x " + Words.number(b[3] - b[1], 1) + " mm";
-    return area < LEAST_TOLD ? within : Words.number(area, 1) + " mm2 seen from below, " + within;
+  private static String extent(double area, FlatBox box) {
+    String within = "within " + Words.number(box.width(), 1) + " x " + Words.number(box.depth(), 1) + " mm";
+    return area < Words.LEAST_AREA ? within : Words.number(area, 1) + " mm2 seen from below, " + within;
   }
 }

@@ -1,0 +1,148 @@
+package outrigger.shapes.print.layer;
+
+import java.util.Arrays;
+
+/** Parallel lines laid across an area, as a printer lays beads over a gap: where each crosses the area's rim; mm. */
+final class Cuts {
+  /** Lines are laid about as near as this, mm, half as wide as printed; no fewer, no more than so many. Own choice. */
+  static final double NEAR = 0.25;
+  private static final int FEWEST = 9;
+  private static final int MOST = 64;
+
+  private final Rim rim;
+  private final double x;
+  private final double y;
+  private final double low;
+  private final double apart;
+  private final double first;
+  /** First crossing of each line, and the end. */
+  private final int[] start;
+  /** Crossings of each line, rising, and whether the rim is carried there; two by two the area lies between them. */
+  private final double[] at;
+  private final boolean[] carried;
+
+  /** Lays lines along a unit vector. */
+  Cuts(Rim rim, double x, double y) {
+    this.rim = rim;
+    this.x = x;
+    this.y = y;
+    double[] across = rim.extent(-y, x);
+    int lines = lines(across[1] - across[0]);
+    low = across[0];
+    apart = (across[1] - across[0]) / lines;
+    first = low + apart / 2;
+    start = new int[lines + 1];
+    for (int e = 0; e < rim.size(); e++) {
+      int end = endLine(e);
+      for (int j = firstLine(e); j < end; j++) {
+        start[j + 1]++;
+      }
+    }
+    for (int j = 0; j < lines; j++) {
+      start[j + 1] += start[j];
+    }
+    at = new double[start[lines]];
+    carried = new boolean[start[lines]];
+    int[] fill = Arrays.copyOf(start, lines);
+    for (int e = 0; e < rim.size(); e++) {
+      double t0 = across(rim.x0(e), rim.y0(e));
+      double t1 = across(rim.x1(e), rim.y1(e));
+      double s0 = rim.x0(e) * x + rim.y0(e) * y;
+      double s1 = rim.x1(e) * x + rim.y1(e) * y;
+      int end = endLine(e);
+      for (int j = firstLine(e); j < end; j++) {
+        put(j, fill[j]++, s0 + (first + apart * j - t0) / (t1 - t0) * (s1 - s0), rim.isCarried(e));
+      }
+    }
+  }
+
+  /** How many lines are laid across a width, mm. */
+  static int lines(double width) {
+    return (int) Math.max(FEWEST, Math.min(MOST, Math.ceil(width / NEAR)));
+  }
+
+  /** Takes a length of a line along X within an area. */
+  interface Line {
+    /** Returns whether to go on with others. */
+    boolean take(double from, double to, double y);
+  }
+
+  /** Lays lines along X within a rim until one says stop; whether none did. */
+  static boolean alongX(Rim rim, Line line) {
+    Cuts cuts = new Cuts(rim, 1, 0);
+    for (int j = 0; j < cuts.lines(); j++) {
+      for (int i = cuts.begin(j); i < cuts.end(j); i += 2) {
+        if (!line.take(cuts.at(i), cuts.at(i + 1), cuts.across(j))) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private void put(int line, int end, double s, boolean isCarried) {
+    int i = end;
+    for (; i > start[line] && at[i - 1] > s; i--) {
+      at[i] = at[i - 1];
+      carried[i] = carried[i - 1];
+    }
+    at[i] = s;
+    carried[i] = isCarried;
+  }
+
+  private double across(double px, double py) {
+    return py * x - px * y;
+  }
+
+  /** The first line that crosses an edge. */
+  private int firstLine(int e) {
+    double least = Math.min(across(rim.x0(e), rim.y0(e)), across(rim.x1(e), rim.y1(e)));
+    return (int) Math.max(0, Math.ceil((least - first) / apart));
+  }
+
+  /** The line after the last that crosses it. */
+  private int endLine(int e) {
+    double most = Math.max(across(rim.x0(e), rim.y0(e)), across(rim.x1(e), rim.y1(e)));
+    return (int) Math.min(lines(), Math.ceil((most - first) / apart));
+  }
+
+  /** How many lines there are. */
+  int lines() {
+    return start.length - 1;
+  }
+
+  /** Distance of a line from the next. */
+  double apart() {
+    return apart;
+  }
+
+  /** Where a line lies across the others. */
+  double across(int line) {
+    return low + apart * (line + 0.5);
+  }
+
+  /** The crossing where a line's first length within the area begins; the next ones begin at every second after it. */
+  int begin(int line) {
+    return start[line];
+  }
+
+  /** No length of a line begins from this crossing on. */
+  int end(int line) {
+    return start[line + 1] - 1;
+  }
+
+  /** Where along its line a crossing lies. */
+  double at(int crossing) {
+    return at[crossing];
+  }
+
+  /** Whether a crossing lies on a carried edge. */
+  boolean isCarried(int crossing) {
+    return carried[crossing];
+  }
+
+  /** Whether the length that begins at a crossing has both ends on carried edges. */
+  boolean isHeld(int crossing) {
+    return carried[crossing] && carried[crossing + 1];
+  }
+}
