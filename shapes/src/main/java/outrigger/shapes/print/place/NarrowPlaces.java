@@ -74,7 +74,7 @@ public final class NarrowPlaces {
       return List.of(place);
     }
     // asked before any descent, for most parts of what is no row of pins are none
-    if (!closer.groups().values().stream().allMatch(group -> isSmall(group, least) || NarrowPlace.isAllRound(group))) {
+    if (!closer.groups().values().stream().allMatch(group -> isSmall(group, least) || new SpotSpread(group).isAllRound())) {
       return List.of(place);
     }
     List<NarrowPlace> parts = grouped(closer, place.rim(), least, descent);
@@ -112,7 +112,7 @@ public final class NarrowPlaces {
 
   /** Whether a group is dropped: a few facets that rounding has tilted are no wall. */
   private static boolean isSmall(List<Spot> group, double least) {
-    return NarrowPlace.area(group) < least && group.stream().noneMatch(Spot::isEdge);
+    return SpotSpread.area(group) < least && group.stream().noneMatch(Spot::isEdge);
   }
 
   /** Adds a place, or joins it to one whose narrowest spot is linked to its own: what lies round one tip is one place. */
@@ -229,7 +229,7 @@ public final class NarrowPlaces {
   private static Spot central(List<Spot> group) {
     double least = group.stream().mapToDouble(Spot::width).min().orElseThrow();
     List<Spot> equal = group.stream().filter(s -> s.width() <= least + EVEN).toList();
-    Vec middle = NarrowPlace.middle(equal);
+    Vec middle = SpotSpread.middle(equal);
     return equal.stream().min(Comparator.comparingDouble((Spot s) -> s.ball().middle().distance(middle)))
         .orElseThrow();
   }

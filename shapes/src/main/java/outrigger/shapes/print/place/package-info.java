@@ -11,8 +11,8 @@
  * <li>{@link Descent} goes from the narrowest spot of a place to where its two facets come closest ({@code FacetPair}), as
  *     far as a ball held there bears it out. On meshes finer than samples {@code FineDescent} goes before it from facet to
  *     facet ({@code Around}) and to the border of their faces.
- * <li>Spots of a place give its form by how normals and middles spread ({@code Axes}). Whether a strip stands on something
- *     or goes right through, {@code FarEnd} tells.
+ * <li>{@code SpotSpread} tells the form of a place by how normals and middles of its spots spread ({@code Axes}). Whether
+ *     a strip stands on something or goes right through, {@code FarEnd} tells.
  * <li>{@link FineAreas} measures again over how much surface small places are narrow.
  * </ol>
  *
