@@ -32,7 +32,7 @@ public final class Limits {
     values.put(Limit.HEIGHT_ERROR, printer.layer() / 4);
     // One line's width decides what is printed at all; a wish for the width itself moves what hangs on it.
     double width = wishes.getOrDefault(Limit.EXTRUSION_WIDTH, printer.extrusionWidth());
-    for (Limit line : new Limit[] {Limit.EXTRUSION_WIDTH, Limit.LINE, Limit.GAP, Limit.STROKE}) {
+    for (Limit line : new Limit[] {Limit.EXTRUSION_WIDTH, Limit.LEAST_WALL, Limit.GAP, Limit.STROKE}) {
       values.put(line, width);
     }
     material.ifPresent(filament -> values.put(Limit.DENSITY, filament.density()));

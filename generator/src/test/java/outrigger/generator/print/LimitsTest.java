@@ -27,7 +27,7 @@ class LimitsTest {
   void of_printerAndMaterial_takesTheirRows() {
     PrintLimits limits = of("demo-0.6", Map.of());
     assertEquals(1.3, limits.of(Limit.WALL));
-    assertEquals(0.65, limits.of(Limit.LINE));
+    assertEquals(0.65, limits.of(Limit.LEAST_WALL));
     assertEquals(0.3, limits.of(Limit.LAYER));
     assertEquals(300, limits.of(Limit.BED_X));
     assertEquals(1.27, limits.of(Limit.DENSITY));
@@ -37,7 +37,7 @@ class LimitsTest {
   void of_wish_comesBeforeThePrinter() {
     PrintLimits limits = of("demo-0.4", Map.of(Limit.OVERHANG, 55.0, Limit.EXTRUSION_WIDTH, 0.5, Limit.GAP, 0.3));
     assertEquals(55, limits.of(Limit.OVERHANG));
-    assertEquals(0.5, limits.of(Limit.LINE));
+    assertEquals(0.5, limits.of(Limit.LEAST_WALL));
     assertEquals(0.3, limits.of(Limit.GAP));
   }
 

@@ -113,9 +113,4 @@ public final class FacetField {
   public double value(int facet) {
     return values[facet];
   }
-
-  /** Whether a facet is a concern. */
-  public boolean isBad(int facet) {
-    return lowIsBad ? values[facet] < bound : values[facet] > bound;
-  }
 }

@@ -15,8 +15,8 @@ import outrigger.shapes.print.facet.Facets;
 final class MaterialGauge implements Gauge {
   private static final double MM3_PER_CM3 = 1000;
   /**
-   * Facets whose normal lies nearer to the vertical than 45 degrees are covered by solid layers, others by outlines; those at
-   * just 45 degrees too, however the part is turned: rounding to the grid leans them by less than a quarter of a degree.
+   * Facets whose normal lies nearer to the vertical than 45 degrees are covered by solid layers, others by outlines; those
+   * at just 45 degrees too, however the part is turned: rounding to the grid leans them by less than a quarter of a degree.
    */
   private static final double STEEP = StrictMath.cos(StrictMath.toRadians(44.75));
   private static final double PERCENT = 100;

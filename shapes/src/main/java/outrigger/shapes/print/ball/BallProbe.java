@@ -172,7 +172,7 @@ public final class BallProbe {
     double growth = u.plus(spoke, 1).length() / 2;
     Vec across = u.minus(spoke);
     boolean held = growth < Facing.HELD && !tree.isNeedle(stopper);
-    return new Ball(centre, 2 * r, held ? Grip.FACING : Grip.FREE, across.times(1 / across.length()),
+    return new Ball(centre, 2 * r, held ? Grip.FACING : Grip.FREE, across.unit(),
         slope(growth), stopper, tangent.stop());
   }
 

@@ -174,8 +174,7 @@ final class Spokes {
 
   /** Unit vector along which the pair holds the ball. */
   Vec across() {
-    Vec d = vector(first).minus(vector(second));
-    return d.times(1 / d.length());
+    return vector(first).minus(vector(second)).unit();
   }
 
   /** Whether the two of the pair alone hold the ball. */

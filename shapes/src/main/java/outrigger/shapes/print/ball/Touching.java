@@ -26,12 +26,8 @@ public final class Touching extends NearSearch {
   void gather(Vec centre, double reach, Spokes into) {
     spokes = into;
     spokes.clear();
-    x = centre.x();
-    y = centre.y();
-    z = centre.z();
-    reach2 = reach * reach;
     needlesToo = false;
-    walk();
+    walk(centre, reach);
     if (spokes.isEmpty()) {
       needlesToo = true;
       walk();

@@ -45,6 +45,11 @@ public record Vec(double x, double y, double z) {
     return Math.sqrt(dot(this));
   }
 
+  /** A vector of length 1 the same way. */
+  public Vec unit() {
+    return times(1 / length());
+  }
+
   /** How far another place lies off, mm. */
   public double distance(Vec v) {
     return minus(v).length();

@@ -17,6 +17,7 @@
  *     direction, it takes or drops cells by their bounds, and looks at single facets where bounds do not decide.
  * </ol>
  *
- * <p><b>Sources.</b> None.
+ * <p><b>Sources.</b> M. Abramowitz, I. A. Stegun, <i>Handbook of Mathematical Functions</i> (1964), 4.4.46, for the arc
+ * cosine of {@link Cones}.
  */
 package outrigger.shapes.print.facet;

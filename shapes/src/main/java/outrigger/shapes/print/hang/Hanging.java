@@ -50,6 +50,11 @@ record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area)
     return new Hanging(hangs, Math.min(depth, Math.hypot(box.width(), box.depth())), patches, area);
   }
 
+  /** A piece by itself. */
+  static Hanging of(Hang hang) {
+    return of(List.of(hang), hang.depth());
+  }
+
   /** The same without some of its pieces, each a hanging of its own. */
   Hanging without(List<Hanging> pieces) {
     List<Hang> left = new ArrayList<>(hangs);
@@ -179,7 +184,7 @@ record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area)
   double[] farthest() {
     Hang deepest = deepest();
     double[] at = deepest.loose().farthest();
-    return new double[] {at[0], at[1], Hanging.of(List.of(deepest), 0).middle()[2]};
+    return new double[] {at[0], at[1], of(deepest).middle()[2]};
   }
 
   private static double square(Patch patch, double... p) {

@@ -91,7 +91,7 @@ final class HangingConcerns {
     double hopeless = LayerScan.HOPELESS * specimen.limit(Limit.LEDGE);
     return island.hangs().stream()
         .filter(hang -> !hang.starts() && hang.z() > bottom && isBeyond(hang.depth(), hopeless))
-        .map(hang -> Hanging.of(List.of(hang), hang.depth())).filter(this::isFlat).toList();
+        .map(Hanging::of).filter(this::isFlat).toList();
   }
 
   private boolean isFlat(Hanging hanging) {
@@ -113,7 +113,7 @@ final class HangingConcerns {
   private Concern island(Hanging hanging) {
     Hang first = hanging.firstStart();
     long others = hanging.hangs().stream().filter(Hang::starts).count() - 1;
-    double[] at = Hanging.of(List.of(first), 0).place(specimen.mesh());
+    double[] at = Hanging.of(first).place(specimen.mesh());
     double size = FlatHull.around(first.piece().loops()).diameter();
     return new Concern("island", Severity.ERROR, at[0], at[1], at[2], size, 0, Limit.LEDGE, hanging.area(),
         "something starts in the air, " + Words.mm(at[2] - specimen.bed()) + " above the bed, with nothing under it"
@@ -182,7 +182,7 @@ final class HangingConcerns {
     Hang widest = hanging.widest();
     double angle = StrictMath.toDegrees(StrictMath.atan2(widest.alongY(), widest.alongX()));
     double turned = Math.rint(((angle % 180) + 180) % 180) % 180;
-    double[] middle = Hanging.of(List.of(widest), 0).middle();
+    double[] middle = Hanging.of(widest).middle();
     double area = hanging.area() - (isLoose(hanging) ? hanging.freeArea() : 0);
     boolean hopeless = isBeyond(widest.span(), specimen.limit(Limit.BRIDGE_MOST));
     Limit limit = hopeless ? Limit.BRIDGE_MOST : Limit.BRIDGE;

@@ -22,20 +22,20 @@ record Beads(double held, double loose, double span) {
     double loose = 0;
     double span = 0;
     for (int j = 0; j < cuts.lines(); j++) {
-      for (int i = cuts.begin(j); i < cuts.end(j); i += 2) {
-        double length = cuts.at(i + 1) - cuts.at(i);
+      for (int i = cuts.start[j]; i + 1 < cuts.start[j + 1]; i += 2) {
+        double length = cuts.at[i + 1] - cuts.at[i];
         if (cuts.isHeld(i)) {
-          held += length * cuts.apart();
+          held += length * cuts.apart;
           span = Math.max(span, length);
         } else {
-          loose += length * cuts.apart();
+          loose += length * cuts.apart;
         }
       }
     }
     return new Beads(held, loose, span);
   }
 
-  /** How well the direction suits: the share held, less a little for long lines; no area is narrower than lines are apart. */
+  /** How well the direction suits: the share held, less a little for long lines; areas are as wide as lines are apart. */
   double merit() {
     return share() - LONG * span / Math.sqrt(Math.max(held + loose, Cuts.NEAR * span));
   }

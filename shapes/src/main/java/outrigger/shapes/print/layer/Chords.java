@@ -48,24 +48,24 @@ record Chords(double x, double y, Beads sums, List<Double> middle, List<Double> 
     List<Double> lineEnds = new ArrayList<>();
     for (int j = 0; j < cuts.lines(); j++) {
       double t = cuts.across(j);
-      for (int i = cuts.begin(j); i < cuts.end(j); i += 2) {
-        double along = (cuts.at(i) + cuts.at(i + 1)) / 2;
+      for (int i = cuts.start[j]; i + 1 < cuts.start[j + 1]; i += 2) {
+        double along = (cuts.at[i] + cuts.at[i + 1]) / 2;
         if (cuts.isHeld(i)) {
-          held.add(new Held(cuts.at(i + 1) - cuts.at(i), along, t));
+          held.add(new Held(cuts.at[i + 1] - cuts.at[i], along, t));
           continue;
         }
         for (int end = i; end <= i + 1; end++) {
-          List<Double> point = point(x, y, cuts.at(end), t);
+          List<Double> point = point(x, y, cuts.at[end], t);
           lineEnds.addAll(point);
-          ends.addAll(cuts.isCarried(end) ? List.of() : point);
+          ends.addAll(cuts.carried[end] ? List.of() : point);
         }
-        if (!cuts.isCarried(i) && !cuts.isCarried(i + 1)) {
+        if (!cuts.carried[i] && !cuts.carried[i + 1]) {
           ends.addAll(point(x, y, along, t));
           middles.addAll(point(x, y, along, t));
         }
       }
     }
-    return new Chords(x, y, sums, middle(held, sums.span(), cuts.apart(), x, y), ends, middles, lineEnds);
+    return new Chords(x, y, sums, middle(held, sums.span(), cuts.apart, x, y), ends, middles, lineEnds);
   }
 
   /**

@@ -13,13 +13,14 @@ final class Cuts {
   private final double x;
   private final double y;
   private final double low;
-  private final double apart;
   private final double first;
+  /** Distance of a line from the next. */
+  final double apart;
   /** First crossing of each line, and the end. */
-  private final int[] start;
+  final int[] start;
   /** Crossings of each line, rising, and whether the rim is carried there; two by two the area lies between them. */
-  private final double[] at;
-  private final boolean[] carried;
+  final double[] at;
+  final boolean[] carried;
 
   /** Lays lines along a unit vector. */
   Cuts(Rim rim, double x, double y) {
@@ -71,8 +72,8 @@ final class Cuts {
   static boolean alongX(Rim rim, Line line) {
     Cuts cuts = new Cuts(rim, 1, 0);
     for (int j = 0; j < cuts.lines(); j++) {
-      for (int i = cuts.begin(j); i < cuts.end(j); i += 2) {
-        if (!line.take(cuts.at(i), cuts.at(i + 1), cuts.across(j))) {
+      for (int i = cuts.start[j]; i + 1 < cuts.start[j + 1]; i += 2) {
+        if (!line.take(cuts.at[i], cuts.at[i + 1], cuts.across(j))) {
           return false;
         }
       }
@@ -111,38 +112,13 @@ final class Cuts {
     return start.length - 1;
   }
 
-  /** Distance of a line from the next. */
-  double apart() {
-    return apart;
-  }
-
   /** Where a line lies across the others. */
   double across(int line) {
     return low + apart * (line + 0.5);
   }
 
-  /** The crossing where a line's first length within the area begins; the next ones begin at every second after it. */
-  int begin(int line) {
-    return start[line];
-  }
-
-  /** No length of a line begins from this crossing on. */
-  int end(int line) {
-    return start[line + 1] - 1;
-  }
-
-  /** Where along its line a crossing lies. */
-  double at(int crossing) {
-    return at[crossing];
-  }
-
-  /** Whether a crossing lies on a carried edge. */
-  boolean isCarried(int crossing) {
-    return carried[crossing];
-  }
-
-  /** Whether the length that begins at a crossing has both ends on carried edges. */
-  boolean isHeld(int crossing) {
-    return carried[crossing] && carried[crossing + 1];
+  /** Whether a crossing and the next lie on carried edges both. */
+  boolean isHeld(int i) {
+    return carried[i] && carried[i + 1];
   }
 }

@@ -23,6 +23,7 @@
  *     across, in {@code Strips} that are exact.
  * </ol>
  *
- * <p><b>Sources.</b> None: why no other cause need be looked at is told in {@code Undersides}.
+ * <p><b>Sources.</b> I. E. Sutherland, G. W. Hodgman, <i>Reentrant polygon clipping</i> (1974), for {@code ConvexClip}. Why
+ * no other cause need be looked at is told in {@code Undersides}.
  */
 package outrigger.shapes.print.layer;

@@ -17,11 +17,7 @@ final class Around extends NearSearch {
   /** Their slots. */
   int[] of(Vec place, double distance) {
     count = 0;
-    x = place.x();
-    y = place.y();
-    z = place.z();
-    reach2 = distance * distance;
-    walk();
+    walk(place, distance);
     int[] found = Arrays.copyOf(slots, count);
     Arrays.sort(found);
     return found;

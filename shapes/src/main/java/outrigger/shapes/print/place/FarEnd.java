@@ -42,12 +42,7 @@ final class FarEnd extends NearSearch {
     along = reach.direction(strip.top());
     nearest = FARTHEST;
     hit = -1;
-    Vec middle = from.plus(along, nearest / 2);
-    x = middle.x();
-    y = middle.y();
-    z = middle.z();
-    reach2 = nearest * nearest / 4;
-    walk();
+    walk(from.plus(along, nearest / 2), nearest / 2);
     if (hit < 0) {
       return false;
     }

@@ -87,7 +87,7 @@ final class SpotSpread {
       return wide;
     }
     Vec top = across(facing, grips.axis(0));
-    if (top.length() > LAND && ends(0, top.times(1 / top.length()))) {
+    if (top.length() > LAND && ends(0, top.unit())) {
       return NarrowPlace.Form.STRIP;
     }
     double height = breadth();
@@ -106,13 +106,12 @@ final class SpotSpread {
 
   /** Which way the top of a strip faces: what faces along the mean of all normals, but for the way it is held. */
   Vec top() {
-    Vec across = across(facing, grips.axis(0));
-    Vec up = across.times(1 / across.length());
+    Vec up = across(facing, grips.axis(0)).unit();
     Vec sum = new Vec(0, 0, 0);
     for (Spot s : spots) {
       sum = sum.plus(s.normal(), s.normal().dot(up) > ALONG ? s.area() : 0);
     }
-    return sum.length() == 0 ? up : sum.times(1 / sum.length());
+    return sum.length() == 0 ? up : sum.unit();
   }
 
   /**
@@ -157,7 +156,7 @@ final class SpotSpread {
     Vec across = spot.ball().across();
     if (spot.isEdge()) {
       Vec way = spot.ball().middle().minus(spot.place());
-      return way.length() > 0 && way.length() < TOUCHED * spot.width() ? way.times(1 / way.length()) : across;
+      return way.length() > 0 && way.length() < TOUCHED * spot.width() ? way.unit() : across;
     }
     return Math.abs(spot.normal().dot(across)) > ACROSS ? spot.normal() : across;
   }

@@ -13,6 +13,7 @@
  * <li>{@link Blocks} cuts many heights into blocks that several threads take, and keeps their order.
  * </ol>
  *
- * <p><b>Sources.</b> None.
+ * <p><b>Sources.</b> A. M. Andrew, <i>Another efficient algorithm for convex hulls in two dimensions</i> (1979), for
+ * {@link FlatHull}; I. Kasa, <i>A circle fitting procedure and its error analysis</i> (1976), for {@link FlatCircle}.
  */
 package outrigger.shapes.print.slice;

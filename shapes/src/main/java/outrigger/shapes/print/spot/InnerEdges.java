@@ -17,8 +17,8 @@ import outrigger.shapes.print.tree.FacetTree;
 import outrigger.shapes.print.tree.NearRegions;
 
 /**
- * Narrow spots at inner edges, as at the bottom of a notch or where two bodies meet in a neck. For the air, which lies on the
- * other side, these are the part's outer edges, as of two bodies that stand corner to corner.
+ * Narrow spots at inner edges, as at the bottom of a notch or where two bodies meet in a neck. For the air, which lies on
+ * the other side, these are the part's outer edges, as of two bodies that stand corner to corner.
  *
  * <p>A ball that touches a face near such an edge leans away from what the edge faces, so what is left between the bottoms
  * of two notches shows at no sample of a face. A ball that touches the edge may lie any way between the normals of its two
@@ -111,8 +111,7 @@ public final class InnerEdges {
   }
 
   private Vec normal(int facet) {
-    Vec n = new Vec(facets.normal(facet, 0), facets.normal(facet, 1), facets.normal(facet, 2));
-    return n.times(1 / n.length());
+    return new Vec(facets.normal(facet, 0), facets.normal(facet, 1), facets.normal(facet, 2)).unit();
   }
 
   /** What one thread measures at a time. */
@@ -201,8 +200,7 @@ public final class InnerEdges {
     private final Vec first;
 
     private Fan(Vec along, Vec first, Vec second) {
-      Vec sum = first.plus(second, 1);
-      middle = sum.times(1 / sum.length());
+      middle = first.plus(second, 1).unit();
       side = along.cross(middle);
       this.first = first;
     }

@@ -45,7 +45,7 @@ public final class InnerTips {
         Vec axis = new Vec(axes[3 * v], axes[3 * v + 1], axes[3 * v + 2]).times(-1);
         Vec way = before.nearest(tip, axis, reach.bound()).minus(tip);
         probe.reset();
-        BallProbe.Ball ball = probe.first(slots[v], tip, way.length() > 0 ? way.times(1 / way.length()) : axis);
+        BallProbe.Ball ball = probe.first(slots[v], tip, way.length() > 0 ? way.unit() : axis);
         if (ball.held() && ball.width() < reach.bound()) {
           spots.add(new Spot(slots[v], tip, tree.normal(slots[v]), ball.onEdge(), POINT * Spot.EDGE));
         }
@@ -123,11 +123,7 @@ public final class InnerTips {
       tip = from;
       axis = along;
       nearest = from;
-      x = from.x();
-      y = from.y();
-      z = from.z();
-      reach2 = distance * distance;
-      walk();
+      walk(from, distance);
       return nearest;
     }
 

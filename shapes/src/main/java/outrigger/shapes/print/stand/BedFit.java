@@ -1,6 +1,5 @@
 package outrigger.shapes.print.stand;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import outrigger.shapes.mesh.Mesh;
@@ -78,17 +77,15 @@ final class BedFit {
   /** The least turn in whole degrees by which it fits, with its brim if any turn does so; not a number for none. */
   private double turn(double brim) {
     FlatHull hull = FlatHull.around(List.of(corners()));
-    List<Double> bare = new ArrayList<>();
+    double bare = Double.NaN;
     for (int degrees = 1; degrees < 180; degrees++) {
       double[] sizes = hull.sizes(degrees);
       if (fits(sizes[0], sizes[1], brim)) {
         return degrees;
       }
-      if (fits(sizes[0], sizes[1], 0)) {
-        bare.add((double) degrees);
-      }
+      bare = Double.isNaN(bare) && fits(sizes[0], sizes[1], 0) ? degrees : bare;
     }
-    return bare.isEmpty() ? Double.NaN : bare.get(0);
+    return bare;
   }
 
   private double[] corners() {

@@ -1,5 +1,7 @@
 package outrigger.shapes.print.tree;
 
+import outrigger.shapes.print.facet.Vec;
+
 /**
  * A walk over the facets within a ball that the walk itself may shrink, nearest boxes first. Not for several threads.
  */
@@ -51,6 +53,15 @@ public abstract class NearSearch {
   /** How many facets all walks met so far. */
   public final long met() {
     return met;
+  }
+
+  /** Walks as {@link #walk()} does, over the facets within a distance of a place, mm. */
+  protected final void walk(Vec place, double distance) {
+    x = place.x();
+    y = place.y();
+    z = place.z();
+    reach2 = distance * distance;
+    walk();
   }
 
   /** Walks over all facets in the ball until the walk is done; facets a little outside may come too. */

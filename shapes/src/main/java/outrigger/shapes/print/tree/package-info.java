@@ -18,6 +18,7 @@
  * </ol>
  *
  * <p><b>Sources.</b> C. Ericson, <i>Real-Time Collision Detection</i> (2005), section 5.1.5, for the closest point of a
- * triangle.
+ * triangle; M. Frank, P. Wolfe, <i>An algorithm for quadratic programming</i> (1956), for the direction that
+ * {@code OpenNodes} seeks.
  */
 package outrigger.shapes.print.tree;

@@ -25,8 +25,8 @@ import outrigger.shapes.print.spot.Spot;
  * How wide the air before the surface is everywhere: slots and engraved strokes that close up, holes to be drilled.
  *
  * <p>Measured as {@link WallGauge} measures the solid, with balls that rest on the outside; no farther than the smallest
- * hole to rely on, so open air costs little. Between two outer corners no face stands before another: there the balls rest on
- * the edges ({@link InnerEdges}).
+ * hole to rely on, so open air costs little. Between two outer corners no face stands before another: there the balls rest
+ * on the edges ({@link InnerEdges}).
  */
 public final class GapGauge implements Gauge {
   /** Narrower gaps would be told as 0.00 mm wide. */

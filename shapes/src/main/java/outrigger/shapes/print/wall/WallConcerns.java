@@ -38,18 +38,18 @@ final class WallConcerns {
     // of a neck a little may be held by faces too
     Optional<Concern> neck = place.area(wall) < wall * wall ? place.onEdges().flatMap(this::neck) : Optional.empty();
     if (neck.isPresent() && place.form() != NarrowPlace.Form.STRIP && (place.onEdges().orElseThrow().length() >= wall
-        || place.area(specimen.limit(Limit.LINE)) < Words.LEAST_AREA)) {
+        || place.area(specimen.limit(Limit.LEAST_WALL)) < Words.LEAST_AREA)) {
       return neck;
     }
     if (place.isSharp(wall)) {
       return place.isTip(wall) ? Optional.empty() : Optional.of(sharp(place, Severity.CAUTION, Limit.WALL));
     }
     if (place.runsOut(wall)) {
-      return Optional.of(sharp(place, Severity.ERROR, Limit.LINE));
+      return Optional.of(sharp(place, Severity.ERROR, Limit.LEAST_WALL));
     }
     double width = place.narrowest().width();
     boolean isWall = place.form() == NarrowPlace.Form.SHEET || place.form() == NarrowPlace.Form.LUMP;
-    Limit line = isWall ? Limit.LINE : Limit.STROKE;
+    Limit line = isWall ? Limit.LEAST_WALL : Limit.STROKE;
     double least = specimen.limit(line);
     if (Widths.isBelow(width, least)) {
       boolean isSmall = place.form() == NarrowPlace.Form.STRIP && place.area(least) < wall * wall;
@@ -64,7 +64,7 @@ final class WallConcerns {
   /** What inner edges leave between them carries like a wall where it is long or all that is there, else like a rib. */
   private Optional<Concern> neck(NarrowPlace place) {
     boolean carries = place.form() == NarrowPlace.Form.NECK || place.length() >= wall;
-    Limit line = carries ? Limit.LINE : Limit.STROKE;
+    Limit line = carries ? Limit.LEAST_WALL : Limit.STROKE;
     if (Widths.isBelow(place.narrowest().width(), specimen.limit(line))) {
       return Optional.of(told(place, carries ? Severity.ERROR : Severity.CAUTION, line));
     }
@@ -117,7 +117,7 @@ final class WallConcerns {
   /** Of a wall that is thinner than a line in part, how much of it is too thin to rely on in all. */
   private String rest(NarrowPlace place, Limit limit) {
     double all = place.area(wall);
-    return limit == Limit.LINE && all > MORE * place.area(specimen.limit(limit)) && all >= wall * wall
+    return limit == Limit.LEAST_WALL && all > MORE * place.area(specimen.limit(limit)) && all >= wall * wall
         ? ", and than the " + Widths.hundredths(wall) + " mm to rely on over " + Words.number(all, 1) + " mm2" : "";
   }
 

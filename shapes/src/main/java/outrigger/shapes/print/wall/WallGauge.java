@@ -48,7 +48,7 @@ public final class WallGauge implements Gauge {
   @Override
   public Reading read(Specimen specimen) {
     double wall = specimen.limit(Limit.WALL);
-    double bound = Math.max(wall, Math.max(specimen.limit(Limit.LINE), specimen.limit(Limit.STROKE)));
+    double bound = Math.max(wall, Math.max(specimen.limit(Limit.LEAST_WALL), specimen.limit(Limit.STROKE)));
     double spacing = Widths.spacing(specimen);
     Reach reach = new Reach(true, bound, ENOUGH * bound, MOST * bound,
         (specimen.isMapped() ? SHOWN : ENOUGH) * bound, spacing, specimen.isMapped());

@@ -64,13 +64,9 @@ class BallProbeTest {
       super(tree);
     }
 
-    private BitSet walk(Vec centre, double radius) {
+    private BitSet met(Vec centre, double radius) {
       met.clear();
-      x = centre.x();
-      y = centre.y();
-      z = centre.z();
-      reach2 = radius * radius;
-      walk();
+      walk(centre, radius);
       return met;
     }
 
@@ -97,7 +93,7 @@ class BallProbeTest {
     for (int i = 0; i < 300; i++) {
       Vec centre = new Vec(24 * random.nextDouble() - 12, 24 * random.nextDouble() - 12, 20 * random.nextDouble() - 6);
       double radius = Math.pow(10, 2 * random.nextDouble() - 1);
-      BitSet met = ball.walk(centre, radius);
+      BitSet met = ball.met(centre, radius);
       BitSet all = ball.all(radius);
       found += all.cardinality();
       all.andNot(met);
