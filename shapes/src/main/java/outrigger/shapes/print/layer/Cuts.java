@@ -1,6 +1,7 @@
 package outrigger.shapes.print.layer;
 
 import java.util.Arrays;
+import outrigger.shapes.print.facet.Extremes;
 
 /** Parallel lines laid across an area, as a printer lays beads over a gap: where each crosses the area's rim; mm. */
 final class Cuts {
@@ -33,9 +34,14 @@ final class Cuts {
     apart = (across[1] - across[0]) / lines;
     first = low + apart / 2;
     start = new int[lines + 1];
+    int[] from = new int[rim.size()];
+    int[] to = new int[rim.size()];
     for (int e = 0; e < rim.size(); e++) {
-      int end = endLine(e);
-      for (int j = firstLine(e); j < end; j++) {
+      double t0 = across(rim.x0(e), rim.y0(e));
+      double t1 = across(rim.x1(e), rim.y1(e));
+      from[e] = lineFrom(Extremes.less(t0, t1));
+      to[e] = lineFrom(Extremes.greater(t0, t1));
+      for (int j = from[e]; j < to[e]; j++) {
         start[j + 1]++;
       }
     }
@@ -46,14 +52,20 @@ final class Cuts {
     carried = new boolean[start[lines]];
     int[] fill = Arrays.copyOf(start, lines);
     for (int e = 0; e < rim.size(); e++) {
-      double t0 = across(rim.x0(e), rim.y0(e));
-      double t1 = across(rim.x1(e), rim.y1(e));
-      double s0 = rim.x0(e) * x + rim.y0(e) * y;
-      double s1 = rim.x1(e) * x + rim.y1(e) * y;
-      int end = endLine(e);
-      for (int j = firstLine(e); j < end; j++) {
-        put(j, fill[j]++, s0 + (first + apart * j - t0) / (t1 - t0) * (s1 - s0), rim.isCarried(e));
+      // most edges are short and cross no line
+      if (from[e] < to[e]) {
+        put(e, from[e], to[e], fill);
       }
+    }
+  }
+
+  private void put(int e, int from, int to, int... fill) {
+    double t0 = across(rim.x0(e), rim.y0(e));
+    double t1 = across(rim.x1(e), rim.y1(e));
+    double s0 = rim.x0(e) * x + rim.y0(e) * y;
+    double s1 = rim.x1(e) * x + rim.y1(e) * y;
+    for (int j = from; j < to; j++) {
+      put(j, fill[j]++, s0 + (first + apart * j - t0) / (t1 - t0) * (s1 - s0), rim.isCarried(e));
     }
   }
 
@@ -95,16 +107,14 @@ final class Cuts {
     return py * x - px * y;
   }
 
-  /** The first line that crosses an edge. */
-  private int firstLine(int e) {
-    double least = Math.min(across(rim.x0(e), rim.y0(e)), across(rim.x1(e), rim.y1(e)));
-    return (int) Math.max(0, Math.ceil((least - first) / apart));
-  }
-
-  /** The line after the last that crosses it. */
-  private int endLine(int e) {
-    double most = Math.max(across(rim.x0(e), rim.y0(e)), across(rim.x1(e), rim.y1(e)));
-    return (int) Math.min(lines(), Math.ceil((most - first) / apart));
+  /** The first line that lies across no less than a place does; the number of lines if none. */
+  private int lineFrom(double place) {
+    double number = (place - first) / apart;
+    if (!(number > 0)) {
+      return 0;
+    }
+    int whole = (int) number;
+    return whole >= lines() ? lines() : whole < number ? whole + 1 : whole;
   }
 
   /** How many lines there are. */

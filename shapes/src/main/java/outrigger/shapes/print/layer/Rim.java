@@ -1,6 +1,7 @@
 package outrigger.shapes.print.layer;
 
 import java.util.Arrays;
+import outrigger.shapes.print.facet.Extremes;
 import outrigger.shapes.print.slice.Outline;
 import outrigger.shapes.profile.Section;
 
@@ -232,8 +233,8 @@ public final class Rim {
     double high = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < ends.length; i += 2) {
       double s = ends[i] * x + ends[i + 1] * y;
-      low = Math.min(low, s);
-      high = Math.max(high, s);
+      low = Extremes.less(low, s);
+      high = Extremes.greater(high, s);
     }
     return new double[] {low, high};
   }

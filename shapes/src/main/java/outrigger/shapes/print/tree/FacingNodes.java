@@ -1,7 +1,6 @@
 package outrigger.shapes.print.tree;
 
 import outrigger.shapes.print.facet.Cones;
-import outrigger.shapes.print.facet.Extremes;
 
 /** Whether any facets below two nodes of a tree may stand against each other, told by the bounds of the nodes alone. */
 final class FacingNodes {
@@ -38,46 +37,65 @@ final class FacingNodes {
     return new Bounds(node);
   }
 
-  /** The bounds of a node, read once to be held against those of many others. */
+  /**
+   * The bounds of a node, read once to be held against those of many others.
+   *
+   * <p>All numbers are doubled: the middle of two bounds is their sum, and a half of what they span their difference. A
+   * product of two numbers within bounds lies no farther from that of their middles than each middle times the other's half
+   * and the product of the halves. Numbers of an empty node are not comparable, so nothing may face it.
+   */
   final class Bounds {
     private final int node;
-    private final float lowX;
-    private final float lowY;
-    private final float lowZ;
-    private final float highX;
-    private final float highY;
-    private final float highZ;
-    private final float leastX;
-    private final float leastY;
-    private final float leastZ;
-    private final float mostX;
-    private final float mostY;
-    private final float mostZ;
+    private final float atX;
+    private final float atY;
+    private final float atZ;
+    private final float sizeX;
+    private final float sizeY;
+    private final float sizeZ;
+    private final float normalX;
+    private final float normalY;
+    private final float normalZ;
+    private final float playX;
+    private final float playY;
+    private final float playZ;
 
     private Bounds(int node) {
       this.node = node;
       int o = FacetTree.WIDTH * node;
-      lowX = boxes[o];
-      lowY = boxes[o + 1];
-      lowZ = boxes[o + 2];
-      highX = boxes[o + 3];
-      highY = boxes[o + 4];
-      highZ = boxes[o + 5];
-      leastX = normals[o];
-      leastY = normals[o + 1];
-      leastZ = normals[o + 2];
-      mostX = normals[o + 3];
-      mostY = normals[o + 4];
-      mostZ = normals[o + 5];
+      atX = boxes[o] + boxes[o + 3];
+      atY = boxes[o + 1] + boxes[o + 4];
+      atZ = boxes[o + 2] + boxes[o + 5];
+      sizeX = boxes[o + 3] - boxes[o];
+      sizeY = boxes[o + 4] - boxes[o + 1];
+      sizeZ = boxes[o + 5] - boxes[o + 2];
+      normalX = normals[o] + normals[o + 3];
+      normalY = normals[o + 1] + normals[o + 4];
+      normalZ = normals[o + 2] + normals[o + 5];
+      playX = normals[o + 3] - normals[o];
+      playY = normals[o + 4] - normals[o + 1];
+      playZ = normals[o + 5] - normals[o + 2];
     }
 
     /** Whether facets of this node and another may stand against each other; none does with those of an empty one. */
     boolean mayFace(int other) {
       int o = FacetTree.WIDTH * other;
-      float dx = Extremes.greater(0, Extremes.greater(lowX - boxes[o + 3], boxes[o] - highX));
-      float dy = Extremes.greater(0, Extremes.greater(lowY - boxes[o + 4], boxes[o + 1] - highY));
-      float dz = Extremes.greater(0, Extremes.greater(lowZ - boxes[o + 5], boxes[o + 2] - highZ));
-      return dx * dx + dy * dy + dz * dz <= reach2 && leastProduct(o) < Facing.SQUARE && mayReach(o);
+      float wayX = boxes[o] + boxes[o + 3] - atX;
+      float wayY = boxes[o + 1] + boxes[o + 4] - atY;
+      float wayZ = boxes[o + 2] + boxes[o + 5] - atZ;
+      float bothX = boxes[o + 3] - boxes[o] + sizeX;
+      float bothY = boxes[o + 4] - boxes[o + 1] + sizeY;
+      float bothZ = boxes[o + 5] - boxes[o + 2] + sizeZ;
+      float gapX = gap(Math.abs(wayX) - bothX);
+      float gapY = gap(Math.abs(wayY) - bothY);
+      float gapZ = gap(Math.abs(wayZ) - bothZ);
+      // each gap is four times as long
+      if (!(gapX * gapX + gapY * gapY + gapZ * gapZ <= 16 * reach2) || !(leastProduct(o) < Facing.SQUARE)) {
+        return false;
+      }
+      return isBefore(normalX, normalY, normalZ, playX, playY, playZ, side, wayX, wayY, wayZ, bothX, bothY, bothZ)
+          && isBefore(normals[o] + normals[o + 3], normals[o + 1] + normals[o + 4], normals[o + 2] + normals[o + 5],
+          normals[o + 3] - normals[o], normals[o + 4] - normals[o + 1], normals[o + 5] - normals[o + 2], -side, wayX, wayY,
+          wayZ, bothX, bothY, bothZ);
     }
 
     /** The same by slabs: worth its time where many would be left. */
@@ -91,36 +109,34 @@ final class FacingNodes {
       return product < -Facing.AGAINST || -product * reaches.of(node) * reaches.of(leaf) > Facing.AGAINST;
     }
 
+    /** No more than the product of any two normals, one below each node. */
     private float leastProduct(int o) {
-      return product(leastX, mostX, normals[o], normals[o + 3]) + product(leastY, mostY, normals[o + 1], normals[o + 4])
-          + product(leastZ, mostZ, normals[o + 2], normals[o + 5]);
-    }
-
-    /** Whether something of each may lie before something of the other, no farther than the width. */
-    private boolean mayReach(int o) {
-      float fromX = side * (boxes[o] - highX);
-      float fromY = side * (boxes[o + 1] - highY);
-      float fromZ = side * (boxes[o + 2] - highZ);
-      float toX = side * (boxes[o + 3] - lowX);
-      float toY = side * (boxes[o + 4] - lowY);
-      float toZ = side * (boxes[o + 5] - lowZ);
-      float low = product(fromX, toX, leastX, mostX) + product(fromY, toY, leastY, mostY)
-          + product(fromZ, toZ, leastZ, mostZ);
-      float high = -product(-toX, -fromX, leastX, mostX) - product(-toY, -fromY, leastY, mostY)
-          - product(-toZ, -fromZ, leastZ, mostZ);
-      if (!(high > -ROUNDING && low < width + ROUNDING)) {
-        return false;
-      }
-      float back = product(-toX, -fromX, normals[o], normals[o + 3]) + product(-toY, -fromY, normals[o + 1], normals[o + 4])
-          + product(-toZ, -fromZ, normals[o + 2], normals[o + 5]);
-      float far = -product(fromX, toX, normals[o], normals[o + 3]) - product(fromY, toY, normals[o + 1], normals[o + 4])
-          - product(fromZ, toZ, normals[o + 2], normals[o + 5]);
-      return far > -ROUNDING && back < width + ROUNDING;
+      float otherX = normals[o] + normals[o + 3];
+      float otherY = normals[o + 1] + normals[o + 4];
+      float otherZ = normals[o + 2] + normals[o + 5];
+      float otherPlayX = normals[o + 3] - normals[o];
+      float otherPlayY = normals[o + 4] - normals[o + 1];
+      float otherPlayZ = normals[o + 5] - normals[o + 2];
+      float product = normalX * otherX + normalY * otherY + normalZ * otherZ;
+      float play = (Math.abs(normalX) + playX) * otherPlayX + playX * Math.abs(otherX)
+          + (Math.abs(normalY) + playY) * otherPlayY + playY * Math.abs(otherY)
+          + (Math.abs(normalZ) + playZ) * otherPlayZ + playZ * Math.abs(otherZ);
+      return (product - play) / 4;
     }
   }
 
-  /** The least product of two numbers, each between bounds in either order. */
-  private static float product(float a, float b, float c, float d) {
-    return Extremes.less(Extremes.less(a * c, a * d), Extremes.less(b * c, b * d));
+  /** Twice a number above 0; 0 for others. */
+  private static float gap(float number) {
+    return number + Math.abs(number);
+  }
+
+  /** Whether a way within bounds may lead along a normal within bounds, no farther than the width; all numbers doubled. */
+  private boolean isBefore(float normalX, float normalY, float normalZ, float playX, float playY, float playZ, float along,
+      float wayX, float wayY, float wayZ, float bothX, float bothY, float bothZ) {
+    float height = along * (wayX * normalX + wayY * normalY + wayZ * normalZ);
+    float play = (Math.abs(wayX) + bothX) * playX + bothX * Math.abs(normalX)
+        + (Math.abs(wayY) + bothY) * playY + bothY * Math.abs(normalY)
+        + (Math.abs(wayZ) + bothZ) * playZ + bothZ * Math.abs(normalZ);
+    return height + play > -4 * ROUNDING && height - play < 4 * (width + ROUNDING);
   }
 }
