@@ -1,8 +1,10 @@
 package outrigger.shapes.print.wall;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import outrigger.shapes.check.Measures;
 import outrigger.shapes.print.Concern;
 import outrigger.shapes.print.Fact;
 import outrigger.shapes.print.Limit;
@@ -28,6 +30,20 @@ final class WallConcerns {
   WallConcerns(Specimen specimen) {
     this.specimen = specimen;
     wall = specimen.limit(Limit.WALL);
+  }
+
+  /** What is the matter with all of a part that is smaller than a wall, as one in metres: too small to be measured. */
+  Optional<Concern> whole() {
+    double line = specimen.limit(Limit.LEAST_WALL);
+    Measures m = specimen.measures();
+    double[] sides = {m.maxX() - m.minX(), m.maxY() - m.minY(), m.maxZ() - m.minZ()};
+    Arrays.sort(sides);
+    return sides[2] >= wall || !Widths.isBelow(sides[0], line) ? Optional.empty()
+        : Optional.of(new Concern("thin-wall", Severity.ERROR, m.centroidX(), m.centroidY(), m.centroidZ(), sides[0], line,
+            Limit.LEAST_WALL, m.area(), "all of the part is only " + Words.number(sides[2], 3) + " mm long and "
+                + Words.number(sides[0], 3) + " mm thick, thinner than one printed line of " + Widths.hundredths(line)
+                + " mm: nothing of it will be printed",
+            "Export it in millimetres, if it was drawn in another unit, or make it larger."));
   }
 
   /** What is the matter with a place, if anything is. */

@@ -10,6 +10,7 @@ import outrigger.shapes.print.Fact;
 import outrigger.shapes.print.Gauge;
 import outrigger.shapes.print.Limit;
 import outrigger.shapes.print.Reading;
+import outrigger.shapes.print.Severity;
 import outrigger.shapes.print.Specimen;
 import outrigger.shapes.print.place.Descent;
 import outrigger.shapes.print.place.FineAreas;
@@ -66,11 +67,17 @@ public final class WallGauge implements Gauge {
       thinnest.filter(spot -> Widths.isBelow(spot.width(), wall)).map(NarrowPlace::at).ifPresent(places::add);
     }
     WallConcerns judge = new WallConcerns(specimen);
-    List<Concern> concerns = places.stream().map(judge::concern).flatMap(Optional::stream).toList();
+    List<Concern> concerns = new ArrayList<>();
+    places.forEach(place -> judge.concern(place).ifPresent(concerns::add));
+    Optional<Concern> whole = judge.whole();
+    if (concerns.stream().noneMatch(concern -> concern.severity() == Severity.ERROR)) {
+      whole.ifPresent(concerns::add);
+    }
     List<String> left = new ArrayList<>();
     Widths.coarse(specimen).ifPresent(left::add);
     List<Fact> facts = new ArrayList<>();
-    facts.add(thinnest.map(WallGauge::fact).orElseGet(() -> new Fact("walls-above", wall, "mm", "no wall is thinner than "
+    facts.add(thinnest.map(WallGauge::fact).or(() -> whole.map(all -> new Fact("thinnest-wall", all.measured(), "mm",
+        "all of it is thinner than a wall"))).orElseGet(() -> new Fact("walls-above", wall, "mm", "no wall is thinner than "
         + Widths.hundredths(wall) + " mm" + (places.isEmpty() ? "" : ", but for tips and sharp edges"))));
     judge.specks(places).ifPresent(facts::add);
     double[] shown = Arrays.stream(field.least()).map(w -> Math.min(w, SHOWN * bound)).toArray();

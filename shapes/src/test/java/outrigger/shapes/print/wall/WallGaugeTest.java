@@ -261,6 +261,19 @@ class WallGaugeTest {
     assertEquals(Severity.ERROR, only(text).severity());
   }
 
+  /** Facets of a part that was written in metres are too narrow to be measured from. */
+  @Test
+  void read_partInMetres_isAllTooThin() {
+    for (double longest : new double[] {0.3, 0.1, 0.014}) {
+      Solid cup = WallShapes.block(longest, longest / 5, longest / 10)
+          .cut(WallShapes.block(longest / 2, longest / 10, longest).move(0, 0, longest / 20));
+      Reading reading = new WallGauge().read(WallShapes.specimen(cup));
+      assertTrue(reading.concerns().stream().anyMatch(c -> c.severity() == Severity.ERROR
+          && c.measured() <= longest / 10 + 1e-4), longest + " mm: " + reading.concerns());
+      assertEquals("thinnest-wall", reading.facts().get(0).name());
+    }
+  }
+
   /** Between two short strokes cut beside each other a speck of a ridge is left: told, but no reason not to print. */
   @Test
   void read_speckBetweenStrokes_isACaution() {
