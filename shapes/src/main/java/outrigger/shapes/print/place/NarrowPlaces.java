@@ -1,11 +1,13 @@
 package outrigger.shapes.print.place;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import outrigger.shapes.num.DisjointSets;
 import outrigger.shapes.num.LongMap;
 import outrigger.shapes.print.ball.BallProbe;
@@ -53,7 +55,7 @@ public final class NarrowPlaces {
    */
   public static List<NarrowPlace> of(List<Spot> spots, List<Spot> rims, double link, double least, Descent descent) {
     List<NarrowPlace> found = new ArrayList<>();
-    grouped(joined(spots, link), rims, least, descent).forEach(place -> found.addAll(pins(place, link, least, descent)));
+    joined(spots, link).grouped(rims, least, descent).forEach(place -> found.addAll(pins(place, link, least, descent)));
     found.replaceAll(place -> place.form() == NarrowPlace.Form.STRIP && descent.isOpen(place) ? place.throughout() : place);
     found.sort(Comparator.comparing(NarrowPlace::narrowest, Spot.ORDER));
     return found;
@@ -77,7 +79,7 @@ public final class NarrowPlaces {
     if (!closer.groups().values().stream().allMatch(group -> isSmall(group, least) || new SpotSpread(group).isAllRound())) {
       return List.of(place);
     }
-    List<NarrowPlace> parts = grouped(closer, place.rim(), least, descent);
+    List<NarrowPlace> parts = closer.grouped(place.rim(), least, descent);
     boolean allRound = parts.stream().allMatch(part -> part.form() == NarrowPlace.Form.ROUND);
     return parts.size() > 1 && allRound ? parts : List.of(place);
   }
@@ -99,14 +101,16 @@ public final class NarrowPlaces {
     return true;
   }
 
-  private static List<NarrowPlace> grouped(NarrowPlaces places, List<Spot> rims, double least, Descent descent) {
-    Map<Integer, List<Spot>> rimsOf = places.besideGroups(rims);
+  private List<NarrowPlace> grouped(List<Spot> rims, double least, Descent descent) {
+    Map<Integer, List<Spot>> rimsOf = besideGroups(rims);
     List<NarrowPlace> found = new ArrayList<>();
-    places.groups().forEach((root, group) -> {
+    LongMap byNarrowest = new LongMap(cells.size());
+    groups().forEach((root, group) -> {
       if (!isSmall(group, least)) {
-        add(found, narrowest(group, descent), group, rimsOf.getOrDefault(root, List.of()), places.link);
+        add(found, byNarrowest, narrowest(group, descent), group, rimsOf.getOrDefault(root, List.of()));
       }
     });
+    found.removeIf(Objects::isNull);
     return found;
   }
 
@@ -115,26 +119,35 @@ public final class NarrowPlaces {
     return SpotSpread.area(group) < least && group.stream().noneMatch(Spot::isEdge);
   }
 
-  /** Adds a place, or joins it to one whose narrowest spot is linked to its own: what lies round one tip is one place. */
-  private static void add(List<NarrowPlace> found, Spot narrowest, List<Spot> group, List<Spot> rim, double link) {
+  /**
+   * Adds a place, or joins it to one whose narrowest spot is linked to its own: what lies round one tip is one place.
+   *
+   * @param found the places so far; null where one was joined to a later one
+   * @param byNarrowest their numbers by the cells of their narrowest spots, of which no two share one: they would be linked
+   */
+  private void add(List<NarrowPlace> found, LongMap byNarrowest, Spot narrowest, List<Spot> group, List<Spot> rim) {
     List<Spot> all = new ArrayList<>(group);
     List<Spot> rims = new ArrayList<>(rim);
     Spot least = narrowest;
-    for (int i = found.size() - 1; i >= 0; i--) {
-      NarrowPlace other = found.get(i);
-      if (other.narrowest().ball().middle().distance(narrowest.ball().middle()) <= link) {
+    Vec middle = narrowest.ball().middle();
+    int[] near = near(byNarrowest, middle);
+    Arrays.sort(near);
+    for (int i = near.length - 1; i >= 0; i--) {
+      NarrowPlace other = found.get(near[i]);
+      if (other != null && other.narrowest().ball().middle().distance(middle) <= link) {
         all.addAll(0, other.spots());
         rims.addAll(0, other.rim());
         least = other.narrowest().isBefore(least) ? other.narrowest() : least;
-        found.remove(i);
+        found.set(near[i], null);
       }
     }
+    long[] at = cell(least.ball().middle());
+    byNarrowest.put(key(at[0], at[1], at[2]), found.size());
     found.add(NarrowPlace.of(least, all, rims));
   }
 
   private void put(Spot spot) {
-    Vec m = spot.ball().middle();
-    long[] at = {index(m.x()), index(m.y()), index(m.z())};
+    long[] at = cell(spot.ball().middle());
     long key = key(at[0], at[1], at[2]);
     int number = numbers.get(key);
     if (number < 0) {
@@ -144,6 +157,10 @@ public final class NarrowPlaces {
       where.add(at);
     }
     cells.get(number).add(spot);
+  }
+
+  private long[] cell(Vec place) {
+    return new long[] {index(place.x()), index(place.y()), index(place.z())};
   }
 
   private long index(double c) {
@@ -194,18 +211,30 @@ public final class NarrowPlaces {
   }
 
   private int cellBeside(Spot spot) {
-    Vec m = spot.ball().middle();
-    for (long i = index(m.x()) - NEAR; i <= index(m.x()) + NEAR; i++) {
-      for (long j = index(m.y()) - NEAR; j <= index(m.y()) + NEAR; j++) {
-        for (long k = index(m.z()) - NEAR; k <= index(m.z()) + NEAR; k++) {
-          int cell = numbers.get(key(i, j, k));
-          if (cell >= 0 && isLinked(List.of(spot), cells.get(cell))) {
-            return cell;
+    for (int cell : near(numbers, spot.ball().middle())) {
+      if (isLinked(List.of(spot), cells.get(cell))) {
+        return cell;
+      }
+    }
+    return -1;
+  }
+
+  /** What is told of the cells about a place in which something linked to it may lie. */
+  private int[] near(LongMap told, Vec place) {
+    long[] at = cell(place);
+    int[] near = new int[SIDE * SIDE * SIDE];
+    int count = 0;
+    for (long i = at[0] - NEAR; i <= at[0] + NEAR; i++) {
+      for (long j = at[1] - NEAR; j <= at[1] + NEAR; j++) {
+        for (long k = at[2] - NEAR; k <= at[2] + NEAR; k++) {
+          int number = told.get(key(i, j, k));
+          if (number >= 0) {
+            near[count++] = number;
           }
         }
       }
     }
-    return -1;
+    return Arrays.copyOf(near, count);
   }
 
   private Map<Integer, List<Spot>> groups() {

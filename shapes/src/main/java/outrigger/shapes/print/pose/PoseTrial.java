@@ -1,11 +1,14 @@
 package outrigger.shapes.print.pose;
 
+import java.util.Arrays;
 import java.util.BitSet;
+import java.util.List;
 import outrigger.shapes.mesh.Mesh;
 import outrigger.shapes.num.Axis;
 import outrigger.shapes.print.Limit;
 import outrigger.shapes.print.Specimen;
 import outrigger.shapes.print.facet.Facets;
+import outrigger.shapes.print.slice.FlatHull;
 import outrigger.shapes.print.tree.FacetTree;
 import outrigger.shapes.print.tree.FarSide;
 
@@ -25,7 +28,9 @@ final class PoseTrial {
   private final double[] y;
   private final double[] down;
   private final double steep;
-  private final Foot foot = new Foot();
+  /** x, y of the points that touch the bed, mm. */
+  private double[] foot = new double[64];
+  private int footNumbers;
   private double lowest;
   private double contact;
   private double touching;
@@ -96,7 +101,7 @@ final class PoseTrial {
           int vertex = mesh.corner(tree.facet(slot), k);
           if (!taken.get(vertex)) {
             taken.set(vertex);
-            foot.add(tree.along(slot, k, x[0], x[1], x[2]), tree.along(slot, k, y[0], y[1], y[2]));
+            stand(tree.along(slot, k, x[0], x[1], x[2]), tree.along(slot, k, y[0], y[1], y[2]));
           }
         }
       }
@@ -109,11 +114,20 @@ final class PoseTrial {
     });
   }
 
+  private void stand(double px, double py) {
+    if (footNumbers == foot.length) {
+      foot = Arrays.copyOf(foot, 2 * footNumbers);
+    }
+    foot[footNumbers++] = px;
+    foot[footNumbers++] = py;
+  }
+
   /** Least angle by which the part must be tilted about an edge of its foot before it falls, degrees. */
   private double tilt() {
     double[] c = {specimen.measures().centroidX(), specimen.measures().centroidY(), specimen.measures().centroidZ()};
     double high = lowest - dot(down, c);
-    double margin = foot.margin(dot(x, c), dot(y, c));
+    FlatHull hull = FlatHull.around(List.of(Arrays.copyOf(foot, footNumbers)));
+    double margin = hull.isArea() ? hull.inside(dot(x, c), dot(y, c)) : 0;
     return margin <= 0 ? 0 : StrictMath.toDegrees(StrictMath.atan2(margin, high));
   }
 

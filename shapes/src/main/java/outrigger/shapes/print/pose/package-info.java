@@ -8,7 +8,7 @@
  * <ol>
  * <li>{@code FarPoints} takes the vertices that may lie outermost, and {@code Hull} lays the convex hull round them.
  * <li>{@code Poses} lists directions: how the part stands, the largest faces of the hull and the largest flat faces.
- * <li>{@code PoseTrial} lays the part each way: height, what touches the bed ({@code Foot}), how far it must be tilted
+ * <li>{@code PoseTrial} lays the part each way: height, what touches the bed, how far it must be tilted
  *     before it falls, and how much room lies below steep facets.
  * <li>{@code PoseRank} puts each {@code Pose} before or after another.
  * </ol>

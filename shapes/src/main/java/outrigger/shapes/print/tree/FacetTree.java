@@ -231,11 +231,6 @@ public final class FacetTree {
     return normalNodes[WIDTH * node + axis];
   }
 
-  /** Greatest part along an axis of the normals below a node. */
-  double mostNormal(int node, int axis) {
-    return normalNodes[WIDTH * node + 3 + axis];
-  }
-
   /** All corners, nine numbers a slot; not to be changed. */
   float[] corners() {
     return corners;
@@ -274,16 +269,5 @@ public final class FacetTree {
   /** The same facets in a tree by place alone. */
   PlaceTree places() {
     return places;
-  }
-
-  /** Length of the diagonal of all bounds, mm; 0 for a mesh without facets. */
-  double diagonal() {
-    if (order.length == 0) {
-      return 0;
-    }
-    double dx = nodes[WIDTH + 3] - nodes[WIDTH];
-    double dy = nodes[WIDTH + 4] - nodes[WIDTH + 1];
-    double dz = nodes[WIDTH + 5] - nodes[WIDTH + 2];
-    return Math.sqrt(dx * dx + dy * dy + dz * dz);
   }
 }
