@@ -30,7 +30,8 @@ public final class Limits {
     values.put(Limit.BRIDGE, printer.bridge());
     values.put(Limit.WALL, printer.minimumWall());
     values.put(Limit.HEIGHT_ERROR, printer.layer() / 4);
-    // One line's width decides what is printed at all; a wish for the width itself moves what hangs on it.
+    // One line's width decides what is printed at all, and two layers what closes; a wish for either moves what hangs on it.
+    values.put(Limit.FLOOR, 2 * wishes.getOrDefault(Limit.LAYER, printer.layer()));
     double width = wishes.getOrDefault(Limit.EXTRUSION_WIDTH, printer.extrusionWidth());
     for (Limit line : new Limit[] {Limit.EXTRUSION_WIDTH, Limit.LEAST_WALL, Limit.GAP, Limit.STROKE}) {
       values.put(line, width);

@@ -29,16 +29,19 @@ class LimitsTest {
     assertEquals(1.3, limits.of(Limit.WALL));
     assertEquals(0.65, limits.of(Limit.LEAST_WALL));
     assertEquals(0.3, limits.of(Limit.LAYER));
+    assertEquals(0.6, limits.of(Limit.FLOOR));
     assertEquals(300, limits.of(Limit.BED_X));
     assertEquals(1.27, limits.of(Limit.DENSITY));
   }
 
   @Test
   void of_wish_comesBeforeThePrinter() {
-    PrintLimits limits = of("demo-0.4", Map.of(Limit.OVERHANG, 55.0, Limit.EXTRUSION_WIDTH, 0.5, Limit.GAP, 0.3));
+    PrintLimits limits = of("demo-0.4", Map.of(Limit.OVERHANG, 55.0, Limit.EXTRUSION_WIDTH, 0.5, Limit.GAP, 0.3,
+        Limit.LAYER, 0.1));
     assertEquals(55, limits.of(Limit.OVERHANG));
     assertEquals(0.5, limits.of(Limit.LEAST_WALL));
     assertEquals(0.3, limits.of(Limit.GAP));
+    assertEquals(0.2, limits.of(Limit.FLOOR));
   }
 
   @Test

@@ -26,6 +26,7 @@ public enum Limit {
       "widest round hole lying on its side whose roof sags too little to matter: common practice"),
   WALL("minimum-wall", "mm", 0.9, 0.05, 20, "thinnest wall to rely on, two lines: common practice"),
   LEAST_WALL("least-wall", "mm", 0.45, 0.05, 10, "thinnest wall that is printed at all, one line: common practice"),
+  FLOOR("least-floor", "mm", 0.4, 0.01, 10, "thinnest level sheet that closes, two layers: common practice"),
   GAP("least-gap", "mm", 0.45, 0, 10, "narrowest gap that stays open, one line's width: common practice"),
   HOLE("least-hole", "mm", 2, 0, 20, "smallest hole to rely on; smaller ones are drilled after: common practice"),
   STROKE("least-stroke", "mm", 0.45, 0, 10, "thinnest rib, pin or stroke of raised text, one line: common practice"),

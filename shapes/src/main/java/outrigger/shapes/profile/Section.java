@@ -13,9 +13,7 @@ import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.algorithm.locate.PointOnGeometryLocator;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
@@ -161,39 +159,6 @@ public final class Section {
       // Where snapping would fold an outline over, slivers are the lesser evil.
       return minus(other);
     }
-  }
-
-  /** What of this area lies further than a distance, mm, which is above 0, from another beside it. */
-  public Section beyond(Section other, double distance) {
-    Envelope near = new Envelope(geometry.getEnvelopeInternal());
-    near.expandBy(distance);
-    Geometry lines = other.linesIn(near);
-    return lines.isEmpty() ? this
-        : new Section(OverlayNGRobust.overlay(geometry, lines.buffer(distance), OverlayNG.DIFFERENCE));
-  }
-
-  /** The stretches of the outlines whose edges reach into a box. */
-  private Geometry linesIn(Envelope box) {
-    List<LineString> lines = new ArrayList<>();
-    for (double[] loop : loops()) {
-      List<Coordinate> line = new ArrayList<>();
-      Coordinate from = new Coordinate(loop[loop.length - 2], loop[loop.length - 1]);
-      for (int i = 0; i <= loop.length; i += 2) {
-        boolean isEnd = i == loop.length;
-        Coordinate to = isEnd ? null : new Coordinate(loop[i], loop[i + 1]);
-        if (!isEnd && box.intersects(from, to)) {
-          if (line.isEmpty()) {
-            line.add(from);
-          }
-          line.add(to);
-        } else if (!line.isEmpty()) {
-          lines.add(Overlays.FACTORY.createLineString(line.toArray(new Coordinate[0])));
-          line.clear();
-        }
-        from = to;
-      }
-    }
-    return Overlays.FACTORY.createMultiLineString(lines.toArray(new LineString[0]));
   }
 
   /** The connected areas of at least a size, mm^2, each a section, by least x and then y of their bounds. */

@@ -49,17 +49,4 @@ class SectionTest {
     Section inside = Section.of(List.of(new double[] {1, 1, 19, 1, 20, 10, 10, 19}));
     assertEquals(400 - inside.area(), Section.of(List.of(SHELL)).minus(inside).area(), 1e-9);
   }
-
-  @Test
-  void beyond_isWhatLiesFurtherOff() {
-    Section square = Section.of(List.of(SHELL, HOLE));
-    Section beside = Section.of(List.of(new double[] {20, 0, 30, 0, 30, 20, 20, 20}));
-    assertEquals(6 * 20, beside.beyond(square, 4).area(), 1e-9);
-    Section atCorner = Section.of(List.of(new double[] {20, 20, 30, 20, 30, 30, 20, 30}));
-    assertEquals(100 - 4 * Math.PI, atCorner.beyond(square, 4).area(), 0.1);
-    Section far = Section.of(List.of(new double[] {25, 0, 30, 0, 30, 20, 25, 20}));
-    assertEquals(100, far.beyond(square, 4).area(), 1e-9);
-    Section inHole = Section.of(List.of(new double[] {5, 5, 8, 5, 8, 8, 5, 8}));
-    assertEquals(1, inHole.beyond(square, 1).area(), 1e-9);
-  }
 }

@@ -91,10 +91,20 @@ record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area)
    */
   double lean(double most) {
     double[] heights = hangs.stream().filter(hang -> hang.depth() > 0).mapToDouble(Hang::z).distinct().sorted().toArray();
-    double deepest = hangs.stream().mapToDouble(Hang::depth).max().orElse(0);
+    double deepest = hangs.stream().mapToDouble(Hanging::edgeDepth).max().orElse(0);
     int steps = heights.length;
     return steps < STEPS || deepest > most ? Double.NaN
         : StrictMath.toDegrees(StrictMath.atan2(depth, (heights[steps - 1] - heights[0]) * steps / (steps - 1)));
+  }
+
+  /** How far the edges of a piece stand out, mm: of square corners that stand out 1.41 times as far what they leave. */
+  private static double edgeDepth(Hang hang) {
+    return hang.outmost() == Hang.Outmost.SQUARE_CORNERS ? hang.depth() / Math.sqrt(2) : hang.depth();
+  }
+
+  /** Whether it is no wider than a ledge may be, held nowhere at both ends, though its square corners stand out further. */
+  boolean isNarrowButCorners() {
+    return deepest().outmost() == Hang.Outmost.SQUARE_CORNERS && depth <= deepest().depth() && widest().span() == 0;
   }
 
   /** Middle of the undersides, x, y, z; of the lowest piece if there is no underside to speak of. */

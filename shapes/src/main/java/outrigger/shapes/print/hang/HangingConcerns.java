@@ -21,10 +21,6 @@ import outrigger.shapes.print.slice.FlatHull;
 final class HangingConcerns {
   /** Good cooling gets so much further than the limit, degrees: 50 to 60 instead of 45; common practice. */
   private static final double COOLED = 15;
-  /** What is exactly at a limit is within it, however the part is turned: lengths change by as much in rounding, mm. */
-  private static final double ROUNDING = 5e-3;
-  /** What is too far out over less than this part of an underside is so at corners. */
-  private static final double CORNERS = 0.05;
   /** What an island grows to within so much of its lowest place is its bottom, as that of a round bar, mm: own choice. */
   private static final double BOTTOM = 1;
 
@@ -37,12 +33,13 @@ final class HangingConcerns {
   }
 
   private static boolean isBeyond(double length, double limit) {
-    return length > limit + ROUNDING;
+    return length > limit + LayerScan.ROUNDING;
   }
 
   /** Whether it stands out further than a ledge may without being held at both ends. */
   private boolean isLoose(Hanging hanging) {
-    return !hanging.starts() && isBeyond(hanging.depth(), specimen.limit(Limit.LEDGE)) && !isNarrowRoof(hanging);
+    return !hanging.starts() && isBeyond(hanging.depth(), specimen.limit(Limit.LEDGE)) && !isNarrowRoof(hanging)
+        && !hanging.isNarrowButCorners();
   }
 
   /**
@@ -54,7 +51,7 @@ final class HangingConcerns {
   }
 
   private boolean closes(Hanging hanging) {
-    return hanging.closes(specimen.limit(Limit.LEDGE) + ROUNDING);
+    return hanging.closes(specimen.limit(Limit.LEDGE) + LayerScan.ROUNDING);
   }
 
   /** How far the roof of the widest round hole allowed stands out where it leans beyond 45 degrees, mm. */
@@ -125,23 +122,22 @@ final class HangingConcerns {
 
   private Concern ledge(Hanging hanging) {
     double limit = specimen.limit(Limit.LEDGE);
-    double lean = hanging.lean(limit + ROUNDING);
+    double lean = hanging.lean(limit + LayerScan.ROUNDING);
     if (lean > specimen.limit(Limit.OVERHANG) && isLevel(hanging)) {
       return slope(hanging, lean, "an underside in steps leans ", " from the vertical on the whole");
     }
     boolean several = hanging.hangs().stream().anyMatch(hang -> hang.rim().holds() > 1);
     boolean bridged = hanging.widest().span() > 0;
-    boolean corners = !bridged && hanging.freeArea() < CORNERS * hanging.area();
     double[] at = bridged || hanging.isPeaked() ? hanging.farthest() : hanging.place(specimen.mesh());
     Severity severity = isBeyond(hanging.depth(), LayerScan.HOPELESS * limit) ? Severity.ERROR : Severity.CAUTION;
     return new Concern("ledge", severity, at[0], at[1], at[2], hanging.depth(), limit, Limit.LEDGE, hanging.freeArea(),
         "a flat underside stands out " + Words.mm(hanging.depth()) + " into the air"
-            + (hanging.isPeaked() && !corners && !bridged ? " at its farthest corner, " : ", ")
-            + (corners ? "at its corners alone: " : bridged ? "beside what is bridged: "
+            + (hanging.isPeaked() && !bridged ? " at its farthest corner, " : ", ")
+            + (bridged ? "beside what is bridged: "
                 : several ? "with no straight way across from hold to hold: "
                 : isRound(hanging) ? "held on its inner side only: " : "held on one side only: ")
             + extent(hanging.freeArea(), hanging.freeBounds()),
-        isShutIn(hanging) ? shutIn() : (corners ? "Round its corners, or carry" : "Carry") + " it by a slope of "
+        isShutIn(hanging) ? shutIn() : "Carry it by a slope of "
             + Words.degrees(specimen.limit(Limit.OVERHANG)) + " from the vertical, turn the part over, "
             + "or print it with support.");
   }

@@ -18,11 +18,6 @@ public record FreePart(double share, FlatBox box) {
     return new FreePart(1, FlatBox.of(piece));
   }
 
-  /** A part of a piece; all of it where rounding left none of the part. */
-  static FreePart of(Section part, Section piece) {
-    return part.isEmpty() ? all(piece) : new FreePart(part.area() / piece.area(), FlatBox.of(part));
-  }
-
   /** What lines laid in one direction leave. */
   static FreePart of(Chords chords, Rim rim) {
     FlatBox box = FlatBox.NONE;

@@ -17,12 +17,12 @@ import outrigger.shapes.profile.Section;
  * @param midY middle of that bead
  * @param loose points that stand out too far
  * @param free what of it is not held at both ends
- * @param isPeaked whether it stands out farthest at a corner alone, not along an edge
+ * @param outmost where it stands out farthest
  * @param rim its edges
  * @param patches undersides within this layer, with their areas
  */
 public record Hang(int layer, double z, Section piece, boolean starts, double span, double alongX, double alongY,
-    double midX, double midY, OutPoints loose, FreePart free, boolean isPeaked, Rim rim, List<Patch> patches) {
+    double midX, double midY, OutPoints loose, FreePart free, Outmost outmost, Rim rim, List<Patch> patches) {
   public Hang {
     patches = List.copyOf(patches);
   }
@@ -41,8 +41,24 @@ public record Hang(int layer, double z, Section piece, boolean starts, double sp
     return sum;
   }
 
-  /** The same with another part of it that is not held at both ends. */
-  Hang withFree(FreePart part) {
-    return new Hang(layer, z, piece, starts, span, alongX, alongY, midX, midY, loose, part, isPeaked, rim, patches);
+  /** Whether it stands out farthest at a corner alone, not along an edge. */
+  public boolean isPeaked() {
+    return outmost != Outmost.EDGE;
+  }
+
+  /** The same, told to be no wider than a ledge may be but for its corners. */
+  Hang narrowButCorners() {
+    return new Hang(layer, z, piece, starts, span, alongX, alongY, midX, midY, loose, free, Outmost.SQUARE_CORNERS, rim,
+        patches);
+  }
+
+  /** What of a piece stands out farthest. */
+  public enum Outmost {
+    /** An edge, throughout. */
+    EDGE,
+    /** A corner. */
+    CORNER,
+    /** Right-angled corners of a ledge whose edges stand out no further than a ledge may. */
+    SQUARE_CORNERS
   }
 }

@@ -25,6 +25,8 @@ public final class LayerScan {
    * standard limit is past all of them.
    */
   public static final double HOPELESS = 3;
+  /** What is exactly at a limit is within it, however the part is turned: lengths change by as much in rounding, mm. */
+  public static final double ROUNDING = 5e-3;
   /** Pieces smaller than this are no bead, mm^2. */
   private static final double LEAST_AREA = 1e-4;
   /** Narrower ones are what rounding leaves of a wall, mm: it wanders by two grid steps. */
@@ -141,17 +143,10 @@ public final class LayerScan {
     List<Hang> hangs = new ArrayList<>();
     for (Section piece : out) {
       if (!isHair(piece)) {
-        examine(layer, piece, below.grid).map(hang -> isCorners(hang)
-            ? hang.withFree(FreePart.of(piece.beyond(below.area, limits.ledge()), piece)) : hang).ifPresent(hangs::add);
+        examine(layer, piece, below.grid).ifPresent(hangs::add);
       }
     }
     return hangs;
-  }
-
-  /** Whether it is too far out at corners alone: those of a rim as wide as the limit are 1.41 times as far out. */
-  private boolean isCorners(Hang hang) {
-    return hang.isPeaked() && hang.span() == 0 && hang.depth() > limits.ledge()
-        && hang.depth() <= Math.sqrt(2) * limits.ledge();
   }
 
   /**
@@ -186,13 +181,18 @@ public final class LayerScan {
     boolean isStroke = chords.span() > limits.bridge() && edges.most() <= shallow
         && RimReach.isWithin(piece.plain, below, shallow);
     Hang hang = isStroke ? ledge(piece, edges) : laid(piece, edges, chords, reach);
-    return Optional.of(isStepWithin(hang, piece, reach) ? unmeasured(piece, false) : hang);
+    if (isWithinButCorners(hang, piece, reach)) {
+      return Optional.of(unmeasured(piece, false));
+    }
+    boolean isCorners = hang.isPeaked() && hang.depth() > limits.ledge()
+        && isWithinButCorners(hang, piece, limits.ledge() + ROUNDING);
+    return Optional.of(isCorners ? hang.narrowButCorners() : hang);
   }
 
   /** Whether a level step stands out no further than it may but at right-angled corners, as it would on a smooth slope. */
-  private boolean isStepWithin(Hang hang, Piece piece, double reach) {
-    return hang.span() == 0 && hang.depth() > 0 && hang.depth() <= Math.sqrt(2) * reach && causes.areFlat(piece.patches)
-        && RimReach.isWithinButCorners(piece.plain, piece.below, reach);
+  private boolean isWithinButCorners(Hang hang, Piece piece, double most) {
+    return hang.span() == 0 && hang.depth() > 0 && hang.depth() <= Math.sqrt(2) * most && causes.areFlat(piece.patches)
+        && RimReach.isWithinButCorners(piece.plain, piece.below, most);
   }
 
   /** A piece with lines laid over it, and line on line where that is better; a ledge where lines are no bridge. */
@@ -205,7 +205,7 @@ public final class LayerScan {
         : span == 0 ? FreePart.all(piece.section) : FreePart.of(chords, piece.plain);
     Hang hang = new Hang(piece.layer, layering.bottom(piece.layer), piece.section, false, span, chords.x(), chords.y(),
         chords.middle().get(0), chords.middle().get(1), out, free,
-        out.most() > Math.max(ledge, reach) && RimReach.isPeaked(piece.plain, piece.below, out.most()), piece.rim,
+        outmost(piece, out, Math.max(ledge, reach)), piece.rim,
         piece.patches);
     // what closes a round roof that winds is held on both its sides, if not by lines of one direction
     boolean closes = !isFlat && out.most() > reach && piece.rim.isMostlyCarried() && piece.rim.holds() > 1;
@@ -261,7 +261,8 @@ public final class LayerScan {
     double[] along = isOne ? new double[] {hang.alongX(), hang.alongY()} : laid.along();
     double[] middle = isOne ? new double[] {hang.midX(), hang.midY()} : laid.middle();
     return !better ? Optional.empty() : Optional.of(new Hang(hang.layer(), hang.z(), hang.piece(), false,
-        span, along[0], along[1], middle[0], middle[1], out, free(hang, laid, out), true, rim, hang.patches()));
+        span, along[0], along[1], middle[0], middle[1], out, free(hang, laid, out),
+        Hang.Outmost.CORNER, rim, hang.patches()));
   }
 
   /** The pieces lines leave that stand out too far; round a hole whose lines lie in the air, what lines left at first. */
@@ -289,14 +290,20 @@ public final class LayerScan {
   private Hang ledge(Piece piece, OutPoints edges) {
     return new Hang(piece.layer, layering.bottom(piece.layer), piece.section, false, 0, 0, 0, 0, 0, edges,
         FreePart.all(piece.section),
-        edges.most() > limits.ledge() && RimReach.isPeaked(piece.plain, piece.below, edges.most()), piece.rim,
+        outmost(piece, edges, limits.ledge()), piece.rim,
         piece.patches);
   }
 
   /** A piece of which it is not asked how far it stands out: it starts in the air, or no point of it is too far. */
   private Hang unmeasured(Piece piece, boolean starts) {
     return new Hang(piece.layer, layering.bottom(piece.layer), piece.section, starts, 0, 0, 0, 0, 0,
-        OutPoints.NONE, FreePart.NONE, false, piece.rim, piece.patches);
+        OutPoints.NONE, FreePart.NONE, Hang.Outmost.EDGE, piece.rim, piece.patches);
+  }
+
+  /** What stands out farthest, if that is further than a limit. */
+  private static Hang.Outmost outmost(Piece piece, OutPoints out, double limit) {
+    return out.most() > limit && RimReach.isPeaked(piece.plain, piece.below, out.most()) ? Hang.Outmost.CORNER
+        : Hang.Outmost.EDGE;
   }
 
   /** How far the nearest corner of a rim lies from what is below. */

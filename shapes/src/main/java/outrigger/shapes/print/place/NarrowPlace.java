@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import outrigger.shapes.print.ball.BallProbe;
 import outrigger.shapes.print.facet.Vec;
 import outrigger.shapes.print.spot.Spot;
 
@@ -28,6 +29,8 @@ public record NarrowPlace(Spot narrowest, Form form, double length, double bread
   private static final double SHORT_RUN = 3;
   /** What lies within this part of the breadth from the middle lies amid; where an edge runs out it is a half. */
   private static final double AMID = 0.125;
+  /** cos 45 degrees. */
+  private static final double LEVEL = 0.707;
   /** No wall is so thin a part of the bound, but every tip is. */
   private static final double FOIL = 0.02;
 
@@ -76,6 +79,12 @@ public record NarrowPlace(Spot narrowest, Form form, double length, double bread
   /** Whether its narrowest spot lies amid the others, as under a dent, and not at an end, as where it runs out. */
   private boolean isNarrowestAmid() {
     return SpotSpread.middle(spots).distance(narrowest.ball().middle()) < AMID * breadth;
+  }
+
+  /** Whether all faces between which it is narrower than a bound lie rather above and below it than beside it. */
+  public boolean isLevel(double bound) {
+    List<Spot> facing = narrower(spots, bound).stream().filter(s -> s.ball().grip() == BallProbe.Grip.FACING).toList();
+    return !facing.isEmpty() && facing.stream().allMatch(s -> Math.abs(s.ball().across().z()) > LEVEL);
   }
 
   /** Whether it is nothing at its thinnest, as no wall is meant to be. */

@@ -65,7 +65,7 @@ final class WallConcerns {
     }
     double width = place.narrowest().width();
     boolean isWall = place.form() == NarrowPlace.Form.SHEET || place.form() == NarrowPlace.Form.LUMP;
-    Limit line = isWall ? Limit.LEAST_WALL : Limit.STROKE;
+    Limit line = !isWall ? Limit.STROKE : isLevel(place) ? Limit.FLOOR : Limit.LEAST_WALL;
     double least = specimen.limit(line);
     if (Widths.isBelow(width, least)) {
       boolean isSmall = place.form() == NarrowPlace.Form.STRIP && place.area(least) < wall * wall;
@@ -75,6 +75,11 @@ final class WallConcerns {
     // raised text, low ribs, and webs no larger than a wall is thick carry nothing: one line will do for them
     boolean carries = place.form() != NarrowPlace.Form.STRIP && place.area(wall) >= wall * wall;
     return carries && Widths.isBelow(width, wall) ? Optional.of(told(place, Severity.CAUTION, Limit.WALL)) : neck;
+  }
+
+  /** Whether layers lie flat in what is too thin of a wall: as a floor or roof it is as good as closed, or is not. */
+  private boolean isLevel(NarrowPlace place) {
+    return place.isLevel(Math.max(specimen.limit(Limit.LEAST_WALL), specimen.limit(Limit.FLOOR)));
   }
 
   /** What inner edges leave between them carries like a wall where it is long or all that is there, else like a rib. */
@@ -126,14 +131,18 @@ final class WallConcerns {
     if (limit == Limit.WALL) {
       return "thinner than the " + bound + " to rely on" + over + ": it may come out weak or with holes";
     }
+    if (limit == Limit.FLOOR) {
+      return "thinner than the " + bound + " that close as a floor or roof" + over
+          + ": it will come out with holes, thicker or not at all";
+    }
     return "thinner than one printed line of " + bound + over + ": it "
         + (severity == Severity.ERROR ? "will be missing or come out thicker" : "is small and may be missing");
   }
 
-  /** Of a wall that is thinner than a line in part, how much of it is too thin to rely on in all. */
+  /** Of a wall that is thinner than a line or a floor in part, how much of it is too thin to rely on in all. */
   private String rest(NarrowPlace place, Limit limit) {
     double all = place.area(wall);
-    return limit == Limit.LEAST_WALL && all > MORE * place.area(specimen.limit(limit)) && all >= wall * wall
+    return (limit == Limit.LEAST_WALL || limit == Limit.FLOOR) && all > MORE * place.area(specimen.limit(limit)) && all >= wall * wall
         ? ", and than the " + Widths.hundredths(wall) + " mm to rely on over " + Words.number(all, 1) + " mm2" : "";
   }
 
@@ -150,7 +159,7 @@ final class WallConcerns {
     String message = "the " + what + " is " + Widths.hundredths(width) + " mm thick, "
         + fate(severity, limit, Widths.hundredths(bound) + " mm", Widths.over(place, bound) + rest(place, limit));
     String advice = "Make it " + Widths.hundredths(specimen.limit(limit == Limit.STROKE ? Limit.STROKE : Limit.WALL))
-        + " mm or thicker, or print with a finer nozzle.";
+        + " mm or thicker, or print with " + (limit == Limit.FLOOR ? "thinner layers." : "a finer nozzle.");
     return new Concern("thin-" + what.split(" ")[0], severity, at.x(), at.y(), at.z(), width, bound, limit,
         place.area(bound), message, advice);
   }

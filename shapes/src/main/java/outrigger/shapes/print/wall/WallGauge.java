@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import outrigger.shapes.print.Concern;
 import outrigger.shapes.print.FacetField;
 import outrigger.shapes.print.Fact;
@@ -49,7 +50,8 @@ public final class WallGauge implements Gauge {
   @Override
   public Reading read(Specimen specimen) {
     double wall = specimen.limit(Limit.WALL);
-    double bound = Math.max(wall, Math.max(specimen.limit(Limit.LEAST_WALL), specimen.limit(Limit.STROKE)));
+    double bound = Stream.of(Limit.WALL, Limit.LEAST_WALL, Limit.FLOOR, Limit.STROKE).mapToDouble(specimen::limit).max()
+        .orElseThrow();
     double spacing = Widths.spacing(specimen);
     Reach reach = new Reach(true, bound, ENOUGH * bound, MOST * bound,
         (specimen.isMapped() ? SHOWN : ENOUGH) * bound, spacing, specimen.isMapped());

@@ -49,18 +49,33 @@ class WallGaugeTest {
   @ParameterizedTest
   @ValueSource(doubles = {0.3, 0.4, 0.5, 0.8, 0.9, 1, 1.5, 2, 3, 5})
   void read_plate_findsItsThickness(double thickness) {
-    for (Solid plate : List.of(WallShapes.block(20, 30, thickness),
-        WallShapes.turned(WallShapes.block(20, 30, thickness)))) {
-      Reading reading = read(plate);
+    Solid plate = WallShapes.block(20, 30, thickness);
+    for (boolean level : new boolean[] {true, false}) {
+      Reading reading = read(level ? plate : WallShapes.turned(plate));
       assertEquals("thinnest-wall", reading.facts().get(0).name());
       assertEquals(thickness, reading.facts().get(0).value(), CLOSE);
       assertEquals(thickness < 0.9 ? 1 : 0, reading.concerns().size(), reading.concerns().toString());
       for (Concern c : reading.concerns()) {
-        assertEquals(thickness < 0.45 ? Severity.ERROR : Severity.CAUTION, c.severity());
+        assertEquals(thickness < (level ? 0.4 : 0.45) ? Severity.ERROR : Severity.CAUTION, c.severity());
         assertEquals("thin-wall", c.rule());
         assertEquals(thickness, c.measured(), CLOSE);
       }
     }
+  }
+
+  /** Two layers lie in a floor of 0.4 mm; an upright wall of 0.4 mm is thinner than one line. */
+  @Test
+  void read_levelSheet_isHeldAgainstLayers() {
+    Solid floor = WallShapes.block(12, 12, 5).cut(WallShapes.block(8, 8, 5).move(0, 0, 0.4));
+    assertEquals(Severity.CAUTION, only(floor).severity());
+    assertEquals(Limit.WALL, only(floor).limit());
+    Solid thinner = WallShapes.block(12, 12, 5).cut(WallShapes.block(8, 8, 5).move(0, 0, 0.35));
+    assertEquals(Severity.ERROR, only(thinner).severity());
+    assertEquals(Limit.FLOOR, only(thinner).limit());
+    assertEquals(2 * 8 * 8, only(thinner).area(), 0.06 * 128);
+    Solid upright = floor.turn(Axis.X, 90);
+    assertEquals(Severity.ERROR, only(upright).severity());
+    assertEquals(Limit.LEAST_WALL, only(upright).limit());
   }
 
   @Test
