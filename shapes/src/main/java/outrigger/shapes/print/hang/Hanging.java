@@ -180,9 +180,14 @@ record Hanging(List<Hang> hangs, double depth, List<Patch> patches, double area)
    */
   double depthClosed(IntPredicate slopes) {
     double corners = highest().mapToDouble(Hang::depth).max().orElse(0);
-    return depth - corners + highest().filter(hang -> hang.area() > 0).mapToDouble(hang -> hang.piece().inscribedRadius(CLOSE)
-        * hang.patches().stream().filter(patch -> slopes.test(patch.facet())).mapToDouble(Patch::area).sum() / hang.area())
-        .max().orElse(0);
+    return depth - corners + highest().mapToDouble(hang -> sloping(hang, slopes)).max().orElse(0);
+  }
+
+  /** How far a piece stands out on either side, as much of it as slopes, mm. */
+  private static double sloping(Hang hang, IntPredicate slopes) {
+    double area = hang.area();
+    return area == 0 ? 0 : hang.piece().inscribedRadius(CLOSE) * hang.patches().stream()
+        .filter(patch -> slopes.test(patch.facet())).mapToDouble(Patch::area).sum() / area;
   }
 
   /** Whether it stands out farthest at a corner alone. */

@@ -126,25 +126,41 @@ final class HangingConcerns {
     if (lean > specimen.limit(Limit.OVERHANG) && isLevel(hanging)) {
       return slope(hanging, lean, "an underside in steps leans ", " from the vertical on the whole");
     }
-    boolean several = hanging.hangs().stream().anyMatch(hang -> hang.rim().holds() > 1);
     boolean bridged = hanging.widest().span() > 0;
     double[] at = bridged || hanging.isPeaked() ? hanging.farthest() : hanging.place(specimen.mesh());
     Severity severity = isBeyond(hanging.depth(), LayerScan.HOPELESS * limit) ? Severity.ERROR : Severity.CAUTION;
     return new Concern("ledge", severity, at[0], at[1], at[2], hanging.depth(), limit, Limit.LEDGE, hanging.freeArea(),
         "a flat underside stands out " + Words.mm(hanging.depth()) + " into the air"
             + (hanging.isPeaked() && !bridged ? " at its farthest corner, " : ", ")
-            + (bridged ? "beside what is bridged: "
-                : several ? "with no straight way across from hold to hold: "
-                : isRound(hanging) ? "held on its inner side only: " : "held on one side only: ")
+            + (bridged ? "beside what is bridged" : held(hanging)) + ": "
             + extent(hanging.freeArea(), hanging.freeBounds()),
-        isShutIn(hanging) ? shutIn() : "Carry it by a slope of "
-            + Words.degrees(specimen.limit(Limit.OVERHANG)) + " from the vertical, turn the part over, "
-            + "or print it with support.");
+        isShutIn(hanging) ? shutIn() : carry(hanging) + " by a slope of " + Words.degrees(specimen.limit(Limit.OVERHANG))
+            + " from the vertical, turn the part over, or print it with support.");
+  }
+
+  private String held(Hanging hanging) {
+    if (hanging.hangs().stream().anyMatch(hang -> hang.rim().holds() > 1)) {
+      return "with no straight way across from hold to hold";
+    }
+    return isRound(hanging) ? "held on its inner side only"
+        : isRoundHole(hanging) ? "held on its outer side only" : "held on one side only";
+  }
+
+  private String carry(Hanging hanging) {
+    return isRoundHole(hanging) ? "Close the hole in it with two layers and cut these out after, carry it" : "Carry it";
   }
 
   /** Whether it lies all round what holds it, as a cap round its stem. */
   private static boolean isRound(Hanging hanging) {
     return hanging.hangs().stream().filter(hang -> hang.depth() > 0).noneMatch(hang -> hang.rim().mayHold());
+  }
+
+  /** Whether it lies all round a hole that layers would bridge, as between the bores for a screw and for its head. */
+  private boolean isRoundHole(Hanging hanging) {
+    FlatBox box = hanging.bounds();
+    double wide = Math.max(box.maxX() - box.minX(), box.maxY() - box.minY());
+    return !isBeyond(wide, specimen.limit(Limit.BRIDGE))
+        && hanging.hangs().stream().filter(hang -> hang.depth() > 0).allMatch(hang -> hang.rim().isFreeAtHolesAlone());
   }
 
   private Concern slope(Hanging hanging) {

@@ -163,6 +163,15 @@ public final class Rim {
     return turned > -3 * Math.PI;
   }
 
+  /** Whether its free edges are those of holes in it, and all round it is carried. */
+  public boolean isFreeAtHolesAlone() {
+    int free = 0;
+    for (boolean isCarried : carried) {
+      free += isCarried ? 0 : 1;
+    }
+    return free > 0 && freeHoles().size() == free;
+  }
+
   /** Those of its holes, area on the left of every edge, that are nowhere carried. */
   Rim freeHoles() {
     double[] kept = new double[ends.length];

@@ -142,7 +142,8 @@ final class WallConcerns {
   /** Of a wall that is thinner than a line or a floor in part, how much of it is too thin to rely on in all. */
   private String rest(NarrowPlace place, Limit limit) {
     double all = place.area(wall);
-    return (limit == Limit.LEAST_WALL || limit == Limit.FLOOR) && all > MORE * place.area(specimen.limit(limit)) && all >= wall * wall
+    boolean isWall = limit == Limit.LEAST_WALL || limit == Limit.FLOOR;
+    return isWall && all > MORE * place.area(specimen.limit(limit)) && all >= wall * wall
         ? ", and than the " + Widths.hundredths(wall) + " mm to rely on over " + Words.number(all, 1) + " mm2" : "";
   }
 

@@ -133,6 +133,20 @@ class RoofsAndCornersTest {
     }
   }
 
+  /** Common practice: over a bore for a screw's head two layers close the screw's hole, which is drilled through after. */
+  @Test
+  void bottomOfABoreRoundAHole_mayBeBridged() {
+    Solid plate = Specimens.box(-10, -10, 0, 20, 20, 8).cut(Prism.of(Profile.hole(2.2), -1, 9));
+    for (Profile head : List.of(Profile.hexagon(5), Profile.hole(4.4))) {
+      Concern ledge = only("ledge", Severity.CAUTION, plate.cut(Prism.of(head, -1, 3)), 0);
+      assertTrue(ledge.advice().startsWith("Close the hole in it with two layers"), ledge.advice());
+    }
+    Concern round = only("ledge", Severity.CAUTION, plate.cut(Prism.of(Profile.hole(4.4), -1, 3)), 0);
+    assertTrue(round.message().contains("held on its outer side only"), round.message());
+    Solid wide = plate.cut(Prism.of(Profile.hole(9.6), -1, 9), Prism.of(Profile.hole(12), -1, 3));
+    assertTrue(only("ledge", Severity.CAUTION, wide, 0).advice().startsWith("Carry it"));
+  }
+
   /** Steps of a ledge each, one layer high, are no ledges that pass. */
   @Test
   void squareSteps_addUpAtTheirCornersToo() {
