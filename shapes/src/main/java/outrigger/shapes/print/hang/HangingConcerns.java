@@ -158,8 +158,7 @@ final class HangingConcerns {
   /** Whether it lies all round a hole that layers would bridge, as between the bores for a screw and for its head. */
   private boolean isRoundHole(Hanging hanging) {
     FlatBox box = hanging.bounds();
-    double wide = Math.max(box.maxX() - box.minX(), box.maxY() - box.minY());
-    return !isBeyond(wide, specimen.limit(Limit.BRIDGE))
+    return !isBeyond(Math.max(box.width(), box.depth()), specimen.limit(Limit.BRIDGE))
         && hanging.hangs().stream().filter(hang -> hang.depth() > 0).allMatch(hang -> hang.rim().isFreeAtHolesAlone());
   }
 

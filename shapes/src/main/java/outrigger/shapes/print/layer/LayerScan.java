@@ -130,8 +130,7 @@ public final class LayerScan {
 
   /** Hairs over an underside, as where the middle of a layer just meets a round bar from below: they carry nothing. */
   private List<Section> hairs(int layer, List<Section> out) {
-    return out.stream().filter(piece -> isHair(piece) && !under(layer, piece).isEmpty())
-        .toList();
+    return out.stream().filter(piece -> isHair(piece) && !under(layer, piece).isEmpty()).toList();
   }
 
   private SteepUnder under(int layer, Section piece) {
@@ -189,7 +188,10 @@ public final class LayerScan {
     return Optional.of(isCorners ? hang.narrowButCorners() : hang);
   }
 
-  /** Whether a level step stands out no further than it may but at right-angled corners, as it would on a smooth slope. */
+  /**
+   * Whether a level piece stands out no further than a length but at right-angled corners: as steps do on a smooth slope,
+   * and ledges, which are reckoned by their edges.
+   */
   private boolean isWithinButCorners(Hang hang, Piece piece, double most) {
     return hang.span() == 0 && hang.depth() > 0 && hang.depth() <= Math.sqrt(2) * most && causes.areFlat(piece.patches)
         && RimReach.isWithinButCorners(piece.plain, piece.below, most);
@@ -204,8 +206,7 @@ public final class LayerScan {
     FreePart free = chords.share() >= ALL ? FreePart.NONE
         : span == 0 ? FreePart.all(piece.section) : FreePart.of(chords, piece.plain);
     Hang hang = new Hang(piece.layer, layering.bottom(piece.layer), piece.section, false, span, chords.x(), chords.y(),
-        chords.middle().get(0), chords.middle().get(1), out, free,
-        outmost(piece, out, Math.max(ledge, reach)), piece.rim,
+        chords.middle().get(0), chords.middle().get(1), out, free, outmost(piece, out, Math.max(ledge, reach)), piece.rim,
         piece.patches);
     // what closes a round roof that winds is held on both its sides, if not by lines of one direction
     boolean closes = !isFlat && out.most() > reach && piece.rim.isMostlyCarried() && piece.rim.holds() > 1;
@@ -289,9 +290,7 @@ public final class LayerScan {
   /** A piece held along its rim, on which no lines are laid. */
   private Hang ledge(Piece piece, OutPoints edges) {
     return new Hang(piece.layer, layering.bottom(piece.layer), piece.section, false, 0, 0, 0, 0, 0, edges,
-        FreePart.all(piece.section),
-        outmost(piece, edges, limits.ledge()), piece.rim,
-        piece.patches);
+        FreePart.all(piece.section), outmost(piece, edges, limits.ledge()), piece.rim, piece.patches);
   }
 
   /** A piece of which it is not asked how far it stands out: it starts in the air, or no point of it is too far. */
